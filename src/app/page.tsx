@@ -1,0 +1,2 @@
+import { probe } from '#common/probe'
+export default function Page() { return <p>{probe}</p> }
