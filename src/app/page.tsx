@@ -1,2 +1,3 @@
-import { probe } from '#common/probe'
-export default function Page() { return <p>{probe}</p> }
+export default function Page() {
+  return <p>Turnbook</p>
+}

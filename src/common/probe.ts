@@ -1,1 +1,0 @@
-export const probe = 1

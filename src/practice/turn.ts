@@ -1,0 +1,25 @@
+import type { Seconds } from '#common/time'
+import type { PlayerId } from '#squad/player'
+import type { ThemeId } from '#themes/theme'
+
+/** One of the identical areas that play at the same time; each list holds the players with a seat there. */
+export type Station = {
+  readonly attack: readonly PlayerId[]
+  readonly defend: readonly PlayerId[]
+  readonly keep: readonly PlayerId[]
+}
+
+/** One ball or one short game, half-open in seconds from the start of the practice. */
+export type Turn = {
+  readonly start: Seconds
+  readonly end: Seconds
+  readonly themeId: ThemeId | null
+  /** Empty: all who are present rest. */
+  readonly stations: readonly Station[]
+  /** Title of the round it belongs to. */
+  readonly round?: string | null
+  /** Second half of a free game: whoever waited in the first half waits once, not twice. */
+  readonly continuesWait?: boolean
+  /** The side that was given the choice of size in a choice turn. */
+  readonly chosenBy?: 'attack' | 'defend' | null
+}

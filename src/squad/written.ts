@@ -1,0 +1,3 @@
+/** How a session was written down. As planned is even by construction; not written says nothing. */
+export const writtenWays = ['tapped', 'roundByRound', 'asPlanned', 'typedLater', 'notWritten'] as const
+export type Written = (typeof writtenWays)[number]

@@ -1,0 +1,53 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
+
+const resolve = {
+  alias: [
+    { find: /^#(?=[a-z-]+\/)/, replacement: here('./src/') },
+    // The real module throws outside a server build; the tests are their own server.
+    { find: 'server-only', replacement: here('./node_modules/server-only/empty.js') },
+  ],
+}
+
+const needsDatabase = ['tests/data/**/*.test.ts', 'tests/server/**/*.test.ts', 'tests/seeds/**/*.test.ts']
+const needsProcess = ['tests/boot/**/*.test.ts']
+
+const unit = {
+  include: ['tests/**/*.test.{ts,tsx}'],
+  exclude: [...needsDatabase, ...needsProcess, 'tests/browser/**'],
+  // A time zone can be set for a process, not for a thread.
+  pool: 'forks' as const,
+}
+
+export default defineConfig({
+  test: {
+    projects: [
+      { resolve, test: { ...unit, name: 'unit', env: { TZ: 'UTC' } } },
+      { resolve, test: { ...unit, name: 'unit-auckland', env: { TZ: 'Pacific/Auckland' } } },
+      {
+        resolve,
+        test: {
+          name: 'db',
+          include: needsDatabase,
+          pool: 'forks',
+          globalSetup: 'tests/support/database-setup.ts',
+          setupFiles: 'tests/support/database-for-this-file.ts',
+          testTimeout: 20_000,
+        },
+      },
+      {
+        resolve,
+        test: {
+          name: 'boot',
+          include: needsProcess,
+          pool: 'forks',
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 180_000,
+        },
+      },
+    ],
+  },
+})
