@@ -1,0 +1,72 @@
+import 'server-only'
+import { revalidatePath } from 'next/cache'
+import { redirect, unstable_rethrow } from 'next/navigation'
+import type { ZodType } from 'zod'
+import type { Viewer } from '#access/viewer'
+import { AppError } from '#common/app-error'
+import type { Problem } from '#common/problem'
+import { accept, type Result, refuse } from '#common/result'
+import { type FormReply, parseFields, readForm, typedOf } from '#server/form'
+import { logFault } from '#server/log'
+import { getViewer } from '#server/viewer'
+
+/** What an action's body returns when it accepts: a sentence to show, or a page to go to. */
+export type Done = { readonly message: string } | { readonly href: string }
+
+export type FormAction = (previous: FormReply, form: FormData) => Promise<FormReply>
+
+/**
+ * A door for a form: who asks, what was sent, then the body, which authorises, decides in the core and saves with its
+ * audit row in one transaction. Refusals come back with what was typed; faults are logged and answered in one sentence.
+ */
+export function action<Input>(
+  schema: ZodType<Input>,
+  body: (viewer: Viewer, input: Input) => Promise<Result<Done, Problem>>,
+): FormAction {
+  return async (_previous, form) => {
+    const result = await run(schema, body, form)
+    if (!result.ok) return { status: 'refused', problems: result.reasons, typed: typedOf(form) }
+    revalidatePath('/', 'layout')
+    if ('href' in result.value) redirect(result.value.href)
+    return { status: 'done', message: result.value.message }
+  }
+}
+
+async function run<Input>(
+  schema: ZodType<Input>,
+  body: (viewer: Viewer, input: Input) => Promise<Result<Done, Problem>>,
+  form: FormData,
+): Promise<Result<Done, Problem>> {
+  try {
+    const viewer = await getViewer()
+    const fields = readForm(form)
+    if (!fields.ok) return fields
+    const input = parseFields(schema, fields.value)
+    return input.ok ? await body(viewer, input.value) : input
+  } catch (error) {
+    // Redirects and not-found travel as throws; they are Next's, not faults.
+    unstable_rethrow(error)
+    return refuse({ path: '', message: sentenceOf(error) })
+  }
+}
+
+function sentenceOf(error: unknown): string {
+  if (error instanceof AppError && error.code !== 'notSignedIn') return sentences[error.code]
+  logFault('action failed', error)
+  return 'Something went wrong here and nothing was saved. What you typed is still on this page: try again.'
+}
+
+const sentences = {
+  notAllowed: 'This is not yours to change. Ask the head coach of the club.',
+  notFound: 'This is no longer there. Reload the page.',
+  conflict: 'Somebody else wrote this at the same time, and nothing of yours was saved. Look at what stands there now, then save again.',
+}
+
+/** For bodies: the accepted ends of an action. */
+export function saved(message: string): Result<Done, never> {
+  return accept({ message })
+}
+
+export function goTo(href: string): Result<Done, never> {
+  return accept({ href })
+}
