@@ -33,11 +33,15 @@ export function cruiseImports({ folders, baseFolder = root }) {
   giveTheCruiserItsTypeScript()
   const cruiser = join(cruiserFolder, 'bin/dependency-cruise.mjs')
   const config = join(baseFolder, '.dependency-cruiser.cjs')
-  const answer = spawnSync(process.execPath, [cruiser, ...folders, '--config', config, '--output-type', 'json'], {
-    cwd: baseFolder,
-    encoding: 'utf8',
-    maxBuffer: 256 * 1024 * 1024,
-  })
+  const answer = spawnSync(
+    process.execPath,
+    [cruiser, ...folders, '--config', config, '--output-type', 'json'],
+    {
+      cwd: baseFolder,
+      encoding: 'utf8',
+      maxBuffer: 256 * 1024 * 1024,
+    },
+  )
   if (answer.error) throw answer.error
   let result
   try {
