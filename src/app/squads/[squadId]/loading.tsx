@@ -1,0 +1,5 @@
+import { Loading } from '#ui/page/loading'
+
+export default function LoadingPage() {
+  return <Loading />
+}

@@ -1,0 +1,51 @@
+import Link from 'next/link'
+import type { ReactNode } from 'react'
+import type { Squad, SquadId } from '#squad/squad'
+import { SquadSwitcher } from '#ui/page/squad-switcher'
+import { Tabs } from '#ui/page/tabs'
+import type { TabName } from '#ui/paths'
+import { paths } from '#ui/paths'
+
+/** What surrounds every page: whose club it is, who is looking, and where they may go. */
+export type PageFrame = {
+  readonly clubName: string
+  readonly viewerName: string
+  /** The viewer's work in the club in a word or two, e.g. "head coach". */
+  readonly viewerWork: string
+  /** Squads the viewer may open, in age order. */
+  readonly squads: readonly Squad[]
+  /** The squad the page is about; on a club's page the one the tabs lead back to. */
+  readonly squadId: SquadId | null
+  /** Tabs the viewer may open. */
+  readonly tabs: readonly TabName[]
+  /** Way out: a form or link of the app's. */
+  readonly account?: ReactNode
+}
+
+export function Header({ frame, tab }: { readonly frame: PageFrame; readonly tab: TabName | null }) {
+  return (
+    <header className="no-print mx-auto max-w-7xl px-4 pt-3 sm:px-6">
+      <div className="flex flex-wrap items-center justify-between gap-x-6 gap-y-1">
+        <p className="flex flex-wrap items-center gap-x-3">
+          <Link
+            href={paths.start()}
+            className="tap inline-flex items-center font-semibold text-ink no-underline"
+          >
+            Turnbook
+          </Link>
+          <span className="text-soft">{frame.clubName}</span>
+        </p>
+        <SquadSwitcher squads={frame.squads} squadId={frame.squadId} tab={tab} />
+        <div className="flex flex-wrap items-center gap-x-3 text-sm text-soft">
+          <span>
+            {frame.viewerName}, {frame.viewerWork}
+          </span>
+          {frame.account}
+        </div>
+      </div>
+      {frame.squadId && frame.tabs.length > 0 ? (
+        <Tabs tabs={frame.tabs} current={tab} squadId={frame.squadId} />
+      ) : null}
+    </header>
+  )
+}

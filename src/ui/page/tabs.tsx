@@ -1,0 +1,31 @@
+import Link from 'next/link'
+import type { SquadId } from '#squad/squad'
+import { pathOfTab, type TabName } from '#ui/paths'
+import { words } from '#ui/words'
+
+type TabsProps = {
+  readonly tabs: readonly TabName[]
+  readonly current: TabName | null
+  readonly squadId: SquadId
+}
+
+/** The sections of the book. They wrap on a phone, so that none is out of sight. */
+export function Tabs({ tabs, current, squadId }: TabsProps) {
+  return (
+    <nav aria-label="Sections of the book" className="mt-1">
+      <ul className="flex flex-wrap gap-x-1">
+        {tabs.map((tab) => (
+          <li key={tab}>
+            <Link
+              href={pathOfTab(tab, squadId)}
+              aria-current={tab === current ? 'page' : undefined}
+              className="tap inline-flex items-center border-b-[3px] border-transparent px-2 text-ink no-underline hover:border-rule-strong aria-[current]:border-accent aria-[current]:font-semibold aria-[current]:text-accent sm:px-3"
+            >
+              {words.tab[tab]}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  )
+}

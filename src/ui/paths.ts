@@ -1,0 +1,38 @@
+import type { PlayerId } from '#squad/player'
+import type { SquadId } from '#squad/squad'
+import type { words } from '#ui/words'
+
+export type TabName = keyof typeof words.tab
+
+/** Addresses of the pages; every link is made here. */
+export const paths = {
+  today: (squadId: SquadId) => `/squads/${squadId}/today`,
+  book: (squadId: SquadId) => `/squads/${squadId}/book`,
+  player: (squadId: SquadId, { playerId }: { readonly playerId: PlayerId }) =>
+    `/squads/${squadId}/players/${playerId}`,
+  sessions: (squadId: SquadId) => `/squads/${squadId}/sessions`,
+  session: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
+    `/squads/${squadId}/sessions/${sessionId}`,
+  themes: (squadId: SquadId) => `/squads/${squadId}/themes`,
+  flags: (squadId: SquadId) => `/squads/${squadId}/flags`,
+  files: (squadId: SquadId) => `/squads/${squadId}/files`,
+  review: () => '/review',
+  policy: () => '/policy',
+  start: () => '/',
+} as const
+
+/** Where a tab leads for a squad. Review and policy are the club's. */
+export function pathOfTab(tab: TabName, squadId: SquadId): string {
+  return paths[tab](squadId)
+}
+
+/** An address with what was chosen on the page; choices left open are left out. */
+export function withChoices(
+  path: string,
+  choices: Readonly<Record<string, string | null | undefined>>,
+): string {
+  const query = new URLSearchParams()
+  for (const [name, value] of Object.entries(choices)) if (value) query.set(name, value)
+  const text = query.toString()
+  return text ? `${path}?${text}` : path
+}

@@ -1,0 +1,103 @@
+import type { Role, Situation } from '#exposure/column'
+import type { Attendance } from '#fairness/account'
+import type { Line } from '#match/match'
+import type { RegisterState } from '#squad/register'
+import type { Written } from '#squad/written'
+import { counted } from '#ui/plural'
+
+type Kind = 'practice' | 'match'
+
+/** The words of the pages, one per idea. Code and command keep the names of the trade; pages say these. */
+export const words = {
+  role: {
+    attack: 'Attack',
+    defend: 'Defence',
+    keep: 'Goal',
+    rest: 'Waiting',
+  } satisfies Record<Role, string>,
+  doing: {
+    attack: 'attacking',
+    defend: 'defending',
+    keep: 'in goal',
+    rest: 'waiting',
+  } satisfies Record<Role, string>,
+  roleLetter: { attack: 'A', defend: 'D', keep: 'K', rest: 'W' } satisfies Record<Role, string>,
+  situation: {
+    outnumbering: 'more of us',
+    level: 'even',
+    outnumbered: 'fewer of us',
+  } satisfies Record<Situation, string>,
+  line: { keeper: 'keeper', back: 'back', middle: 'middle', forward: 'forward' } satisfies Record<
+    Line,
+    string
+  >,
+  kind: { practice: 'Practice', match: 'Match' } satisfies Record<Kind, string>,
+  kinds: { practice: 'Practices', match: 'Matches' } satisfies Record<Kind, string>,
+  written: {
+    tapped: 'tapped as it went',
+    roundByRound: 'round by round',
+    asPlanned: 'as planned',
+    typedLater: 'typed in later',
+    notWritten: 'not written down',
+  } satisfies Record<Written, string>,
+  register: {
+    here: 'here',
+    notPlaying: 'here, not playing',
+    out: 'out for today',
+  } satisfies Record<RegisterState, string>,
+  attendance: {
+    here: 'here',
+    late: 'came late',
+    left: 'left early',
+    notPlaying: 'here, not playing',
+    out: 'out for today',
+    away: 'away',
+  } satisfies Record<Attendance, string>,
+  cause: { missed: 'missed', goalDuty: 'goal duty', whileHere: 'while here' },
+  causeMeaning: {
+    missed: 'turns it would have had in what it was not there for',
+    goalDuty: 'turns elsewhere that went to being in goal',
+    whileHere: 'turns shared unevenly while it was there',
+  },
+  share: 'had',
+  evenShare: 'even share',
+  difference: 'difference from an even share',
+  aboutEven: 'about even',
+  band: 'the “about even” band',
+  place: { one: 'place', many: 'places' },
+  area: { one: 'area', many: 'areas' },
+  correct: 'correct',
+  themeMissed: { away: "wasn't there", noTurn: "didn't get a turn" },
+  ballInPlay: 'ball in play',
+  passed: 'was offered, passed',
+  guest: 'guest',
+  guests: 'Guests',
+  noTheme: 'no theme',
+  notEnoughWritten: 'Not enough written down to say.',
+  turns: (count: number) => counted(count, 'turn'),
+  sessions: (count: number) => counted(count, 'session'),
+  practices: (count: number) => counted(count, 'practice'),
+  matches: (count: number) => counted(count, 'match', 'matches'),
+  players: (count: number) => counted(count, 'player'),
+  flags: (count: number) => counted(count, 'flag'),
+  tab: {
+    today: 'Today',
+    book: 'Season book',
+    sessions: 'Practices and matches',
+    themes: 'Themes',
+    flags: 'Flags',
+    review: 'Review',
+    policy: 'Policy',
+    files: 'Files',
+  },
+} as const
+
+/** What a role is called where it was played: nobody waits in a match, they are off. */
+export function roleWord(role: Role, kind: Kind): string {
+  return kind === 'match' && role === 'rest' ? 'Off' : words.role[role]
+}
+
+/** The same inside a sentence: "attacking", "in goal", "off". */
+export function doingWord(role: Role, kind: Kind): string {
+  return kind === 'match' && role === 'rest' ? 'off' : words.doing[role]
+}
