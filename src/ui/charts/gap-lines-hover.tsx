@@ -91,11 +91,11 @@ function PointNote({ active, payload }: PointNoteProps) {
   const point = payload?.[0]?.payload
   if (!active || !point) return null
   const isWithin = Math.abs(point.minutes) <= point.band[1]
-  const standing = isWithin ? 'within' : point.minutes < 0 ? 'short' : 'over'
+  const status = isWithin ? 'within' : point.minutes < 0 ? 'short' : 'over'
   return (
     <div className="border border-rule-strong bg-leaf px-2 py-1 text-sm">
       <div className="text-soft">{formatDay(point.day)}</div>
-      <div>{judgedDifferenceText(wholeMinutes(point.minutes * 60), standing)}</div>
+      <div>{judgedDifferenceText(wholeMinutes(point.minutes * 60), status)}</div>
     </div>
   )
 }

@@ -37,7 +37,9 @@ export function gapSpanMinutes(series: readonly GapSeries[]): number {
   const farthest = series.flatMap(({ points }) =>
     points.map((point) => Math.max(Math.abs(point.gapSeconds), point.toleranceSeconds) / 60),
   )
-  return roundStep(Math.max(5, ...farthest))
+  const top = Math.max(5, ...farthest)
+  const step = roundStep(top / 3)
+  return Math.ceil(top / step) * step
 }
 
 type GapLineProps = { readonly series: GapSeries; readonly kind: 'practice' | 'match'; readonly span: number }

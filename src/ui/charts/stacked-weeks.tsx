@@ -47,7 +47,7 @@ export function StackedWeeks({ caption, weeks, kind }: StackedWeeksProps) {
         <span className="text-soft">hatched: as planned · dashed: not written down</span>
       </figcaption>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard */}
-      <section className="overflow-x-auto" tabIndex={0} aria-label={caption}>
+      <section className="relative overflow-x-auto" tabIndex={0} aria-label={caption}>
         <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={caption}>
           {marks.map((minutes) => (
             <g key={minutes}>

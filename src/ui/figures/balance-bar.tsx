@@ -20,7 +20,7 @@ type BalanceBarProps = {
 /** A line with the even share in its middle, the "about even" band behind it, and the share as a dot on a stem: left is short, right is over. */
 export function BalanceBar({ label, figure, spanSeconds, isMostlyAsPlanned = false }: BalanceBarProps) {
   const { centre, bandFrom, bandTo, dot, beyond } = balanceGeometry(figure, { spanSeconds, width, inset })
-  const isOutside = figure.standing !== 'within'
+  const isOutside = figure.status !== 'within'
   const ink = isOutside ? 'var(--color-accent)' : 'var(--color-ink)'
   const fill = isMostlyAsPlanned ? 'url(#hatch-ink)' : ink
   return (
@@ -53,7 +53,7 @@ export function BalanceBar({ label, figure, spanSeconds, isMostlyAsPlanned = fal
 
 /** The bar read out. */
 export function balanceInWords(figure: ShownFigure, isMostlyAsPlanned: boolean): string {
-  const said = `had ${figure.shareMinutes} min, even share ${figure.fairMinutes} min, ${judgedDifferenceText(figure.differenceMinutes, figure.standing)}`
+  const said = `had ${figure.shareMinutes} min, even share ${figure.fairMinutes} min, ${judgedDifferenceText(figure.differenceMinutes, figure.status)}`
   return isMostlyAsPlanned ? `${said}; mostly as planned` : said
 }
 

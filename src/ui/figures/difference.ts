@@ -1,5 +1,4 @@
-/** How a share stands to an even one, decided from seconds before anything is rounded. */
-export type Standing = 'within' | 'short' | 'over'
+import type { Status } from '#fairness/status'
 
 /** A difference in whole minutes, signed as in a table: "−12", "+3", "0". */
 export function signedMinutes(minutes: number): string {
@@ -14,7 +13,7 @@ export function differenceText(minutes: number): string {
 }
 
 /** With the judgement: "about even, 3 min more", "12 min less". */
-export function judgedDifferenceText(minutes: number, standing: Standing): string {
-  if (standing !== 'within') return differenceText(minutes)
+export function judgedDifferenceText(minutes: number, status: Status): string {
+  if (status !== 'within') return differenceText(minutes)
   return minutes === 0 ? 'about even' : `about even, ${differenceText(minutes)}`
 }

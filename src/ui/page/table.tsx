@@ -15,7 +15,7 @@ type TableProps = {
 export function Table({ caption, hideCaption = false, head, children }: TableProps) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
-    <section className="overflow-x-auto" tabIndex={0} aria-label={caption}>
+    <section className="relative overflow-x-auto" tabIndex={0} aria-label={caption}>
       <table className="ruled">
         <caption className={hideCaption ? 'sr-only' : 'pb-2 text-left text-sm text-soft'}>{caption}</caption>
         <thead>
