@@ -1,0 +1,30 @@
+import { accessSync, chmodSync, constants, mkdirSync, statSync } from 'node:fs'
+import { canEnter, postgresAccount } from './postgres-account.mjs'
+import { Refusal } from './refusal.mjs'
+
+/**
+ * Makes the data folder when there is none, and makes sure that it can be written to.
+ *
+ * @param {string} folder
+ * @throws {Refusal}
+ */
+export function prepareDataFolder(folder) {
+  try {
+    const isNew = mkdirSync(folder, { recursive: true }) !== undefined
+    if (isNew) chmodSync(folder, 0o700)
+    letPostgresIn(folder)
+    accessSync(folder, constants.W_OK | constants.X_OK)
+  } catch (error) {
+    throw new Refusal(
+      `The data folder ${folder} cannot be written to (${error.code}). ` +
+        'Set TURNBOOK_DATA to a folder that can, or change who may write there.',
+    )
+  }
+}
+
+/** Its own files are closed one by one; PostgreSQL's account only has to be able to pass through to its cluster. */
+function letPostgresIn(folder) {
+  const account = postgresAccount()
+  const entry = statSync(folder)
+  if (account && entry.uid === 0 && !canEnter(entry, account)) chmodSync(folder, (entry.mode & 0o777) | 0o011)
+}

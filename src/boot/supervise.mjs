@@ -1,0 +1,94 @@
+import { join } from 'node:path'
+import { prepareCheckout, preparePages } from './checkout.mjs'
+import { prepareDataFolder } from './data-folder.mjs'
+import { keepServing } from './keep-serving.mjs'
+import { takeLock } from './lock.mjs'
+import { servePages } from './pages.mjs'
+import { isDemo, networkAddresses, pagesAddress, pagesEnvironment, pagesPort } from './pages-settings.mjs'
+import { dataFolder } from './places.mjs'
+import { Refusal } from './refusal.mjs'
+import { say, step } from './say.mjs'
+import { readSecrets } from './secrets.mjs'
+import { listenForStop } from './stop-request.mjs'
+
+/**
+ * Prepares everything, serves, and keeps it serving until asked to stop.
+ *
+ * @returns {Promise<number>} the exit code: 0 stopped as asked, 1 could not go on, 3 already running.
+ */
+export async function supervise() {
+  const request = listenForStop()
+  /** What to undo at the end, in the order it was done. @type {(() => unknown)[]} */
+  const endings = []
+  let isServing = false
+  try {
+    const running = await prepare({ endings, signal: request.signal })
+    isServing = true
+    await keepServing(running, request)
+    return 0
+  } catch (error) {
+    if (request.signal.aborted) return isServing ? 0 : 1
+    if (!(error instanceof Refusal)) throw error
+    console.error(error.message)
+    return error.exitCode
+  } finally {
+    if (request.signal.aborted) say(isServing ? 'Stopping.' : 'Stopped before it was ready.')
+    for (const undo of endings.reverse()) await undo()
+  }
+}
+
+async function prepare({ endings, signal }) {
+  const { env } = process
+  const folder = dataFolder(env)
+  prepareDataFolder(folder)
+  const lock = lockOf(folder)
+  endings.push(() => lock.release())
+  const place = await pagesPort(env)
+  await prepareCheckout({ signal })
+  const secrets = readSecrets(folder)
+  const running = await prepareDatabase({ folder, secrets, env, signal, endings })
+  await preparePages({ signal })
+  const pagesEnv = pagesEnvironment({ env, appUrl: running.appUrl, cookieSecret: secrets.cookieSecret })
+  const serve = () => servePages({ ...place, env: pagesEnv, folder, signal })
+  running.serve = serve
+  running.pages = await step('starting the pages', serve)
+  endings.push(() => running.pages.stop())
+  lock.setAddress(pagesAddress(place))
+  announce({ place, env })
+  return running
+}
+
+function lockOf(folder) {
+  const lock = takeLock(join(folder, 'lock.json'))
+  if (lock.holder === null) return lock
+  const { pid, address } = lock.holder
+  const state = address ? `running at ${address}` : 'starting'
+  throw new Refusal(`Turnbook is already ${state} (process ${pid}), with the data in ${folder}.`, {
+    exitCode: 3,
+  })
+}
+
+/** These parts need the packages, so they are loaded only after the packages are there. */
+async function prepareDatabase({ folder, secrets, env, signal, endings }) {
+  const { openDatabase, prepareAppRole } = await import('./database.mjs')
+  const { migrate } = await import('./migrate.mjs')
+  const { hasNoClub, loadDemo } = await import('./demo.mjs')
+  const database = await openDatabase({ folder, secrets, env, signal })
+  const running = { database: database.server, restartDatabase: database.restart, appUrl: database.appUrl }
+  endings.push(() => running.database?.stop())
+  await prepareAppRole(database, secrets)
+  await step('bringing the tables up to date', () => migrate({ connectionString: database.ownerUrl }))
+  if (isDemo(env) && (await hasNoClub(database))) {
+    await step('loading the demo club', () => loadDemo(database, { env, signal }))
+  }
+  signal.throwIfAborted()
+  return running
+}
+
+function announce({ place, env }) {
+  if (place.isSecondChoice) say(`Port 3000 is taken by another program, so this is port ${place.port}.`)
+  say(`Turnbook is ready: ${pagesAddress(place)}`)
+  for (const address of networkAddresses(place)) say(`On other machines of this network: ${address}`)
+  if (isDemo(env)) say('Demo sign-ins, chosen on the first page: head coach, coach, parent.')
+  say('Ctrl+C stops it.')
+}
