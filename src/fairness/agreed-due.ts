@@ -1,0 +1,67 @@
+import type { Day } from '#common/time'
+import type { AccountLine, Figure } from '#fairness/account'
+import type { StandingFigure } from '#fairness/standing-figure'
+import type { PlayerId } from '#squad/player'
+
+/** Fewer or shorter turns agreed with a player and its family, both days included; no reason is stored. */
+export type AgreedFewerTurns = {
+  readonly playerId: PlayerId
+  /** Part of its even share of playing that stays due, 0-1. */
+  readonly dueShare: number
+  readonly firstDay: Day
+  readonly lastDay: Day | null
+}
+
+/** Part of a player's even share of playing that is due on a day; the lowest agreement counts, 1 without any. */
+export function agreedShareOn(
+  agreements: readonly AgreedFewerTurns[],
+  at: { readonly playerId: PlayerId; readonly day: Day },
+): number {
+  return agreements
+    .filter(
+      (a) =>
+        a.playerId === at.playerId && a.firstDay <= at.day && (a.lastDay === null || at.day <= a.lastDay),
+    )
+    .reduce((lowest, a) => Math.min(lowest, a.dueShare), 1)
+}
+
+/**
+ * What is due in one row after an agreement. Playing falls to the agreed part; what it gives up becomes waiting that is
+ * due, so that the dues of a player still add up to its time and waiting by agreement is never held against anyone.
+ */
+export function agreedDue(
+  line: Pick<AccountLine, 'role' | 'fairSeconds' | 'fairTurns'>,
+  agreedShare: number,
+): {
+  readonly dueSeconds: number
+  readonly dueTurns: number
+  readonly waitSeconds: number
+  readonly waitTurns: number
+} {
+  if (line.role === 'rest' || agreedShare === 1) {
+    return { dueSeconds: line.fairSeconds, dueTurns: line.fairTurns, waitSeconds: 0, waitTurns: 0 }
+  }
+  const dueSeconds = line.fairSeconds * agreedShare
+  const dueTurns = line.fairTurns * agreedShare
+  return {
+    dueSeconds,
+    dueTurns,
+    waitSeconds: line.fairSeconds - dueSeconds,
+    waitTurns: line.fairTurns - dueTurns,
+  }
+}
+
+/**
+ * A figure as a page shows it: due after agreements in the place of the even share. The others' dues are not raised in
+ * return, so with an agreement the differences of a squad need not add up to zero.
+ */
+export function agreedFigure(figure: StandingFigure): Figure {
+  return {
+    seconds: figure.seconds,
+    turns: figure.turns,
+    fairSeconds: figure.dueSeconds,
+    fairTurns: figure.dueTurns,
+    fullFairSeconds: figure.fullFairSeconds,
+    openGoalFairSeconds: figure.openGoalFairSeconds,
+  }
+}

@@ -1,0 +1,123 @@
+import type { Day, Seconds } from '#common/time'
+import type { SessionAccount } from '#fairness/account'
+import type { AgreedFewerTurns } from '#fairness/agreed-due'
+import { type Cure, cureOf } from '#fairness/flags/cure'
+import type { Finding, FlagRule } from '#fairness/flags/flag-rule'
+import { FlagTrail, type Trace } from '#fairness/flags/flag-trail'
+import { flagRules } from '#fairness/flags/registry'
+import type { PassedTurn } from '#fairness/passed'
+import { type SessionKind, type Standing, type Standings, standingsAfterEach } from '#fairness/standing'
+import type { Player, PlayerId } from '#squad/player'
+import type { Policy } from '#squad/policy'
+import { isMemberOn, type Membership, type Term } from '#squad/squad'
+
+/** A rule's finding about a player, with since when and what would put it right. Never a ranking. */
+export type Flag = Finding & {
+  readonly playerId: PlayerId
+  readonly rule: FlagRule['name']
+  readonly scope: SessionKind
+  /** The first session after which it has held without a break. */
+  readonly since: Day
+  readonly sinceSessionId: string
+  /** The gap is smaller than three attended sessions ago. */
+  readonly isClosing: boolean
+  readonly cure: Cure
+}
+
+export type SquadInSeason = {
+  readonly accounts: readonly SessionAccount[]
+  readonly players: readonly Player[]
+  readonly memberships: readonly Membership[]
+  readonly terms: readonly Term[]
+  readonly policy: Policy
+  readonly passed?: readonly PassedTurn[]
+  readonly agreements?: readonly AgreedFewerTurns[]
+  /** Of the squad's written practice turns; null without any. */
+  readonly medianTurnSeconds: Seconds | null
+  /** Who is a member on this day can be flagged. */
+  readonly on: Day
+  /** All of them, unless a few are to be looked at alone. */
+  readonly rules?: readonly FlagRule[]
+}
+
+/**
+ * Every flag of a squad in a season, in the order of its players and then of the rules. Judged anew after every written
+ * session, practice and match apart. Guests are never flagged, and nobody is for sessions it was a guest in.
+ */
+export function raiseFlags(squad: SquadInSeason): readonly Flag[] {
+  const rules = squad.rules ?? flagRules
+  const judged = squad.players.filter(({ id }) =>
+    isMemberOn(squad.memberships, { playerId: id, day: squad.on }),
+  )
+  const trails = new Map(
+    judged.map((player) => [player.id, { practice: new FlagTrail(), match: new FlagTrail() }]),
+  )
+  let last: Standings = new Map()
+  for (const { account, standings } of standingsAfterEach(squad)) {
+    last = standings
+    const term = squad.terms.find((t) => t.firstDay <= account.day && account.day <= t.lastDay) ?? null
+    const wasThere = new Set(account.presences.filter((p) => p.liveSeconds > 0).map((p) => p.playerId))
+    for (const player of judged) {
+      const standing = standings.get(player.id)
+      if (!standing) continue
+      const context = { policy: squad.policy, player, scope: account.kind, term }
+      trails.get(player.id)?.[account.kind].record(judge(rules, standing[account.kind], context), {
+        account,
+        wasThere: wasThere.has(player.id),
+      })
+    }
+  }
+  return judged.flatMap((player) => {
+    const trail = trails.get(player.id)
+    const standing = last.get(player.id)
+    if (!trail || !standing) return []
+    return (['practice', 'match'] as const).flatMap((scope) =>
+      trail[scope]
+        .now()
+        .filter(({ rule }) => maySpeak(rule, standing, squad.policy))
+        .map((trace) =>
+          toFlag(trace, { playerId: player.id, scope, medianTurnSeconds: squad.medianTurnSeconds }),
+        ),
+    )
+  })
+}
+
+function judge(
+  rules: readonly FlagRule[],
+  standing: Parameters<FlagRule['judge']>[0],
+  context: Parameters<FlagRule['judge']>[1],
+) {
+  return rules
+    .filter((rule) => rule.scopes.includes(context.scope))
+    .flatMap((rule) => rule.judge(standing, context).map((finding) => ({ rule, finding })))
+}
+
+/** No flag before the policy's number of written sessions since joining, of either kind; goal-keeping and safety excepted. */
+export function maySpeak(
+  rule: Pick<FlagRule, 'speaksEarly'>,
+  standing: Standing,
+  policy: Pick<Policy, 'sessionsBeforeFlags'>,
+): boolean {
+  const written = standing.practice.sessionsWritten + standing.match.sessionsWritten
+  return rule.speaksEarly || written >= policy.sessionsBeforeFlags
+}
+
+function toFlag(
+  { rule, finding, since, isClosing }: Trace,
+  at: {
+    readonly playerId: PlayerId
+    readonly scope: SessionKind
+    readonly medianTurnSeconds: Seconds | null
+  },
+): Flag {
+  return {
+    ...finding,
+    playerId: at.playerId,
+    rule: rule.name,
+    scope: at.scope,
+    since: since.day,
+    sinceSessionId: since.sessionId,
+    isClosing,
+    cure: cureOf(finding, { rule, ...at }),
+  }
+}

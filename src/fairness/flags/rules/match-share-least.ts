@@ -1,0 +1,30 @@
+import type { FlagRule } from '#fairness/flags/flag-rule'
+import { minutesInWords, timesInWords } from '#fairness/flags/plain-words'
+
+export const rule: FlagRule = {
+  name: 'matchShareLeast',
+  scopes: ['match'],
+  title: 'Less than the least part of a match',
+  sentence: (finding) =>
+    `Played less of a match than the club's rule asks for, ${timesInWords(finding.size)}: ${minutesInWords(finding.gapSeconds)} in all.`,
+  cureGroup: 'match',
+  advice: 'In the starting line-up next time.',
+  speaksEarly: false,
+  sizeIn: 'times',
+  judge: (standing, { policy }) => {
+    const shortOf = (session: { liveSeconds: number; playedSeconds: number }) =>
+      policy.leastMatchShare * session.liveSeconds - session.playedSeconds
+    // The halves of the middle are added up again here, so a hair below the least share is the least share.
+    const below = standing.attended.filter((session) => shortOf(session) > 1e-6)
+    if (below.length === 0) return []
+    return [
+      {
+        subject: '',
+        gapSeconds: -below.reduce((sum, session) => sum + shortOf(session), 0),
+        toleranceSeconds: 0,
+        size: below.length,
+        sessionIds: below.map((session) => session.sessionId),
+      },
+    ]
+  },
+}
