@@ -1,0 +1,44 @@
+import { isDay } from '#common/time'
+import { type JsonPath, type Problem, problemAt, quote } from '#exchange/problem'
+
+/** Seconds are whole and never negative, and small enough to be counted exactly. */
+export function secondsProblems(value: number | undefined, at: JsonPath): readonly Problem[] {
+  if (value === undefined || (Number.isSafeInteger(value) && value >= 0)) return []
+  return [problemAt(at, `is ${value}; a whole number of seconds, 0 or more, would be right`)]
+}
+
+export function shareProblems(value: number | undefined, at: JsonPath): readonly Problem[] {
+  if (value === undefined || (value >= 0 && value <= 1)) return []
+  return [problemAt(at, `is ${value}; a share from 0 to 1 would be right`)]
+}
+
+export function dayProblems(text: string, at: JsonPath): readonly Problem[] {
+  if (isDay(text)) return []
+  return [problemAt(at, `is ${quote(text)}; a day of the calendar as YYYY-MM-DD would be right`)]
+}
+
+/** An id must be among those known; `known` null: the list of them could not be read, so nothing can be said. */
+export function unknownIdProblems(
+  id: string,
+  at: JsonPath,
+  known: { readonly ids: ReadonlySet<string> | null; readonly list: string },
+): readonly Problem[] {
+  if (known.ids === null || known.ids.has(id)) return []
+  return [
+    problemAt(at, `${quote(id)} is not an id of ${known.list}; one that is listed there would be right`),
+  ]
+}
+
+/** Ids that were used before; the problem stands at the later one. */
+export function doubledIdProblems(
+  ids: readonly { readonly id: string; readonly at: JsonPath }[],
+  what: string,
+): readonly Problem[] {
+  const seen = new Set<string>()
+  return ids.flatMap(({ id, at }) => {
+    if (seen.has(id))
+      return [problemAt(at, `${quote(id)} is used twice; an id of its own for each ${what} would be right`)]
+    seen.add(id)
+    return []
+  })
+}
