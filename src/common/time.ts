@@ -1,8 +1,6 @@
 // One by one: the whole of date-fns takes a quarter of a second to load.
 import { getISOWeek } from 'date-fns/getISOWeek'
 import { getISOWeekYear } from 'date-fns/getISOWeekYear'
-import { isValid } from 'date-fns/isValid'
-import { parse } from 'date-fns/parse'
 
 /** Whole seconds. Minutes exist only on pages. */
 export type Seconds = number
@@ -15,18 +13,24 @@ export type Interval = { readonly from: Seconds; readonly to: Seconds }
 
 export const secondsInMinute = 60
 
-/** True for a day that is in the (proleptic Gregorian) calendar, written `YYYY-MM-DD`. */
+/** True for a day that is in the (proleptic Gregorian) calendar, years 1 to 9999, written `YYYY-MM-DD`. */
 export function isDay(text: string): text is Day {
-  return /^\d{4}-\d{2}-\d{2}$/.test(text) && isValid(dateOfDay(text))
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text) || text.startsWith('0000')) return false
+  // In UTC, where every day exists: some zones have skipped one. A day past its month's end comes back as another.
+  const { year, month, date } = partsOf(text)
+  const day = new Date(0)
+  day.setUTCFullYear(year, month - 1, date)
+  return day.getUTCMonth() === month - 1 && day.getUTCDate() === date
 }
 
 /** ISO 8601 week of a day, e.g. `2026-W53`. Source: ISO 8601 week date, by date-fns. */
 export function isoWeekOf(day: Day): string {
-  const date = dateOfDay(day)
-  return `${getISOWeekYear(date)}-W${String(getISOWeek(date)).padStart(2, '0')}`
+  const { year, month, date } = partsOf(day)
+  const local = new Date(2000, 0, 1)
+  local.setFullYear(year, month - 1, date)
+  return `${getISOWeekYear(local)}-W${String(getISOWeek(local)).padStart(2, '0')}`
 }
 
-// Local midnight on both sides of the parse, so the zone of the machine cancels out.
-function dateOfDay(day: Day): Date {
-  return parse(day, 'yyyy-MM-dd', new Date(2000, 0, 1))
+function partsOf(day: Day): { readonly year: number; readonly month: number; readonly date: number } {
+  return { year: Number(day.slice(0, 4)), month: Number(day.slice(5, 7)), date: Number(day.slice(8, 10)) }
 }

@@ -1,4 +1,4 @@
-import { formatPath } from '#exchange/problem'
+import { formatPath } from '#exchange/json-path'
 import type {
   Balance,
   LedgerWarning,

@@ -1,4 +1,5 @@
-import { type JsonPath, type Problem, problemAt, quote } from '#exchange/problem'
+import type { Problem } from '#common/problem'
+import { type JsonPath, problemAt, quote } from '#exchange/json-path'
 import {
   type KnownPlayers,
   knownPlayerProblems,

@@ -1,8 +1,9 @@
 import type { z } from 'zod'
+import type { Problem } from '#common/problem'
 import { accept, type Result } from '#common/result'
+import type { JsonPath } from '#exchange/json-path'
 import { matchProblems, toMatch } from '#exchange/match-problems'
 import { practiceProblems, toPractice } from '#exchange/practice-problems'
-import type { JsonPath, Problem } from '#exchange/problem'
 import type { KnownPlayers } from '#exchange/register-problems'
 import type { MatchJson } from '#exchange/season-log-shape'
 import {

@@ -1,5 +1,6 @@
 import type { z } from 'zod'
-import { type JsonPath, type Problem, problemAt, quote } from '#exchange/problem'
+import type { Problem } from '#common/problem'
+import { type JsonPath, problemAt, quote } from '#exchange/json-path'
 
 /**
  * Reads a value by its shape. What does not fit comes back as problems, one a fault, and then there is no value.

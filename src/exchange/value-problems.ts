@@ -1,5 +1,6 @@
+import type { Problem } from '#common/problem'
 import { isDay } from '#common/time'
-import { type JsonPath, type Problem, problemAt, quote } from '#exchange/problem'
+import { type JsonPath, problemAt, quote } from '#exchange/json-path'
 
 /** Seconds are whole and never negative, and small enough to be counted exactly. */
 export function secondsProblems(value: number | undefined, at: JsonPath): readonly Problem[] {

@@ -1,5 +1,4 @@
-/** What is wrong with something that was handed in: where, and in one line what it is and what would be right. */
-export type Problem = { readonly path: string; readonly message: string }
+import type { Problem } from '#common/problem'
 
 /** The steps to a place in a JSON value: keys and places in lists. */
 export type JsonPath = readonly PropertyKey[]
