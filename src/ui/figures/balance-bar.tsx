@@ -10,7 +10,7 @@ const inset = 8
 type BalanceBarProps = {
   /** What it is a bar of, e.g. "Attack". */
   readonly label: string
-  readonly figure: ShownFigure
+  readonly shown: ShownFigure
   /** What half the bar stands for, the same for all bars of the page. */
   readonly spanSeconds: number
   /** Drawn hatched: written as planned for the most part, which is even by construction. */
@@ -18,16 +18,20 @@ type BalanceBarProps = {
 }
 
 /** A line with the even share in its middle, the "about even" band behind it, and the share as a dot on a stem: left is short, right is over. */
-export function BalanceBar({ label, figure, spanSeconds, isMostlyAsPlanned = false }: BalanceBarProps) {
-  const { centre, bandFrom, bandTo, dot, beyond } = balanceGeometry(figure, { spanSeconds, width, inset })
-  const isOutside = figure.status !== 'within'
+export function BalanceBar({ label, shown, spanSeconds, isMostlyAsPlanned = false }: BalanceBarProps) {
+  const { centre, bandFrom, bandTo, dot, beyond } = balanceGeometry(shown.figure, {
+    spanSeconds,
+    width,
+    inset,
+  })
+  const isOutside = shown.figure.status !== 'within'
   const ink = isOutside ? 'var(--color-accent)' : 'var(--color-ink)'
   const fill = isMostlyAsPlanned ? 'url(#hatch-ink)' : ink
   return (
     <svg
       viewBox={`0 0 ${width} ${height}`}
       role="img"
-      aria-label={`${label}: ${balanceInWords(figure, isMostlyAsPlanned)}`}
+      aria-label={`${label}: ${balanceInWords(shown, isMostlyAsPlanned)}`}
       className="block h-6 w-full min-w-32 max-w-72"
     >
       <rect x={bandFrom} y={4} width={bandTo - bandFrom} height={height - 8} fill="var(--color-band)" />
@@ -52,8 +56,10 @@ export function BalanceBar({ label, figure, spanSeconds, isMostlyAsPlanned = fal
 }
 
 /** The bar read out. */
-export function balanceInWords(figure: ShownFigure, isMostlyAsPlanned: boolean): string {
-  const said = `had ${figure.shareMinutes} min, even share ${figure.fairMinutes} min, ${judgedDifferenceText(figure.differenceMinutes, figure.status)}`
+export function balanceInWords(shown: ShownFigure, isMostlyAsPlanned: boolean): string {
+  const { minutes, dueMinutes, differenceMinutes, figure } = shown
+  const judged = judgedDifferenceText(differenceMinutes, figure.status)
+  const said = `had ${minutes} min, even share ${dueMinutes} min, ${judged}`
   return isMostlyAsPlanned ? `${said}; mostly as planned` : said
 }
 

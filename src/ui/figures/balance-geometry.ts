@@ -1,8 +1,8 @@
 import type { Seconds } from '#common/time'
 
 export type Balance = {
-  readonly shareSeconds: Seconds
-  readonly fairSeconds: Seconds
+  readonly seconds: Seconds
+  readonly dueSeconds: Seconds
   readonly toleranceSeconds: Seconds
 }
 
@@ -18,7 +18,7 @@ export type BalanceGeometry = {
 
 /** Places on a bar `width` long whose half stands for `spanSeconds`; `inset` is kept free at both ends for the dot. */
 export function balanceGeometry(
-  { shareSeconds, fairSeconds, toleranceSeconds }: Balance,
+  { seconds, dueSeconds, toleranceSeconds }: Balance,
   {
     spanSeconds,
     width,
@@ -27,7 +27,7 @@ export function balanceGeometry(
 ): BalanceGeometry {
   const centre = width / 2
   const perSecond = spanSeconds > 0 ? (centre - inset) / spanSeconds : 0
-  const gap = shareSeconds - fairSeconds
+  const gap = seconds - dueSeconds
   const within = (x: number) => Math.min(width - inset, Math.max(inset, x))
   return {
     centre,
@@ -40,8 +40,6 @@ export function balanceGeometry(
 
 /** One scale for all bars of a page, so that they can be held against each other: the widest gap fits, the band is never the whole bar. */
 export function balanceSpanSeconds(balances: readonly Balance[]): Seconds {
-  const widest = balances.map((b) =>
-    Math.max(Math.abs(b.shareSeconds - b.fairSeconds), 1.6 * b.toleranceSeconds),
-  )
+  const widest = balances.map((b) => Math.max(Math.abs(b.seconds - b.dueSeconds), 1.6 * b.toleranceSeconds))
   return Math.max(60, ...widest)
 }

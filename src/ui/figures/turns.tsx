@@ -1,18 +1,16 @@
-import { words } from '#ui/words'
+import { counted } from '#ui/plural'
 
 type TurnsProps = {
   readonly minutes: number
-  readonly turns: number
-  /** Matches are counted in minutes only. */
-  readonly hasTurns: boolean
+  /** Null in matches, which are counted in minutes only. */
+  readonly turns: number | null
 }
 
 /** Time and, always beside it, the number of turns: children count goes. */
-export function Turns({ minutes, turns, hasTurns }: TurnsProps) {
+export function Turns({ minutes, turns }: TurnsProps) {
   return (
-    <span className="whitespace-nowrap">
-      <span className="font-medium">{minutes} min</span>
-      {hasTurns ? <span className="text-soft"> · {words.turns(turns)}</span> : null}
-    </span>
+    <>
+      {minutes} min{turns === null ? null : ` · ${counted(turns, 'turn')}`}
+    </>
   )
 }

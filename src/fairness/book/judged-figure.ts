@@ -1,0 +1,51 @@
+import type { Seconds } from '#common/time'
+import { type Cause, causeOf } from '#fairness/cause'
+import { dueGapSeconds, type StandingFigure } from '#fairness/standing-figure'
+import { type Status, statusOf } from '#fairness/status'
+import { toleranceSeconds } from '#fairness/tolerance'
+import type { Policy } from '#squad/policy'
+
+/** A player's figure as the season book shows it: what it had, what was due, which side of the band, and why. */
+export type JudgedFigure = {
+  readonly seconds: number
+  readonly turns: number
+  /** After agreements of fewer turns. */
+  readonly dueSeconds: number
+  readonly dueTurns: number
+  /** Due after agreements less the even share: 0 or, for playing, negative. */
+  readonly agreedSeconds: number
+  readonly gapSeconds: number
+  readonly toleranceSeconds: Seconds
+  readonly status: Status
+  /** As many turns as were due, give or take less than one, and yet short. */
+  readonly isShorterTurns: boolean
+  /**
+   * The three parts with the agreement taken into account: `whileHere` is `gapSeconds`, and the three and `agreedSeconds`
+   * add up to `differenceSeconds`. Null for guests, who stand outside every mean.
+   */
+  readonly cause: Cause | null
+  /** Whether the parts are worth reading: the figure, or the difference they add up to, is outside the band. */
+  readonly isCauseTold: boolean
+}
+
+type JudgeInput = { readonly policy: Policy; readonly isMember: boolean; readonly kind: 'practice' | 'match' }
+
+export function judgeFigure(figure: StandingFigure, { policy, isMember, kind }: JudgeInput): JudgedFigure {
+  const tolerance = toleranceSeconds(policy, figure.dueSeconds)
+  const status = statusOf({ seconds: figure.seconds, fairSeconds: figure.dueSeconds }, policy)
+  const gapSeconds = dueGapSeconds(figure)
+  const cause = isMember ? { ...causeOf(figure), whileHere: gapSeconds } : null
+  return {
+    seconds: figure.seconds,
+    turns: figure.turns,
+    dueSeconds: figure.dueSeconds,
+    dueTurns: figure.dueTurns,
+    agreedSeconds: figure.dueSeconds - figure.fairSeconds,
+    gapSeconds,
+    toleranceSeconds: tolerance,
+    status,
+    isShorterTurns: kind === 'practice' && status === 'short' && Math.abs(figure.turns - figure.dueTurns) < 1,
+    cause,
+    isCauseTold: cause !== null && (status !== 'within' || Math.abs(cause.differenceSeconds) > tolerance),
+  }
+}
