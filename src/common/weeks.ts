@@ -1,0 +1,22 @@
+import { addDays, format, parseISO } from 'date-fns'
+import { type Day, isoWeekOf } from '#common/time'
+
+/** Every ISO week from that of the first day to that of the last, in order: a year's week 53 comes between 52 and 1. */
+export function isoWeeksBetween({
+  firstDay,
+  lastDay,
+}: {
+  readonly firstDay: Day
+  readonly lastDay: Day
+}): readonly string[] {
+  const weeks: string[] = []
+  const lastWeek = isoWeekOf(lastDay)
+  for (let day = firstDay; day <= lastDay; day = weekLater(day)) weeks.push(isoWeekOf(day))
+  if (firstDay <= lastDay && weeks.at(-1) !== lastWeek) weeks.push(lastWeek)
+  return weeks
+}
+
+// Days are counted on the calendar, so a change of the clock between them moves nothing.
+function weekLater(day: Day): Day {
+  return format(addDays(parseISO(day), 7), 'yyyy-MM-dd')
+}

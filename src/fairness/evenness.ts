@@ -1,0 +1,192 @@
+import type { Role } from '#exposure/column'
+import type { SessionAccount } from '#fairness/account'
+import type { AgreedFewerTurns } from '#fairness/agreed-due'
+import { countWritten, type WrittenCount } from '#fairness/book/written-count'
+import { type Cause, type CausePart, causeOf, causeParts } from '#fairness/cause'
+import { dueStatusOf } from '#fairness/flags/column-finding'
+import type { CureGroup, FlagRule } from '#fairness/flags/flag-rule'
+import { flagRules } from '#fairness/flags/registry'
+import { giniCoefficient } from '#fairness/indices/gini'
+import { jainIndex } from '#fairness/indices/jain'
+import { sharesOfFair } from '#fairness/indices/ratios'
+import { type KindStanding, playedFigure, type SessionKind, standingsNow } from '#fairness/standing'
+import { dueGapSeconds, type StandingFigure } from '#fairness/standing-figure'
+import type { Player, PlayerId } from '#squad/player'
+import type { Policy } from '#squad/policy'
+
+/** What evenness is judged by: in practices the four roles, in matches time played and goal. */
+export type JudgedColumn = Role | 'played'
+
+/** Whether the squad's coach has said something to a difference. */
+export type Answered = 'answered' | 'open' | 'notFlagged'
+
+export type Widest = {
+  readonly playerId: PlayerId
+  readonly column: JudgedColumn
+  readonly part: CausePart
+  /** Seconds of that part: negative is short. */
+  readonly seconds: number
+  readonly answered: Answered
+}
+
+/** Indices of share ÷ fair share; null for nobody. */
+export type Indices = { readonly jain: number | null; readonly gini: number | null }
+
+export type Evenness = {
+  readonly kind: SessionKind
+  readonly written: WrittenCount
+  /** Null: not enough written down to say. */
+  readonly said: {
+    readonly members: number
+    readonly withinBand: number
+    /** When anyone is outside the band, the widest gap (while here); else the widest part of any kind. */
+    readonly widest: Widest | null
+    readonly indices: Readonly<Record<'attack' | 'defend' | 'played', Indices>>
+  } | null
+}
+
+/** A flag as far as evenness asks: whose, of what, answered or not. */
+export type FlagAnswer = {
+  readonly playerId: PlayerId
+  readonly rule: FlagRule['name']
+  readonly scope: SessionKind
+  readonly status: 'open' | 'acknowledged' | 'cleared'
+}
+
+export type EvennessInput = {
+  /** Of one squad and the days asked about. */
+  readonly accounts: readonly SessionAccount[]
+  readonly players: readonly Player[]
+  readonly policy: Policy
+  readonly agreements?: readonly AgreedFewerTurns[]
+  readonly flags?: readonly FlagAnswer[]
+}
+
+const judgedColumns: Readonly<Record<SessionKind, readonly JudgedColumn[]>> = {
+  practice: ['attack', 'defend', 'keep', 'rest'],
+  match: ['played', 'keep'],
+}
+
+const flagGroups: Readonly<Record<SessionKind, Readonly<Partial<Record<JudgedColumn, CureGroup>>>>> = {
+  practice: { attack: 'attack', defend: 'defend', keep: 'goal', rest: 'waiting' },
+  match: { played: 'match', keep: 'goal' },
+}
+
+/** How even a squad's turns were, in practices or in matches, over its members with time there. Never a ranking. */
+export function evennessOf(input: EvennessInput, kind: SessionKind): Evenness {
+  const accounts = input.accounts.filter((account) => account.kind === kind)
+  const written = countWritten(accounts, input.policy)
+  if (!written.isEnough) return { kind, written, said: null }
+  const standings = standingsNow({ accounts, agreements: input.agreements })
+  const members = input.players.flatMap((player) => {
+    const standing = standings.get(player.id)?.[kind]
+    return standing && standing.liveSeconds > 0 ? [{ player, standing }] : []
+  })
+  const rows = members.flatMap(({ player, standing }) =>
+    rowsOf({ player, standing, kind, policy: input.policy }),
+  )
+  const outside = rows.filter((row) => row.isOutside)
+  const part = (role: 'attack' | 'defend' | 'played') =>
+    indicesOf(members.map(({ standing }) => figureOf(standing, role)))
+  return {
+    kind,
+    written,
+    said: {
+      members: members.length,
+      withinBand: members.length - new Set(outside.map((row) => row.player.id)).size,
+      widest: widestOf(rows, { kind, flags: input.flags ?? [] }),
+      indices: { attack: part('attack'), defend: part('defend'), played: part('played') },
+    },
+  }
+}
+
+/** Of what is written, the part that is as planned and so even by construction; 0 when nothing is. */
+export function asPlannedShare(written: Pick<WrittenCount, 'written' | 'asPlanned'>): number {
+  return written.written === 0 ? 0 : written.asPlanned / written.written
+}
+
+/** How the numbers moved from one stretch of time to a later one; null where either says nothing. */
+export function changeOf(
+  before: Evenness | null,
+  now: Evenness,
+): { readonly withinBandShare: number; readonly jainPlayed: number } | null {
+  if (!before?.said || !now.said || before.said.members === 0 || now.said.members === 0) return null
+  const shareOf = (said: { withinBand: number; members: number }) => said.withinBand / said.members
+  return {
+    withinBandShare: shareOf(now.said) - shareOf(before.said),
+    jainPlayed: (now.said.indices.played.jain ?? 1) - (before.said.indices.played.jain ?? 1),
+  }
+}
+
+type Row = {
+  readonly player: Player
+  readonly column: JudgedColumn
+  readonly gapSeconds: number
+  readonly isOutside: boolean
+  readonly cause: Cause
+}
+
+function rowsOf(of: {
+  player: Player
+  standing: KindStanding
+  kind: SessionKind
+  policy: Policy
+}): readonly Row[] {
+  return judgedColumns[of.kind].map((column) => {
+    const figure = figureOf(of.standing, column)
+    const status = dueStatusOf(figure, of.policy)
+    // Being short of goal is a difference only to one who wants to keep.
+    const isNoLoss = column === 'keep' && status === 'short' && !of.player.wantsToKeep
+    return {
+      player: of.player,
+      column,
+      gapSeconds: dueGapSeconds(figure),
+      isOutside: status !== 'within' && !isNoLoss,
+      cause: causeOf(figure),
+    }
+  })
+}
+
+function widestOf(
+  rows: readonly Row[],
+  at: { readonly kind: SessionKind; readonly flags: readonly FlagAnswer[] },
+): Widest | null {
+  const outside = rows.filter((row) => row.isOutside)
+  const candidates =
+    outside.length > 0
+      ? outside.map((row) => ({ row, part: 'whileHere' as CausePart, seconds: row.gapSeconds }))
+      : rows.flatMap((row) => causeParts.map((part) => ({ row, part, seconds: row.cause[part] })))
+  const widest = candidates.reduce<(typeof candidates)[number] | null>(
+    (best, one) => (Math.abs(one.seconds) > Math.abs(best?.seconds ?? 0) ? one : best),
+    null,
+  )
+  if (!widest) return null
+  const { row, part, seconds } = widest
+  return { playerId: row.player.id, column: row.column, part, seconds, answered: answeredOf(row, at) }
+}
+
+function answeredOf(
+  row: Row,
+  { kind, flags }: { readonly kind: SessionKind; readonly flags: readonly FlagAnswer[] },
+): Answered {
+  const group = flagGroups[kind][row.column]
+  const groupOf = new Map<string, CureGroup>(flagRules.map((rule) => [rule.name, rule.cureGroup]))
+  const about = flags.filter(
+    (flag) =>
+      flag.playerId === row.player.id &&
+      flag.scope === kind &&
+      flag.status !== 'cleared' &&
+      groupOf.get(flag.rule) === group,
+  )
+  if (about.length === 0) return 'notFlagged'
+  return about.every((flag) => flag.status === 'acknowledged') ? 'answered' : 'open'
+}
+
+function figureOf(standing: KindStanding, column: JudgedColumn): StandingFigure {
+  return column === 'played' ? playedFigure(standing) : standing.roles[column]
+}
+
+function indicesOf(figures: readonly StandingFigure[]): Indices {
+  const ratios = sharesOfFair(figures)
+  return { jain: jainIndex(ratios), gini: giniCoefficient(ratios) }
+}

@@ -1,0 +1,10 @@
+import type { Theme, ThemeId } from '#themes/theme'
+
+/** A theme and everything it stands under, nearest first: a turn of a theme is a turn of all of these. */
+export function themeAndAbove(themes: readonly Theme[], themeId: ThemeId): readonly ThemeId[] {
+  const parentOf = new Map(themes.map((theme) => [theme.id, theme.parentId]))
+  const line: ThemeId[] = []
+  for (let at: ThemeId | null = themeId; at !== null && !line.includes(at); at = parentOf.get(at) ?? null)
+    line.push(at)
+  return line
+}
