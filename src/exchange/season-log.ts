@@ -5,8 +5,8 @@ import type { JsonPath } from '#exchange/json-path'
 import { matchProblems, toMatch } from '#exchange/match-problems'
 import { practiceProblems, toPractice } from '#exchange/practice-problems'
 import type { KnownPlayers } from '#exchange/register-problems'
-import type { MatchJson } from '#exchange/season-log-shape'
 import {
+  type MatchJson,
   matchShape,
   type PlayerJson,
   type PracticeJson,

@@ -1,0 +1,51 @@
+import { parseArgs } from 'node:util'
+import { InputError, type Verb, type VerbOption } from '#cli/verb'
+
+/** Options that every verb has. */
+export const commonOptions: readonly VerbOption[] = [
+  { name: 'in', value: 'FILE', means: 'read this file instead of standard input' },
+  { name: 'out', value: 'FILE', means: 'write this file instead of standard output' },
+  { name: 'help', value: null, means: 'show this text' },
+]
+
+/**
+ * Reads what follows the verb on the command line.
+ * @throws InputError for an option that is not the verb's, one without its value, one given twice, or stray words.
+ */
+export function readArguments(
+  verb: Pick<Verb, 'name' | 'options'>,
+  words: readonly string[],
+): ReadonlyMap<string, string> {
+  const options = [...commonOptions, ...verb.options]
+  const { tokens } = parseArgs({
+    args: [...words],
+    strict: false,
+    tokens: true,
+    options: Object.fromEntries(
+      options.map((option) => [option.name, { type: option.value === null ? 'boolean' : 'string' } as const]),
+    ),
+  })
+  const given = new Map<string, string>()
+  for (const token of tokens) {
+    if (token.kind === 'option-terminator') continue
+    if (token.kind === 'positional')
+      throw misuse(token.value, `is not expected; turnbook ${verb.name} takes options only`)
+    const option = options.find((candidate) => candidate.name === token.name)
+    if (!option)
+      throw misuse(token.rawName, `is not an option of ${verb.name}; ${listNames(options)} would be right`)
+    if (given.has(option.name)) throw misuse(token.rawName, 'is given twice; once would be right')
+    if (option.value !== null && !token.value) throw misuse(token.rawName, `needs ${option.value} after it`)
+    if (option.value === null && token.value !== undefined)
+      throw misuse(token.rawName, 'takes nothing after it')
+    given.set(option.name, token.value ?? 'true')
+  }
+  return given
+}
+
+function misuse(path: string, message: string): InputError {
+  return new InputError([{ path, message }])
+}
+
+function listNames(options: readonly VerbOption[]): string {
+  return options.map((option) => `--${option.name}`).join(', ')
+}

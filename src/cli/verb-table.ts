@@ -1,0 +1,6 @@
+import type { Verb } from '#cli/verb'
+
+/** Every verb by name. Each is loaded only when it is asked for, so that one is quick to start whatever another needs. */
+export const verbTable: ReadonlyMap<string, () => Promise<Verb>> = new Map([
+  ['ledger', async () => (await import('#cli/verbs/ledger')).verb],
+])
