@@ -1,7 +1,8 @@
 import pg from 'pg'
+import { advisoryLock } from './migrate.mjs'
 import { Refusal } from './refusal.mjs'
 
-/** The role that the pages work as, or one of its members: it owns nothing, and row-level security binds it. */
+/** The role that the pages work as, unless DATABASE_APP_URL names another: it owns nothing, and row-level security binds it. */
 export const appRole = 'turnbook_app'
 
 const limits = 'nosuperuser nobypassrls nocreatedb nocreaterole'
@@ -11,47 +12,40 @@ const notAllowed = '42501'
  * Makes the app's role when the server has none; an existing role is left as it is.
  *
  * @param {import('pg').Client} owner
- * @param {{ password: string | null }} secret null: the role only passes its rights on to the role of DATABASE_APP_URL.
+ * @param {{ password: string }} secret
  * @throws {Refusal} with the SQL to run, when the owner may not make roles.
  */
 export async function ensureAppRole(owner, { password }) {
   const { rowCount } = await owner.query('select from pg_roles where rolname = $1', [appRole])
   if (rowCount) return
-  const login = (text) => (password === null ? 'nologin' : `login password ${text}`)
-  const sql = (text) => `create role ${appRole} ${limits} ${login(text)}`
-  const next =
-    password === null
-      ? 'then start again.'
-      : `then set DATABASE_APP_URL to the same database with ${appRole} and that password, and start again.`
-  await asOwnerMay(
-    () => owner.query(sql(pg.escapeLiteral(password ?? ''))),
-    'The role of DATABASE_URL may not make roles, and the app needs one that owns nothing. Run this as a role that may:\n\n' +
-      `  ${sql("'a long password of your own'")};\n\n${next}`,
-  )
+  const sql = (text) => `create role ${appRole} login ${limits} password ${text}`
+  try {
+    await owner.query(sql(pg.escapeLiteral(password)))
+  } catch (error) {
+    if (error.code !== notAllowed) throw error
+    throw new Refusal(
+      'The role of DATABASE_URL may not make roles, and the app needs one that owns nothing. ' +
+        `Run this as a role that may:\n\n  ${sql("'a long password of your own'")};\n\n` +
+        `then set DATABASE_APP_URL to the same database with ${appRole} and that password, and start again.`,
+    )
+  }
 }
 
 /**
- * Gives the role of DATABASE_APP_URL, when it goes by another name, the rights of the app's role.
+ * Gives the role of the app its rights, table by table, when it lacks them or new tables may have come.
  *
  * @param {import('pg').Client} owner
- * @param {{ name: string }} role
+ * @param {{ name: string, hasNewTables: boolean }} role
  */
-export async function joinAppRole(owner, { name }) {
-  const { rows } = await owner.query("select pg_has_role($1, $2, 'usage') as has", [name, appRole])
-  if (rows[0].has) return
-  const sql = `grant ${appRole} to ${pg.escapeIdentifier(name)}`
-  await asOwnerMay(
-    () => owner.query(sql),
-    `The role of DATABASE_URL may not give rights to ${name}. Run this as a role that may, then start again:\n\n  ${sql};`,
-  )
-}
-
-async function asOwnerMay(work, refusal) {
-  try {
-    await work()
-  } catch (error) {
-    throw error.code === notAllowed ? new Refusal(refusal) : error
-  }
+export async function giveAppRights(owner, { name, hasNewTables }) {
+  const { rows } = await owner.query(`select has_table_privilege($1, '"Club"', 'select') as "hasRights"`, [
+    name,
+  ])
+  if (rows[0].hasRights && !hasNewTables) return
+  await owner.query('begin')
+  await owner.query('select pg_advisory_xact_lock($1)', [advisoryLock])
+  await owner.query('select grant_app_rights($1)', [name])
+  await owner.query('commit')
 }
 
 /**

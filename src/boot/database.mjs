@@ -1,7 +1,8 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { appRole, checkAppRole, ensureAppRole, joinAppRole } from './app-role.mjs'
+import { appRole, checkAppRole, ensureAppRole, giveAppRights } from './app-role.mjs'
 import { withClient } from './connect.mjs'
+import { migrate } from './migrate.mjs'
 import { databaseUrl, ownerRole, prepareCluster, startServer } from './postgres.mjs'
 import { Refusal } from './refusal.mjs'
 import { step } from './say.mjs'
@@ -78,13 +79,13 @@ function addressFor(ownerUrl, password) {
 }
 
 /**
- * Makes sure that the app has a role to sign in as, and that it is a harmless one.
+ * Makes sure that the app has a harmless role to sign in as, brings the tables up to date and gives the role its rights.
  *
- * @param {Pick<Database, 'ownerUrl' | 'appUrl' | 'hasOwnAppUrl'>} addresses
+ * @param {Database} database
  * @param {{ appPassword: string }} secrets
  * @throws {Refusal}
  */
-export async function prepareAppRole({ ownerUrl, appUrl, hasOwnAppUrl }, { appPassword }) {
+export async function prepareTables({ ownerUrl, appUrl, hasOwnAppUrl }, { appPassword }) {
   const name = hasOwnAppUrl
     ? 'DATABASE_APP_URL'
     : `The address made from DATABASE_URL for the role ${appRole}`
@@ -94,8 +95,7 @@ export async function prepareAppRole({ ownerUrl, appUrl, hasOwnAppUrl }, { appPa
   await withClient({ url: ownerUrl, name: 'DATABASE_URL' }, async (owner) => {
     if (!hasOwnAppUrl) await ensureAppRole(owner, { password: appPassword })
     const role = await withClient({ url: appUrl, name, hint }, (app) => checkAppRole({ owner, app }))
-    if (role.name === appRole) return
-    await ensureAppRole(owner, { password: null })
-    await joinAppRole(owner, role)
+    const applied = await migrate({ connectionString: ownerUrl })
+    await giveAppRights(owner, { name: role.name, hasNewTables: applied.length > 0 })
   })
 }

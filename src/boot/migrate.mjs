@@ -8,7 +8,7 @@ import { Refusal } from './refusal.mjs'
 export const migrationsFolder = inProject('prisma/migrations')
 
 /** The number by which migrating programs keep out of each other's way; the one that Prisma's own uses. */
-const advisoryLock = 72707369
+export const advisoryLock = 72707369
 
 /** As Prisma's own command makes it, so that either program can go on where the other stopped. */
 const ledgerTable = `

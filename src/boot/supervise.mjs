@@ -70,14 +70,12 @@ function lockOf(folder) {
 
 /** These parts need the packages, so they are loaded only after the packages are there. */
 async function prepareDatabase({ folder, secrets, env, signal, endings }) {
-  const { openDatabase, prepareAppRole } = await import('./database.mjs')
-  const { migrate } = await import('./migrate.mjs')
+  const { openDatabase, prepareTables } = await import('./database.mjs')
   const { hasNoClub, loadDemo } = await import('./demo.mjs')
   const database = await openDatabase({ folder, secrets, env, signal })
   const running = { database: database.server, restartDatabase: database.restart, appUrl: database.appUrl }
   endings.push(() => running.database?.stop())
-  await prepareAppRole(database, secrets)
-  await step('bringing the tables up to date', () => migrate({ connectionString: database.ownerUrl }))
+  await step('bringing the tables up to date', () => prepareTables(database, secrets))
   if (isDemo(env) && (await hasNoClub(database))) {
     await step('loading the demo club', () => loadDemo(database, { env, signal }))
   }
