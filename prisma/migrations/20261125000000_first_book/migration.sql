@@ -368,10 +368,11 @@ CREATE TABLE "FlagState" (
     "subject" TEXT NOT NULL DEFAULT '',
     "status" "FlagStatus" NOT NULL,
     "since" DATE NOT NULL,
+    "sinceSessionId" UUID NOT NULL,
     "isClosing" BOOLEAN NOT NULL,
     "gapSeconds" DOUBLE PRECISION NOT NULL,
     "toleranceSeconds" DOUBLE PRECISION NOT NULL,
-    "cureTurns" INTEGER,
+    "size" DOUBLE PRECISION NOT NULL,
     "detail" JSONB NOT NULL,
     "acknowledgedById" UUID,
     "acknowledgedAt" TIMESTAMPTZ(3),
@@ -924,7 +925,7 @@ ALTER TABLE "FlagState"
   ADD CONSTRAINT "FlagState_rule_check" CHECK (char_length(rule) BETWEEN 1 AND 60 AND char_length(subject) <= 80),
   ADD CONSTRAINT "FlagState_figures_check" CHECK (
     "gapSeconds" > '-Infinity' AND "gapSeconds" < 'Infinity'
-    AND "toleranceSeconds" >= 0 AND "toleranceSeconds" < 'Infinity' AND "cureTurns" >= 0),
+    AND "toleranceSeconds" >= 0 AND "toleranceSeconds" < 'Infinity' AND size >= 0 AND size < 'Infinity'),
   ADD CONSTRAINT "FlagState_answer_check" CHECK (
     num_nulls("acknowledgedAt", "acknowledgedById", "acknowledgedReason", "acknowledgedSize") IN (0, 4)
     AND (status <> 'acknowledged' OR "acknowledgedAt" IS NOT NULL)
@@ -1005,7 +1006,7 @@ BEGIN
     ('Exposure', 'SELECT, INSERT, DELETE'),
     ('SessionPresence', 'SELECT, INSERT, DELETE'),
     ('PolicyVersion', 'SELECT, INSERT'),
-    ('FlagState', 'SELECT, INSERT, UPDATE (status, since, "isClosing", "gapSeconds", "toleranceSeconds", "cureTurns",
+    ('FlagState', 'SELECT, INSERT, UPDATE (status, since, "isClosing", "gapSeconds", "toleranceSeconds", size, "sinceSessionId",
       detail, "acknowledgedById", "acknowledgedAt", "acknowledgedReason", "acknowledgedSize", "clearedAt")'),
     ('TermReview', 'SELECT, INSERT, UPDATE (answer, "answeredById", "answeredAt")'),
     ('AuditEntry', 'SELECT, INSERT')

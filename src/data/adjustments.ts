@@ -1,0 +1,68 @@
+import 'server-only'
+import type { Day } from '#common/time'
+import { dateOf, dateOrNull, dayOf, dayOrNull } from '#data/days'
+import { isId } from '#data/ids'
+import type { ClubTx } from '#data/in-club'
+import type { AgreedFewerTurns } from '#fairness/agreed-due'
+import type { PlayerId } from '#squad/player'
+
+/** Something agreed with a player and its family, both days included. No reason is stored. */
+export type Adjustment = {
+  readonly id: string
+  readonly playerId: PlayerId
+  readonly firstDay: Day
+  readonly lastDay: Day | null
+} & (
+  | { readonly kind: 'fewerTurns'; readonly dueShare: number }
+  | { readonly kind: 'sameSide' | 'sameFirstPartner' | 'planShownEarly' | 'neverWaitsAlone' }
+)
+
+/** Of these players, in order of their first day. */
+export async function listAdjustments(
+  tx: ClubTx,
+  playerIds: readonly PlayerId[],
+): Promise<readonly Adjustment[]> {
+  const rows = await tx.db.adjustment.findMany({
+    where: { clubId: tx.clubId, playerId: { in: playerIds.filter(isId) } },
+    select: { id: true, playerId: true, kind: true, dueShare: true, firstDay: true, lastDay: true },
+    orderBy: [{ firstDay: 'asc' }, { id: 'asc' }],
+  })
+  return rows.map(({ id, playerId, kind, dueShare, firstDay, lastDay }) => {
+    const agreed = { id, playerId, firstDay: dayOf(firstDay), lastDay: dayOrNull(lastDay) }
+    return kind === 'fewerTurns' ? { ...agreed, kind, dueShare: dueShare ?? 1 } : { ...agreed, kind }
+  })
+}
+
+/** The adjustments that lower what is due. */
+export function fewerTurnsOf(adjustments: readonly Adjustment[]): readonly AgreedFewerTurns[] {
+  return adjustments.filter((one) => one.kind === 'fewerTurns')
+}
+
+/** The database refuses two of one kind for one player at the same time. */
+export async function recordAdjustment(tx: ClubTx, adjustment: Adjustment): Promise<void> {
+  const { id, playerId, kind } = adjustment
+  await tx.db.adjustment.createMany({
+    data: [
+      {
+        clubId: tx.clubId,
+        id,
+        playerId,
+        kind,
+        dueShare: adjustment.kind === 'fewerTurns' ? adjustment.dueShare : null,
+        firstDay: dateOf(adjustment.firstDay),
+        lastDay: dateOrNull(adjustment.lastDay),
+      },
+    ],
+  })
+}
+
+export async function endAdjustment(
+  tx: ClubTx,
+  at: { readonly id: string; readonly lastDay: Day },
+): Promise<void> {
+  await tx.db.adjustment.update({
+    where: { clubId_id: { clubId: tx.clubId, id: at.id } },
+    data: { lastDay: dateOf(at.lastDay) },
+    select: { id: true },
+  })
+}

@@ -1,0 +1,48 @@
+import 'server-only'
+import { AppError } from '#common/app-error'
+import type { Day } from '#common/time'
+import type { Database } from '#data/database'
+import { dateOrNull, dayOrNull } from '#data/days'
+import type { ClubTx } from '#data/in-club'
+
+export type Club = {
+  readonly id: string
+  readonly name: string
+  /** IANA name, e.g. `Europe/London`. */
+  readonly timeZone: string
+  /** BCP 47 tag: how days and numbers are written. */
+  readonly locale: string
+  readonly isDemo: boolean
+  /** A demo club's calendar stands still on this day; null: the calendar of its time zone. */
+  readonly calendarDay: Day | null
+}
+
+/** Null when there is no such club. */
+export async function findClub(tx: ClubTx): Promise<Club | null> {
+  const row = await tx.db.club.findUnique({ where: { id: tx.clubId } })
+  if (!row) return null
+  const { id, name, timeZone, locale, isDemo } = row
+  return { id, name, timeZone, locale, isDemo, calendarDay: dayOrNull(row.calendarDay) }
+}
+
+/** @throws AppError `notFound`. */
+export async function getClub(tx: ClubTx): Promise<Club> {
+  const club = await findClub(tx)
+  if (!club) throw new AppError('notFound', `no club ${tx.clubId}`)
+  return club
+}
+
+/** Enters a new club, from inside itself: `inClub(club.id, (tx) => recordClub(tx, club), { database: owner })`. The app's role may not. */
+export async function recordClub(tx: ClubTx, club: Club): Promise<void> {
+  const { id, name, timeZone, locale, isDemo } = club
+  await tx.db.club.create({
+    data: { id, name, timeZone, locale, isDemo, calendarDay: dateOrNull(club.calendarDay) },
+    select: { id: true },
+  })
+}
+
+/** Every club there is, by the owner's connection; the app's role sees none this way. */
+export async function listClubIds(owner: Database): Promise<readonly string[]> {
+  const rows = await owner.club.findMany({ select: { id: true }, orderBy: { id: 'asc' } })
+  return rows.map(({ id }) => id)
+}

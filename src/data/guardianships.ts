@@ -1,0 +1,40 @@
+import 'server-only'
+import { isId } from '#data/ids'
+import type { ClubTx } from '#data/in-club'
+import type { Person } from '#data/people'
+import { playerColumns } from '#data/players'
+import type { Player } from '#squad/player'
+
+/** The children a person is a guardian of, by name. */
+export async function listChildrenOf(tx: ClubTx, personId: string): Promise<readonly Player[]> {
+  if (!isId(personId)) return []
+  return tx.db.player.findMany({
+    where: { clubId: tx.clubId, guardianships: { some: { clubId: tx.clubId, personId } } },
+    select: playerColumns,
+    orderBy: [{ name: 'asc' }, { id: 'asc' }],
+  })
+}
+
+/** A player's guardians, by name. */
+export async function listGuardiansOf(tx: ClubTx, playerId: string): Promise<readonly Person[]> {
+  if (!isId(playerId)) return []
+  return tx.db.person.findMany({
+    where: { clubId: tx.clubId, guardianships: { some: { clubId: tx.clubId, playerId } } },
+    select: { id: true, name: true, role: true },
+    orderBy: [{ name: 'asc' }, { id: 'asc' }],
+  })
+}
+
+type Guardianship = { readonly personId: string; readonly playerId: string }
+
+/** Those recorded before stay as they are. */
+export async function recordGuardianships(tx: ClubTx, guardianships: readonly Guardianship[]): Promise<void> {
+  await tx.db.guardianship.createMany({
+    data: guardianships.map((one) => ({ clubId: tx.clubId, ...one })),
+    skipDuplicates: true,
+  })
+}
+
+export async function removeGuardianship(tx: ClubTx, { personId, playerId }: Guardianship): Promise<void> {
+  await tx.db.guardianship.deleteMany({ where: { clubId: tx.clubId, personId, playerId } })
+}
