@@ -92,7 +92,13 @@ function rowOf(input: BookInput, { player, standing, whole, as, plannedSeconds }
     liveSeconds: whole.liveSeconds,
     figures: rolesLookedAt(input.narrowing.situation).map((role) => ({
       role,
-      figure: judgeFigure(standing.roles[role], { policy, isMember: as === 'member', kind }),
+      figure: judgeFigure(standing.roles[role], {
+        role,
+        kind,
+        wantsToKeep: player.wantsToKeep,
+        isMember: as === 'member',
+        policy,
+      }),
     })),
     hasMatchesForRoles: hasMatchesForRoles(whole, { policy, scope: kind }),
     isMostlyAsPlanned: plannedSeconds > whole.liveSeconds / 2,

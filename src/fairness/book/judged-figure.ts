@@ -1,4 +1,5 @@
 import type { Seconds } from '#common/time'
+import type { Role } from '#exposure/column'
 import { type Cause, causeOf } from '#fairness/cause'
 import { dueGapSeconds, type StandingFigure } from '#fairness/standing-figure'
 import { type Status, statusOf } from '#fairness/status'
@@ -17,6 +18,8 @@ export type JudgedFigure = {
   readonly gapSeconds: number
   readonly toleranceSeconds: Seconds
   readonly status: Status
+  /** Outside the band on the side that costs the player something: short of the ball, much waiting, much goal. */
+  readonly isConcern: boolean
   /** As many turns as were due, give or take less than one, and yet short. */
   readonly isShorterTurns: boolean
   /**
@@ -28,9 +31,17 @@ export type JudgedFigure = {
   readonly isCauseTold: boolean
 }
 
-type JudgeInput = { readonly policy: Policy; readonly isMember: boolean; readonly kind: 'practice' | 'match' }
+type JudgeInput = {
+  /** Null: playing in a situation or theme, whatever the role. */
+  readonly role: Role | null
+  readonly kind: 'practice' | 'match'
+  readonly wantsToKeep: boolean
+  readonly isMember: boolean
+  readonly policy: Policy
+}
 
-export function judgeFigure(figure: StandingFigure, { policy, isMember, kind }: JudgeInput): JudgedFigure {
+export function judgeFigure(figure: StandingFigure, input: JudgeInput): JudgedFigure {
+  const { policy, isMember, kind } = input
   const tolerance = toleranceSeconds(policy, figure.dueSeconds)
   const status = statusOf({ seconds: figure.seconds, fairSeconds: figure.dueSeconds }, policy)
   const gapSeconds = dueGapSeconds(figure)
@@ -44,8 +55,19 @@ export function judgeFigure(figure: StandingFigure, { policy, isMember, kind }: 
     gapSeconds,
     toleranceSeconds: tolerance,
     status,
+    isConcern: isConcern({ ...input, status }),
     isShorterTurns: kind === 'practice' && status === 'short' && Math.abs(figure.turns - figure.dueTurns) < 1,
     cause,
     isCauseTold: cause !== null && (status !== 'within' || Math.abs(cause.differenceSeconds) > tolerance),
   }
+}
+
+/** Short of goal concerns only one who wants to keep; less waiting and more of the ball concern nobody. */
+export function isConcern(
+  of: Pick<JudgeInput, 'role' | 'wantsToKeep'> & { readonly status: Status },
+): boolean {
+  if (of.status === 'within') return false
+  if (of.role === 'rest') return of.status === 'over'
+  if (of.role === 'keep') return of.status === 'over' || of.wantsToKeep
+  return of.status === 'short'
 }

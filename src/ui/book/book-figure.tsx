@@ -43,9 +43,7 @@ export function BookFigure(props: BookFigureProps) {
           <p className="text-sm text-soft">
             even share <Turns minutes={dueMinutes} turns={dueTurns} />
           </p>
-          <p
-            className={figure.status === 'within' ? 'text-sm text-soft' : 'text-sm font-semibold text-accent'}
-          >
+          <p className={figure.isConcern ? 'text-sm font-semibold text-accent' : 'text-sm text-soft'}>
             {judgedDifferenceText(differenceMinutes, figure.status)}
           </p>
           {figure.isShorterTurns ? <p className="text-sm">same number of turns, shorter ones</p> : null}

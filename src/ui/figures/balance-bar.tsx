@@ -25,7 +25,7 @@ export function BalanceBar({ label, shown, spanSeconds, isMostlyAsPlanned = fals
     inset,
   })
   const isOutside = shown.figure.status !== 'within'
-  const ink = isOutside ? 'var(--color-accent)' : 'var(--color-ink)'
+  const ink = shown.figure.isConcern ? 'var(--color-accent)' : 'var(--color-ink)'
   const fill = isMostlyAsPlanned ? 'url(#hatch-ink)' : ink
   return (
     <svg

@@ -8,6 +8,8 @@ export type BarFigure = {
   readonly dueSeconds: number
   readonly toleranceSeconds: Seconds
   readonly status: Status
+  /** Outside the band on the side that costs the player something. */
+  readonly isConcern: boolean
 }
 
 /** A player's figure as a page shows it: whole minutes beside the seconds the bar is drawn from. */

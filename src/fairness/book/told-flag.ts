@@ -1,0 +1,39 @@
+import type { Day } from '#common/time'
+import { cureSentence } from '#fairness/flags/cure'
+import type { FlagRule, SubjectNames } from '#fairness/flags/flag-rule'
+import type { Flag } from '#fairness/flags/raise-flags'
+import { flagRules } from '#fairness/flags/registry'
+
+/** A flag in its rule's own words, for coaches' pages. */
+export type ToldFlag = {
+  readonly rule: FlagRule['name']
+  readonly scope: Flag['scope']
+  readonly title: string
+  readonly sentence: string
+  readonly cure: string
+  readonly since: Day
+  readonly isClosing: boolean
+  /** A note for the player's own page, in no count. */
+  readonly isQuiet: boolean
+}
+
+export type TellableFlag = Pick<
+  Flag,
+  'rule' | 'scope' | 'subject' | 'gapSeconds' | 'toleranceSeconds' | 'size' | 'since' | 'isClosing' | 'cure'
+>
+
+/** Null for a rule that is no longer kept. */
+export function tellFlag(flag: TellableFlag, names: SubjectNames): ToldFlag | null {
+  const rule: FlagRule | undefined = flagRules.find((one) => one.name === flag.rule)
+  if (!rule) return null
+  return {
+    rule: rule.name,
+    scope: flag.scope,
+    title: rule.title,
+    sentence: rule.sentence(flag, names),
+    cure: cureSentence(flag.cure, rule.advice),
+    since: flag.since,
+    isClosing: flag.isClosing,
+    isQuiet: rule.isQuiet ?? false,
+  }
+}

@@ -1,0 +1,19 @@
+import type { KindStanding } from '#fairness/standing'
+import type { ChoiceCount } from '#practice/choice-turns'
+import { counted, listed } from '#ui/plural'
+import { words } from '#ui/words'
+
+/** Turns offered and passed, e.g. "Was offered 2 turns of attack and 1 turn in goal, and passed." Null when there were none. */
+export function passedSentence(passed: KindStanding['passed']): string | null {
+  const parts = (['attack', 'defend', 'keep'] as const)
+    .filter((role) => passed[role].turns > 0)
+    .map((role) => `${counted(passed[role].turns, 'turn')} ${words.doing[role]}`)
+  if (parts.length === 0) return null
+  return `Was offered ${listed(parts)}, and passed. They are a part of the difference and stay in it.`
+}
+
+/** Who got to choose is itself a turn to share. Null when nobody was given a choice. */
+export function choiceSentence({ choosing, presentFor }: ChoiceCount): string | null {
+  if (presentFor === 0) return null
+  return `Was of the side that got to choose in ${choosing} of the ${counted(presentFor, 'choice turn')} it was there for.`
+}
