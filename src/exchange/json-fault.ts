@@ -11,43 +11,35 @@ const wanted: Readonly<Record<Exclude<Expectation, 'after'>, string>> = {
   colon: 'a colon',
 }
 
+// Source: RFC 8259, sections 2, 6 and 7.
 const space = /[ \t\n\r]*/y
-// Source: RFC 8259, sections 3, 6 and 7.
-const text = /"(?:[ !#-[\]-\uffff]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y
 const scalar = /(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)(?![\w.+-])/y
+const escaped = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y
 
 /** Finds where a text that `JSON.parse` has refused stops being JSON (RFC 8259); null when it is JSON after all. */
 export function findJsonFault(source: string): JsonFault | null {
   const open: ('{' | '[')[] = []
   let expect: Expectation = 'value'
   let offset = 0
-  const take = (pattern: RegExp): boolean => {
-    pattern.lastIndex = offset
-    const found = pattern.exec(source)
-    if (found) offset += found[0].length
-    return found !== null
-  }
   for (;;) {
-    take(space)
-    const next = source[offset]
+    offset = endOf(space, source, offset) ?? offset
     if (expect === 'after' && open.length === 0) {
-      return next === undefined ? null : { offset, expected: 'the end' }
+      return offset === source.length ? null : { offset, expected: 'the end' }
     }
-    const step = stepOver(next, expect, open, take)
+    const step = stepOver(source, offset, expect, open)
     if (step === null) return { offset, expected: expect === 'after' ? afterValue(open) : wanted[expect] }
-    if (step.isMark) offset += 1
+    offset = step.offset
     expect = step.expect
   }
 }
 
-function stepOver(
-  next: string | undefined,
-  expect: Expectation,
-  open: ('{' | '[')[],
-  take: (pattern: RegExp) => boolean,
-): { readonly expect: Expectation; readonly isMark: boolean } | null {
-  const mark = (then: Expectation) => ({ expect: then, isMark: true })
+type Step = { readonly expect: Expectation; readonly offset: number }
+
+/** Over one mark, text, number or word that is expected at the offset; null where it is not one. */
+function stepOver(source: string, offset: number, expect: Expectation, open: ('{' | '[')[]): Step | null {
+  const next = source[offset]
   const inside = open.at(-1)
+  const mark = (then: Expectation): Step => ({ expect: then, offset: offset + 1 })
   if (expect === 'colon') return next === ':' ? mark('value') : null
   if (expect === 'after' && next === ',') return mark(inside === '{' ? 'key' : 'value')
   const closes = (next === '}' && inside === '{') || (next === ']' && inside === '[')
@@ -56,12 +48,36 @@ function stepOver(
     return mark('after')
   }
   if (expect === 'after') return null
-  if (expect === 'key' || expect === 'firstKey') return take(text) ? { expect: 'colon', isMark: false } : null
+  const textEnd = next === '"' ? endOfText(source, offset) : null
+  if (expect === 'key' || expect === 'firstKey')
+    return textEnd === null ? null : { expect: 'colon', offset: textEnd }
   if (next === '{' || next === '[') {
     open.push(next)
     return mark(next === '{' ? 'firstKey' : 'firstElement')
   }
-  return take(text) || take(scalar) ? { expect: 'after', isMark: false } : null
+  const end = textEnd ?? endOf(scalar, source, offset)
+  return end === null ? null : { expect: 'after', offset: end }
+}
+
+// By hand: one expression over a whole long text would exhaust the stack.
+function endOfText(source: string, start: number): number | null {
+  for (let offset = start + 1; offset < source.length; offset += 1) {
+    const next = source.charAt(offset)
+    if (next === '"') return offset + 1
+    if (next < ' ') return null
+    if (next === '\\') {
+      const end = endOf(escaped, source, offset)
+      if (end === null) return null
+      offset = end - 1
+    }
+  }
+  return null
+}
+
+function endOf(pattern: RegExp, source: string, offset: number): number | null {
+  pattern.lastIndex = offset
+  const found = pattern.exec(source)
+  return found === null ? null : offset + found[0].length
 }
 
 function afterValue(open: readonly ('{' | '[')[]): string {
