@@ -1,3 +1,4 @@
+import type { ViewerRole } from '#access/viewer'
 import type { Role, Situation } from '#exposure/column'
 import type { Attendance } from '#fairness/account'
 import type { Line } from '#match/match'
@@ -80,6 +81,13 @@ export const words = {
   matches: (count: number) => counted(count, 'match', 'matches'),
   players: (count: number) => counted(count, 'player'),
   flags: (count: number) => counted(count, 'flag'),
+  viewerRole: {
+    administrator: 'administrator',
+    headCoach: 'head coach',
+    coach: 'coach',
+    helper: 'helper',
+    guardian: 'parent or guardian',
+  } satisfies Record<ViewerRole, string>,
   tab: {
     today: 'Today',
     book: 'Season book',

@@ -1,17 +1,18 @@
 import Link from 'next/link'
 import type { ReactNode } from 'react'
+import type { ViewerRole } from '#access/viewer'
 import type { Squad, SquadId } from '#squad/squad'
 import { SquadSwitcher } from '#ui/page/squad-switcher'
 import { Tabs } from '#ui/page/tabs'
 import type { TabName } from '#ui/paths'
 import { paths } from '#ui/paths'
+import { words } from '#ui/words'
 
 /** What surrounds every page: whose club it is, who is looking, and where they may go. */
 export type PageFrame = {
   readonly clubName: string
   readonly viewerName: string
-  /** The viewer's work in the club in a word or two, e.g. "head coach". */
-  readonly viewerWork: string
+  readonly viewerRole: ViewerRole
   /** Squads the viewer may open, in age order. */
   readonly squads: readonly Squad[]
   /** The squad the page is about; on a club's page the one the tabs lead back to. */
@@ -38,7 +39,7 @@ export function Header({ frame, tab }: { readonly frame: PageFrame; readonly tab
         <SquadSwitcher squads={frame.squads} squadId={frame.squadId} tab={tab} />
         <div className="flex flex-wrap items-center gap-x-3 text-sm text-soft">
           <span>
-            {frame.viewerName}, {frame.viewerWork}
+            {frame.viewerName}, {words.viewerRole[frame.viewerRole]}
           </span>
           {frame.account}
         </div>

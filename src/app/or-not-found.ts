@@ -1,0 +1,12 @@
+import { notFound } from 'next/navigation'
+import { AppError } from '#common/app-error'
+
+/** What is not there and what is not the viewer's look the same from outside, so that no id can be guessed. */
+export async function orNotFound<Value>(loading: Promise<Value>): Promise<Value> {
+  try {
+    return await loading
+  } catch (error) {
+    if (error instanceof AppError && (error.code === 'notFound' || error.code === 'notAllowed')) notFound()
+    throw error
+  }
+}

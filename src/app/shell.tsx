@@ -1,0 +1,23 @@
+import { redirect } from 'next/navigation'
+import type { ComponentProps } from 'react'
+import { signOut } from '#server/viewer'
+import { Page } from '#ui/page/page'
+import { paths } from '#ui/paths'
+
+async function leave() {
+  'use server'
+  await signOut()
+  redirect(paths.start())
+}
+
+/** A page of the book with the way out in its header. */
+export function Shell({ frame, ...rest }: ComponentProps<typeof Page>) {
+  const account = (
+    <form action={leave}>
+      <button type="submit" className="tap cursor-pointer text-accent underline underline-offset-4">
+        Sign out
+      </button>
+    </form>
+  )
+  return <Page frame={{ ...frame, account }} {...rest} />
+}
