@@ -30,7 +30,8 @@ const anyOf = (names) => `^src/(?:${names.join('|')})/`
 
 const directions = Object.entries(mayImport).map(([folder, allowed]) => ({
   name: `${folder}-looks-down-only`,
-  comment: allowed.length > 0 ? `src/${folder} sees: ${allowed.join(', ')}.` : `src/${folder} sees only itself.`,
+  comment:
+    allowed.length > 0 ? `src/${folder} sees: ${allowed.join(', ')}.` : `src/${folder} sees only itself.`,
   severity: 'error',
   from: { path: `^src/${folder}/` },
   to: { path: '^src/', pathNot: anyOf([folder, ...allowed]) },
@@ -48,7 +49,8 @@ module.exports = {
     },
     {
       name: 'the-trade-is-pure',
-      comment: 'The trade folders import nothing but each other and date-fns: no framework, database, file or clock.',
+      comment:
+        'The trade folders import nothing but each other and date-fns: no framework, database, file or clock.',
       severity: 'error',
       from: { path: anyOf(pure) },
       to: { pathNot: `${anyOf(pure)}|^node_modules/date-fns/` },
@@ -73,8 +75,18 @@ module.exports = {
       from: {},
       to: { path: '/index\\.(?:ts|tsx|mjs)$', pathNot: '^node_modules/' },
     },
-    { name: 'no-cycles', severity: 'error', from: { path: '^src/', pathNot: '/generated/' }, to: { circular: true } },
-    { name: 'imports-resolve', severity: 'error', from: { pathNot: '/generated/' }, to: { couldNotResolve: true } },
+    {
+      name: 'no-cycles',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '/generated/' },
+      to: { circular: true },
+    },
+    {
+      name: 'imports-resolve',
+      severity: 'error',
+      from: { pathNot: '/generated/' },
+      to: { couldNotResolve: true },
+    },
     {
       name: 'program-does-not-import-tests',
       severity: 'error',
@@ -86,7 +98,11 @@ module.exports = {
     doNotFollow: { path: ['node_modules', '/generated/'] },
     exclude: { path: '^\\.next/' },
     tsPreCompilationDeps: true,
+    preserveSymlinks: true,
     tsConfig: { fileName: 'tsconfig.json' },
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'require', 'node', 'default', 'types'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'require', 'node', 'default', 'types'],
+    },
   },
 }
