@@ -1,6 +1,6 @@
 import type { Day, Seconds } from '#common/time'
-import type { PresenceLine } from '#squad/presence'
 import type { PlayerId } from '#squad/player'
+import type { PresenceLine } from '#squad/presence'
 
 export const lines = ['keeper', 'back', 'middle', 'forward'] as const
 export type Line = (typeof lines)[number]
@@ -9,7 +9,12 @@ export type Line = (typeof lines)[number]
 export type Period = { readonly start: Seconds; readonly end: Seconds }
 
 /** A player's unbroken time in one line, inside one period. */
-export type Spell = { readonly playerId: PlayerId; readonly line: Line; readonly start: Seconds; readonly end: Seconds }
+export type Spell = {
+  readonly playerId: PlayerId
+  readonly line: Line
+  readonly start: Seconds
+  readonly end: Seconds
+}
 
 export type Match = {
   readonly id: string

@@ -1,6 +1,6 @@
 import type { Seconds } from '#common/time'
-import type { PlayerId } from '#squad/player'
 import type { Turn } from '#practice/turn'
+import type { PlayerId } from '#squad/player'
 
 /** What is written of a practice, in the order it was written. Never changed: a correction voids and writes anew. */
 export type PracticeEvent =

@@ -1,6 +1,6 @@
 import type { Day, Seconds } from '#common/time'
-import type { PresenceLine } from '#squad/presence'
 import type { Turn } from '#practice/turn'
+import type { PresenceLine } from '#squad/presence'
 
 export type Practice = {
   readonly id: string
