@@ -1,4 +1,4 @@
-import type { Season, Squad } from '#squad/squad'
+import type { Membership, Season, Squad, SquadId } from '#squad/squad'
 import { demoId } from './ids'
 import { type PlayerKey, playerId, underTenKeys, underTwelveKeys } from './names'
 
@@ -44,13 +44,7 @@ export const demoPeople = [
   { id: personId('chinwe'), name: 'Chinwe Fernhollow', role: 'guardian' },
 ] as const
 
-export type DemoMembership = {
-  readonly id: string
-  readonly squadId: string
-  readonly playerId: string
-  readonly firstDay: string
-  readonly lastDay: string | null
-}
+export type DemoMembership = Membership & { readonly squadId: SquadId }
 
 /** Chiara joined in January; everyone else was there from the first day. */
 const joinedLater: Partial<Record<PlayerKey, string>> = { chiara: '2026-01-05' }
@@ -67,7 +61,6 @@ export function joinedOn(key: PlayerKey): string {
 export const demoMemberships: readonly DemoMembership[] = (['underTen', 'underTwelve'] as const).flatMap(
   (squad) =>
     membersOf[squad].map((key) => ({
-      id: demoId(`membership/${squad}/${key}`),
       squadId: demoSquads[squad].id,
       playerId: playerId(key),
       firstDay: joinedOn(key),
@@ -76,8 +69,7 @@ export const demoMemberships: readonly DemoMembership[] = (['underTen', 'underTw
 )
 
 export type DemoSquadCoach = {
-  readonly id: string
-  readonly squadId: string
+  readonly squadId: SquadId
   readonly personId: string
   readonly kind: 'coach' | 'cover'
   readonly firstDay: string
@@ -89,7 +81,6 @@ const coaching = (
   adult: AdultKey,
   line: Pick<DemoSquadCoach, 'kind' | 'firstDay' | 'lastDay'>,
 ): DemoSquadCoach => ({
-  id: demoId(`coach/${squad}/${adult}`),
   squadId: demoSquads[squad].id,
   personId: personId(adult),
   ...line,

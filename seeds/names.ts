@@ -68,3 +68,10 @@ export const demoPlayers: readonly Player[] = [...underTen, ...underTwelve, ...v
     wantsToKeep: entry.wantsToKeep ?? false,
   }),
 )
+
+const keys = new Map([...underTen, ...underTwelve, ...visitors].map(({ key }) => [playerId(key), key]))
+
+/** The short key of a player of the demo. */
+export function keyOfPlayer(id: PlayerId): string {
+  return keys.get(id) ?? id
+}

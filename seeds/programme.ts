@@ -1,18 +1,25 @@
 import type { ProgrammeEntry, Theme, ThemeId } from '#themes/theme'
 import { demoId } from './ids'
 
-export type ThemeKey =
-  | 'attacking'
-  | 'extraPlayer'
-  | 'findingSpace'
-  | 'finishing'
-  | 'defending'
-  | 'slowingDown'
-  | 'winningBack'
-  | 'changingOver'
+const themeKeys = [
+  'attacking',
+  'extraPlayer',
+  'findingSpace',
+  'finishing',
+  'defending',
+  'slowingDown',
+  'winningBack',
+  'changingOver',
+] as const
+export type ThemeKey = (typeof themeKeys)[number]
 
 export function themeId(key: ThemeKey): ThemeId {
   return demoId(`theme/${key}`)
+}
+
+/** The short key of a theme of the demo. */
+export function keyOfTheme(id: ThemeId): string {
+  return themeKeys.find((key) => themeId(key) === id) ?? id
 }
 
 export type DemoTheme = Theme & {

@@ -114,8 +114,9 @@ function behind(
   playerId: PlayerId | null,
   places: number,
 ): readonly PlayerId[] {
+  if (playerId === null) return players
   const at = players.indexOf(playerId)
-  if (playerId === null || at < 0 || at >= places) return players
+  if (at < 0 || at >= places) return players
   return players.toSpliced(at, 1).toSpliced(places, 0, playerId)
 }
 
