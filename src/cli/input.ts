@@ -1,29 +1,33 @@
 import { readFile } from 'node:fs/promises'
+import type { Readable } from 'node:stream'
 import { buffer } from 'node:stream/consumers'
 import { InputError } from '#cli/verb'
 
 /**
- * The whole of a file, or of standard input where `file` is undefined, as text.
+ * The whole of a file (its name) or of a stream, as text.
  * @throws InputError when it cannot be read or is not UTF-8.
  */
-export async function readInput(file: string | undefined): Promise<string> {
-  const bytes = await readBytes(file)
+export async function readInput(source: string | Readable): Promise<string> {
+  const bytes = await readBytes(source)
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
   } catch {
     throw new InputError([
-      { path: file ?? 'standard input', message: 'is not UTF-8 text; a file saved as UTF-8 would be right' },
+      {
+        path: typeof source === 'string' ? source : 'standard input',
+        message: 'is not UTF-8 text; a file saved as UTF-8 would be right',
+      },
     ])
   }
 }
 
-async function readBytes(file: string | undefined): Promise<Uint8Array> {
-  if (file === undefined) return buffer(process.stdin)
+async function readBytes(source: string | Readable): Promise<Uint8Array> {
+  if (typeof source !== 'string') return buffer(source)
   try {
-    return await readFile(file)
+    return await readFile(source)
   } catch (error) {
     throw new InputError([
-      { path: '--in', message: `${whyNot(file, error)}; a file that can be read would be right` },
+      { path: '--in', message: `${whyNot(source, error)}; a file that can be read would be right` },
     ])
   }
 }

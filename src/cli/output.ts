@@ -1,20 +1,21 @@
 import { lstat, realpath, rename, rm, writeFile } from 'node:fs/promises'
 import { basename, dirname, join } from 'node:path'
+import type { Writable } from 'node:stream'
 import { whyNot } from '#cli/input'
 import { InputError } from '#cli/verb'
 
 /**
- * Writes the whole output to a file, or to standard output where `file` is undefined. A file is written beside and put
+ * Writes the whole output to a file (its name) or to a stream. A file is written beside and put
  * in place at once, so that what stood there stays whole until the new one is.
  * @throws InputError when the file cannot be written.
  */
-export async function writeOutput(text: string, file: string | undefined): Promise<void> {
-  if (file === undefined) return writeStandardOutput(text)
+export async function writeOutput(text: string, target: string | Writable): Promise<void> {
+  if (typeof target !== 'string') return writeStream(text, target)
   try {
-    await replaceFile(text, file)
+    await replaceFile(text, target)
   } catch (error) {
     throw new InputError([
-      { path: '--out', message: `${whyNot(file, error)}; a file that can be written would be right` },
+      { path: '--out', message: `${whyNot(target, error)}; a file that can be written would be right` },
     ])
   }
 }
@@ -34,13 +35,13 @@ async function replaceFile(text: string, file: string): Promise<void> {
   }
 }
 
-function writeStandardOutput(text: string): Promise<void> {
+function writeStream(text: string, stream: Writable): Promise<void> {
   return new Promise((resolve, reject) => {
-    process.stdout.once('error', (error: NodeJS.ErrnoException) => {
+    stream.once('error', (error: NodeJS.ErrnoException) => {
       // Whoever was reading has had enough.
       if (error.code === 'EPIPE') resolve()
       else reject(error)
     })
-    process.stdout.write(text, () => resolve())
+    stream.write(text, () => resolve())
   })
 }
