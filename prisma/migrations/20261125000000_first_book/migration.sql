@@ -310,6 +310,7 @@ CREATE TABLE "Exposure" (
     "situation" "ColumnSituation" NOT NULL,
     "line" "ColumnLine" NOT NULL,
     "themeId" UUID NOT NULL,
+    "isMember" BOOLEAN NOT NULL,
     "seconds" DOUBLE PRECISION NOT NULL,
     "turns" INTEGER NOT NULL,
     "fairSeconds" DOUBLE PRECISION NOT NULL,
