@@ -12,21 +12,14 @@ export type ParsedRecords = { readonly records: readonly CsvRecord[]; readonly o
  */
 export function parseRecords(text: string, separator: string): ParsedRecords {
   try {
-    const parsed = parse(text, {
+    const parsed: readonly (readonly string[])[] = parse(text, {
       delimiter: separator,
       record_delimiter: ['\r\n', '\n', '\r'],
       bom: true,
-      info: true,
       relax_quotes: true,
       relax_column_count: true,
-    }) as unknown as readonly {
-      readonly record: readonly string[]
-      readonly info: { readonly lines: number }
-    }[]
-    return {
-      records: parsed.map(({ record, info }) => ({ line: firstLine(record, info.lines), cells: record })),
-      openQuoteLine: null,
-    }
+    })
+    return { records: withLines(parsed), openQuoteLine: null }
   } catch (error) {
     if (error instanceof CsvError && error.code === 'CSV_QUOTE_NOT_CLOSED') {
       return { records: [], openQuoteLine: lineOfOpenQuote(text, separator) }
@@ -35,15 +28,22 @@ export function parseRecords(text: string, separator: string): ParsedRecords {
   }
 }
 
-// The parser counts the lines up to the end of a record.
-function firstLine(record: readonly string[], lastLine: number): number {
-  return lastLine - record.reduce((breaks, cell) => breaks + (cell.match(/\r\n|\n|\r/g)?.length ?? 0), 0)
+// Counted here: the parser's own count takes a CRLF inside quotes for two lines.
+function withLines(parsed: readonly (readonly string[])[]): readonly CsvRecord[] {
+  let line = 1
+  return parsed.map((cells) => {
+    const record = { line, cells }
+    line += 1 + cells.reduce((breaks, cell) => breaks + countBreaks(cell), 0)
+    return record
+  })
 }
 
 /** The last line on which a cell begins with a quote: the earlier ones were closed, or the parser would have stopped there. */
 function lineOfOpenQuote(text: string, separator: string): number {
-  const begins = [...text.matchAll(new RegExp(`(?:^|[\\r\\n${separator}])"`, 'g'))]
-  const at = begins.at(-1)
-  const before = text.slice(0, at ? at.index + at[0].length - 1 : 0)
-  return (before.match(/\r\n|\n|\r/g)?.length ?? 0) + 1
+  const at = [...text.matchAll(new RegExp(`(?:^|[\\r\\n${separator}])"`, 'g'))].at(-1)
+  return countBreaks(text.slice(0, at ? at.index + at[0].length - 1 : 0)) + 1
+}
+
+function countBreaks(text: string): number {
+  return text.match(/\r\n|\n|\r/g)?.length ?? 0
 }

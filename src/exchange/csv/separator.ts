@@ -29,8 +29,12 @@ export function separatorHint(text: string): Separator | null {
 
 /** Share of rows that have the commonest number of columns, weighted a little by that number; 0 when it never splits. */
 function scoreOf(text: string, separator: Separator): number {
-  const rows = parseRecords(text, separator).records.filter((r) => r.cells.some((cell) => cell.trim() !== ''))
-  if (separator === ',' && rows.length > 0 && rows.every(isLastCommaFirst)) return 0
+  const parsed = parseRecords(text, separator)
+  // A quote left open swallows everything after it; for the count of columns quotes are no loss.
+  const { records } =
+    parsed.openQuoteLine === null ? parsed : parseRecords(text.replaceAll('"', ''), separator)
+  const rows = records.filter((row) => row.cells.some((cell) => cell.trim() !== ''))
+  if (separator === ',' && rows.every((row) => row.cells.length === 1 || isLastCommaFirst(row))) return 0
   const counts = new Map<number, number>()
   for (const row of rows) counts.set(row.cells.length, (counts.get(row.cells.length) ?? 0) + 1)
   let best = 0

@@ -17,9 +17,6 @@ export function knownPlayerChanges(
   if (entry.wantsToKeep !== null && entry.wantsToKeep !== player.wantsToKeep) {
     changes.push({ kind: 'wantsToKeep', to: entry.wantsToKeep })
   }
-  // A code that is the player's own id came out of this book.
-  if (entry.code !== null && player.code === null && entry.code !== player.id)
-    changes.push({ kind: 'code', to: entry.code })
   return { changes, notes: member.notes }
 }
 

@@ -11,7 +11,6 @@ export type PlayerChange =
   | { readonly kind: 'ends'; readonly lastDay: Day }
   | { readonly kind: 'keeps'; readonly to: boolean }
   | { readonly kind: 'wantsToKeep'; readonly to: boolean }
-  | { readonly kind: 'code'; readonly to: string }
 
 /** What the file says and the book keeps otherwise; told, not changed. */
 export type PlayerNote = 'otherFirstDay' | 'otherLastDay' | 'leftBefore'
