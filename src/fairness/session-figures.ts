@@ -1,6 +1,7 @@
 import { type Role, roles, type Situation, situations } from '#exposure/column'
-import type { SessionAccount } from '#fairness/account'
+import type { AccountLine, SessionAccount } from '#fairness/account'
 import { type AgreedFewerTurns, agreedDue, agreedShareOn } from '#fairness/agreed-due'
+import { FigureTally } from '#fairness/figure-tally'
 import { noFigure, type StandingFigure } from '#fairness/standing-figure'
 import type { PlayerId } from '#squad/player'
 import type { ThemeId } from '#themes/theme'
@@ -22,11 +23,10 @@ export const noFigures: Figures = {
   themes: new Map(),
 }
 
-type Draft = { -readonly [Key in keyof ThemeFigure]: number }
-type Drafts = {
-  roles: Record<Role, Draft>
-  situations: Record<Situation, Draft>
-  themes: Map<ThemeId, Draft>
+type Tallies = {
+  readonly roles: Readonly<Record<Role, FigureTally>>
+  readonly situations: Readonly<Record<Situation, FigureTally>>
+  readonly themes: Map<ThemeId, FigureTally>
 }
 
 /**
@@ -37,73 +37,86 @@ export function figuresOfSession(
   account: SessionAccount,
   agreements: readonly AgreedFewerTurns[],
 ): ReadonlyMap<PlayerId, Figures> {
-  const drafts = new Map<PlayerId, Drafts>(account.presences.map((p) => [p.playerId, emptyDrafts()]))
+  const tallies = new Map<PlayerId, Tallies>(account.presences.map((p) => [p.playerId, emptyTallies()]))
   const members = new Set(account.presences.filter((p) => p.isMember).map((p) => p.playerId))
-  const memberTotals = emptyDrafts()
-  const shares = new Map<PlayerId, number>()
-
+  const memberTotals = emptyTallies()
+  const agreedShares = agreedSharesAt(account, agreements)
   for (const line of account.lines) {
-    const of = drafts.get(line.playerId) ?? emptyDrafts()
-    drafts.set(line.playerId, of)
-    let share = shares.get(line.playerId)
-    if (share === undefined) {
-      share = agreedShareOn(agreements, { playerId: line.playerId, day: account.day })
-      shares.set(line.playerId, share)
-    }
-    const due = agreedDue(line, share)
-    for (const draft of draftsOfLine(of, line)) addLine(draft, line, due)
-    of.roles.rest.dueSeconds += due.waitSeconds
-    of.roles.rest.dueTurns += due.waitTurns
-    if (line.themeId !== null) themeDraft(of, line.themeId).turnsPresent += line.turns
-    if (members.has(line.playerId)) {
-      for (const draft of draftsOfLine(memberTotals, line)) draft.fullFairSeconds += line.fullFairSeconds
-    }
+    const of = tallies.get(line.playerId) ?? emptyTallies()
+    tallies.set(line.playerId, of)
+    addLine(of, line, agreedShares.get(line.playerId) ?? 1)
+    if (!members.has(line.playerId)) continue
+    forEachTally(memberTotals, line, (tally) => tally.addFull(line.fullFairSeconds))
   }
-  for (const playerId of members) addMeans(drafts.get(playerId) as Drafts, memberTotals, members.size)
-  return drafts
+  for (const playerId of members) addMeans(tallies.get(playerId) as Tallies, memberTotals, members.size)
+  return new Map([...tallies].map(([playerId, of]) => [playerId, toFigures(of)]))
 }
 
-function draftsOfLine(of: Drafts, line: SessionAccount['lines'][number]): Draft[] {
-  const touched = [of.roles[line.role]]
-  if (line.situation !== null) touched.push(of.situations[line.situation])
-  if (line.themeId !== null && line.role !== 'rest') touched.push(themeDraft(of, line.themeId))
-  return touched
+function agreedSharesAt(
+  account: SessionAccount,
+  agreements: readonly AgreedFewerTurns[],
+): ReadonlyMap<PlayerId, number> {
+  const concerned = new Set(agreements.map((agreement) => agreement.playerId))
+  return new Map(
+    [...concerned].map((playerId) => [playerId, agreedShareOn(agreements, { playerId, day: account.day })]),
+  )
 }
 
-function addLine(draft: Draft, line: SessionAccount['lines'][number], due: ReturnType<typeof agreedDue>) {
-  draft.seconds += line.seconds
-  draft.turns += line.turns
-  draft.fairSeconds += line.fairSeconds
-  draft.fairTurns += line.fairTurns
-  draft.fullFairSeconds += line.fullFairSeconds
-  draft.openGoalFairSeconds += line.openGoalFairSeconds
-  draft.dueSeconds += due.dueSeconds
-  draft.dueTurns += due.dueTurns
+function addLine(of: Tallies, line: AccountLine, agreedShare: number): void {
+  const due = agreedDue(line, agreedShare)
+  forEachTally(of, line, (tally) => {
+    tally.addFigure(line, due)
+  })
+  of.roles.rest.addDue({ dueSeconds: due.waitSeconds, dueTurns: due.waitTurns })
+  if (line.themeId !== null) themeTally(of, line.themeId).addTurnsPresent(line.turns)
 }
 
-function addMeans(of: Drafts, totals: Drafts, memberCount: number) {
-  for (const role of roles)
-    of.roles[role].membersMeanSeconds += totals.roles[role].fullFairSeconds / memberCount
-  for (const situation of situations) {
-    of.situations[situation].membersMeanSeconds += totals.situations[situation].fullFairSeconds / memberCount
-  }
-  for (const [themeId, total] of totals.themes) {
-    themeDraft(of, themeId).membersMeanSeconds += total.fullFairSeconds / memberCount
-  }
+function forEachTally(of: Tallies, line: AccountLine, visit: (tally: FigureTally) => void): void {
+  visit(of.roles[line.role])
+  if (line.situation !== null) visit(of.situations[line.situation])
+  if (line.themeId !== null && line.role !== 'rest') visit(themeTally(of, line.themeId))
 }
 
-function themeDraft(of: Drafts, themeId: ThemeId): Draft {
+function addMeans(of: Tallies, totals: Tallies, memberCount: number): void {
+  for (const role of roles) of.roles[role].addMean(totals.roles[role], memberCount)
+  for (const situation of situations)
+    of.situations[situation].addMean(totals.situations[situation], memberCount)
+  for (const [themeId, total] of totals.themes) themeTally(of, themeId).addMean(total, memberCount)
+}
+
+function themeTally(of: Tallies, themeId: ThemeId): FigureTally {
   const known = of.themes.get(themeId)
   if (known) return known
-  const draft = emptyDraft()
-  of.themes.set(themeId, draft)
-  return draft
+  const [tally] = FigureTally.many(1) as [FigureTally]
+  of.themes.set(themeId, tally)
+  return tally
 }
 
-const emptyDraft = (): Draft => ({ ...noFigure, turnsPresent: 0 })
+function toFigures(of: Tallies): Figures {
+  const role = (name: Role) => of.roles[name].toFigure()
+  const situation = (name: Situation) => of.situations[name].toFigure()
+  return {
+    roles: { attack: role('attack'), defend: role('defend'), keep: role('keep'), rest: role('rest') },
+    situations: {
+      outnumbering: situation('outnumbering'),
+      level: situation('level'),
+      outnumbered: situation('outnumbered'),
+    },
+    themes: new Map(
+      [...of.themes].map(([id, tally]) => [id, { ...tally.toFigure(), turnsPresent: tally.turnsPresent }]),
+    ),
+  }
+}
 
-const emptyDrafts = (): Drafts => ({
-  roles: { attack: emptyDraft(), defend: emptyDraft(), keep: emptyDraft(), rest: emptyDraft() },
-  situations: { outnumbering: emptyDraft(), level: emptyDraft(), outnumbered: emptyDraft() },
-  themes: new Map(),
-})
+type Seven = [FigureTally, FigureTally, FigureTally, FigureTally, FigureTally, FigureTally, FigureTally]
+
+function emptyTallies(): Tallies {
+  const [attack, defend, keep, rest, outnumbering, level, outnumbered] = FigureTally.many(
+    7,
+  ) as unknown as Seven
+  return {
+    roles: { attack, defend, keep, rest },
+    situations: { outnumbering, level, outnumbered },
+    themes: new Map(),
+  }
+}
