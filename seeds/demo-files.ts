@@ -35,7 +35,7 @@ const attendanceLines = [
   'Adaeze Fernhollow,1,1,1',
   'Bao Quillstone,1,0,1',
   'Cosmo Brackenlight,1,1,late 10',
-  '"Marlwick, Dilnoza",1,1,1',
+  'Dilnoza Marlwick,1,1,1',
   'Elif Copperdene,0,1,1',
   'Freya Ottermere,0,0,1',
   'Goran Pellbrook,1,1,1',
