@@ -55,11 +55,6 @@ export const words = {
     away: 'away',
   } satisfies Record<Attendance, string>,
   cause: { missed: 'missed', goalDuty: 'goal duty', whileHere: 'while here' },
-  causeMeaning: {
-    missed: 'turns it would have had in what it was not there for',
-    goalDuty: 'turns elsewhere that went to being in goal',
-    whileHere: 'turns shared unevenly while it was there',
-  },
   share: 'had',
   evenShare: 'even share',
   difference: 'difference from an even share',

@@ -1,14 +1,11 @@
 import type { Seconds } from '#common/time'
-import { type Role, roles, type Situation } from '#exposure/column'
-import type { SessionAccount } from '#fairness/account'
-import type { AgreedFewerTurns } from '#fairness/agreed-due'
+import { type Column, type Role, roles, type Situation } from '#exposure/column'
 import { byName } from '#fairness/book/by-name'
 import { type JudgedFigure, judgeFigure } from '#fairness/book/judged-figure'
-import { isNarrow, type Narrowing, narrowAccount } from '#fairness/book/narrow-account'
 import { openGoalDue } from '#fairness/cause'
-import { hasMatchesForRoles } from '#fairness/flags/matches-for-roles'
 import type { PassedTurn } from '#fairness/passed'
-import { type KindStanding, type SessionKind, standingsNow } from '#fairness/standing'
+import { emptyKindStanding, type KindStanding, type SessionKind } from '#fairness/standing'
+import { addFigures, noFigure, type StandingFigure } from '#fairness/standing-figure'
 import type { Player, PlayerId } from '#squad/player'
 import type { Policy } from '#squad/policy'
 
@@ -25,20 +22,36 @@ export type BookRow = {
   readonly hasMatchesForRoles: boolean
   /** Drawn hatched: more than half of its time was written as planned, which is even by construction. */
   readonly isMostlyAsPlanned: boolean
-  /** Over a third of its time in goal: what everyone would be due if all took a turn there. */
+  /** Over a third of its time in goal: what would be due in each role if all took a turn there. */
   readonly openGoal: Readonly<Record<Role, number>> | null
   readonly passed: KindStanding['passed']
 }
 
+/** A player's sum in one column over the sessions looked at, as a member or as a guest. */
+export type BookColumn = Pick<Column, 'role'> &
+  StandingFigure & { readonly playerId: PlayerId; readonly isMember: boolean }
+
+/** A player's time at the written sessions looked at, as a member or as a guest. */
+export type BookPresence = {
+  readonly playerId: PlayerId
+  readonly isMember: boolean
+  readonly sessions: number
+  readonly sessionsPlayed: number
+  readonly liveSeconds: Seconds
+}
+
 export type BookInput = {
-  /** Of one kind. */
-  readonly accounts: readonly SessionAccount[]
   readonly kind: SessionKind
-  readonly narrowing: Narrowing
+  /** Whether `columns` are those of some themes or one situation only. */
+  readonly isNarrowed: boolean
+  readonly situation: Situation | null
+  readonly columns: readonly BookColumn[]
+  readonly presences: readonly BookPresence[]
+  /** Of `presences`, what was written as planned. */
+  readonly plannedPresences: readonly BookPresence[]
+  readonly passed: readonly PassedTurn[]
   readonly players: readonly Player[]
   readonly policy: Policy
-  readonly passed: readonly PassedTurn[]
-  readonly agreements: readonly AgreedFewerTurns[]
 }
 
 /** The lines of the book by name, members and guests apart. Their order is never that of a figure. */
@@ -46,79 +59,71 @@ export function bookRows(input: BookInput): {
   readonly members: readonly BookRow[]
   readonly guests: readonly BookRow[]
 } {
-  return { members: rowsOf(input, 'member'), guests: rowsOf(input, 'guest') }
+  return { members: rowsOf(input, { isMember: true }), guests: rowsOf(input, { isMember: false }) }
 }
 
-function rowsOf(input: BookInput, as: 'member' | 'guest'): readonly BookRow[] {
-  const { accounts, narrowing, passed, agreements, kind } = input
-  // What is said of a player's whole time is read from all of it, whatever the figures are narrowed to.
-  const whole = standingsNow({ accounts, passed, agreements, as })
-  const standings = isNarrow(narrowing)
-    ? standingsNow({ accounts: accounts.map((one) => narrowAccount(one, narrowing)), passed, agreements, as })
-    : whole
-  const planned = asPlannedSeconds(accounts)
-  const rows: BookRow[] = []
-  for (const player of byName(input.players)) {
-    const standing = standings.get(player.id)?.[kind]
-    const wholeStanding = whole.get(player.id)?.[kind]
-    if (!standing || !wholeStanding || wholeStanding.sessionsWritten === 0) continue
-    rows.push(
-      rowOf(input, {
-        player,
-        standing,
-        whole: wholeStanding,
-        as,
-        plannedSeconds: planned.get(player.id) ?? 0,
-      }),
-    )
+function rowsOf(input: BookInput, { isMember }: { readonly isMember: boolean }): readonly BookRow[] {
+  const figures = new Map<PlayerId, Map<Role, StandingFigure>>()
+  for (const column of input.columns) {
+    if (column.isMember !== isMember) continue
+    const ofPlayer = figures.get(column.playerId) ?? new Map<Role, StandingFigure>()
+    figures.set(column.playerId, ofPlayer)
+    ofPlayer.set(column.role, addFigures(ofPlayer.get(column.role) ?? noFigure, column))
   }
-  return rows
+  return byName(input.players).flatMap((player) => {
+    const at = { playerId: player.id, isMember }
+    const presence = presenceOf(input.presences, at)
+    if (!presence) return []
+    const planned = presenceOf(input.plannedPresences, at)
+    return [rowOf(input, { player, presence, planned, figures: figures.get(player.id) ?? new Map() })]
+  })
+}
+
+function presenceOf(
+  presences: readonly BookPresence[],
+  at: Pick<BookPresence, 'playerId' | 'isMember'>,
+): BookPresence | undefined {
+  return presences.find((one) => one.playerId === at.playerId && one.isMember === at.isMember)
 }
 
 type OfPlayer = {
   readonly player: Player
-  readonly standing: KindStanding
-  readonly whole: KindStanding
-  readonly as: 'member' | 'guest'
-  readonly plannedSeconds: Seconds
+  readonly presence: BookPresence
+  readonly planned: BookPresence | undefined
+  readonly figures: ReadonlyMap<Role, StandingFigure>
 }
 
-function rowOf(input: BookInput, { player, standing, whole, as, plannedSeconds }: OfPlayer): BookRow {
+function rowOf(input: BookInput, { player, presence, planned, figures }: OfPlayer): BookRow {
   const { policy, kind } = input
+  const { isMember, liveSeconds } = presence
+  const of = (role: Role) => figures.get(role) ?? noFigure
+  const whole = { attack: of('attack'), defend: of('defend'), keep: of('keep'), rest: of('rest') }
   return {
     player,
-    sessionsThere: whole.attended.length,
-    sessionsWritten: whole.sessionsWritten,
-    liveSeconds: whole.liveSeconds,
-    figures: rolesLookedAt(input.narrowing.situation).map((role) => ({
+    sessionsThere: presence.sessionsPlayed,
+    sessionsWritten: presence.sessions,
+    liveSeconds,
+    figures: rolesLookedAt(input.situation).map((role) => ({
       role,
-      figure: judgeFigure(standing.roles[role], {
-        role,
-        kind,
-        wantsToKeep: player.wantsToKeep,
-        isMember: as === 'member',
-        policy,
-      }),
+      figure: judgeFigure(whole[role], { role, kind, wantsToKeep: player.wantsToKeep, isMember, policy }),
     })),
-    hasMatchesForRoles: hasMatchesForRoles(whole, { policy, scope: kind }),
-    isMostlyAsPlanned: plannedSeconds > whole.liveSeconds / 2,
-    openGoal: openGoalDue(whole),
-    passed: whole.passed,
+    hasMatchesForRoles: kind === 'practice' || presence.sessionsPlayed >= policy.matchesBeforeRoles,
+    isMostlyAsPlanned: (planned?.liveSeconds ?? 0) > liveSeconds / 2,
+    openGoal: input.isNarrowed ? null : openGoalDue({ ...emptyKindStanding, roles: whole, liveSeconds }),
+    passed: passedBy(input.passed, player.id),
   }
+}
+
+function passedBy(passed: readonly PassedTurn[], playerId: PlayerId): KindStanding['passed'] {
+  const own = passed.filter((one) => one.playerId === playerId)
+  const of = (role: PassedTurn['role']) => {
+    const inRole = own.filter((one) => one.role === role)
+    return { turns: inRole.length, seconds: inRole.reduce((sum, one) => sum + one.lengthSeconds, 0) }
+  }
+  return { attack: of('attack'), defend: of('defend'), keep: of('keep') }
 }
 
 /** Nobody keeps goal or waits in a situation. */
 export function rolesLookedAt(situation: Situation | null): readonly Role[] {
   return situation === null ? roles : ['attack', 'defend']
-}
-
-function asPlannedSeconds(accounts: readonly SessionAccount[]): ReadonlyMap<PlayerId, Seconds> {
-  const seconds = new Map<PlayerId, Seconds>()
-  for (const account of accounts) {
-    if (account.written !== 'asPlanned') continue
-    for (const { playerId, liveSeconds } of account.presences) {
-      seconds.set(playerId, (seconds.get(playerId) ?? 0) + liveSeconds)
-    }
-  }
-  return seconds
 }

@@ -9,15 +9,29 @@ export type WrittenCount = {
   readonly isEnough: boolean
 }
 
-export function countWritten(
-  held: readonly { readonly written: Written }[],
-  policy: { readonly writtenShareNeeded: number },
+type Needed = { readonly writtenShareNeeded: number }
+
+/** `held`: every session that was not cancelled. */
+export function countWritten(held: readonly { readonly written: Written }[], policy: Needed): WrittenCount {
+  return summedWritten(
+    held.map(({ written }) => ({ written, sessions: 1 })),
+    policy,
+  )
+}
+
+/** The same from counts by way of writing. */
+export function summedWritten(
+  counts: readonly { readonly written: Written; readonly sessions: number }[],
+  policy: Needed,
 ): WrittenCount {
-  const written = held.filter((session) => session.written !== 'notWritten').length
+  const sum = (of: (way: Written) => boolean) =>
+    counts.reduce((total, { written, sessions }) => total + (of(written) ? sessions : 0), 0)
+  const held = sum(() => true)
+  const written = sum((way) => way !== 'notWritten')
   return {
-    held: held.length,
+    held,
     written,
-    asPlanned: held.filter((session) => session.written === 'asPlanned').length,
-    isEnough: written > 0 && written >= policy.writtenShareNeeded * held.length,
+    asPlanned: sum((way) => way === 'asPlanned'),
+    isEnough: written > 0 && written >= policy.writtenShareNeeded * held,
   }
 }

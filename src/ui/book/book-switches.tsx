@@ -1,6 +1,6 @@
 import { type Situation, situations } from '#exposure/column'
 import type { Term } from '#squad/squad'
-import type { Theme } from '#themes/theme'
+import type { ThemeLine } from '#themes/theme-lines'
 import { Button } from '#ui/page/button'
 import { Choice } from '#ui/page/choice'
 import { Select } from '#ui/page/select'
@@ -19,7 +19,7 @@ type BookSwitchesProps = {
   readonly path: string
   readonly filter: BookFilter
   readonly terms: readonly Term[]
-  readonly themes: readonly Theme[]
+  readonly themes: readonly ThemeLine[]
 }
 
 /** Practice and match are judged apart: there is no switch for both. Matches have no themes and no situations. */
@@ -90,7 +90,10 @@ function ThemeChoice({ path, filter, themes }: Omit<BookSwitchesProps, 'terms'>)
         defaultValue={filter.themeId ?? ''}
         options={[
           { value: '', label: 'all themes' },
-          ...themes.map((theme) => ({ value: theme.id, label: theme.name })),
+          ...themes.map(({ theme, depth }) => ({
+            value: theme.id,
+            label: `${'– '.repeat(depth)}${theme.name}`,
+          })),
         ]}
       />
       <Button weight="plain" className="-ml-px">

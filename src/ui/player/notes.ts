@@ -1,5 +1,4 @@
 import type { KindStanding } from '#fairness/standing'
-import type { ChoiceCount } from '#practice/choice-turns'
 import { counted, listed } from '#ui/plural'
 import { words } from '#ui/words'
 
@@ -13,7 +12,13 @@ export function passedSentence(passed: KindStanding['passed']): string | null {
 }
 
 /** Who got to choose is itself a turn to share. Null when nobody was given a choice. */
-export function choiceSentence({ choosing, presentFor }: ChoiceCount): string | null {
-  if (presentFor === 0) return null
-  return `Was of the side that got to choose in ${choosing} of the ${counted(presentFor, 'choice turn')} it was there for.`
+export function choiceSentence({
+  chose,
+  choiceTurns,
+}: {
+  readonly chose: number
+  readonly choiceTurns: number
+}): string | null {
+  if (choiceTurns === 0) return null
+  return `Was of the side that got to choose in ${chose} of ${counted(choiceTurns, 'turn')} with a choice.`
 }

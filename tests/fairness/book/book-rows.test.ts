@@ -1,10 +1,15 @@
 import { describe, expect, it } from 'vitest'
+import { roles } from '#exposure/column'
+import type { SessionAccount } from '#fairness/account'
 import { accountPractice } from '#fairness/account-practice'
+import type { AgreedFewerTurns } from '#fairness/agreed-due'
 import { type BookInput, bookRows } from '#fairness/book/book-rows'
+import { standingsNow } from '#fairness/standing'
 import type { Practice } from '#practice/practice'
 import type { Turn } from '#practice/turn'
 import { defaultPolicy } from '#squad/policy'
 import type { Written } from '#squad/written'
+import { anAccount } from '../../support/account-builder'
 
 const ann = { id: 'a', name: 'Ann', keeps: true, wantsToKeep: false }
 const bo = { id: 'b', name: 'Bo', keeps: true, wantsToKeep: false }
@@ -37,16 +42,42 @@ function account(of: Practice, written: Written = 'tapped') {
   })
 }
 
-function rows(change: Partial<BookInput>) {
+// The sums that the database makes of accounts, made here from the standings of the core.
+function rows(of: {
+  accounts: readonly SessionAccount[]
+  agreements?: readonly AgreedFewerTurns[]
+  passed?: BookInput['passed']
+  kind?: BookInput['kind']
+  situation?: BookInput['situation']
+}) {
+  const kind = of.kind ?? 'practice'
+  const sums = (accounts: readonly SessionAccount[]) =>
+    (['member', 'guest'] as const).flatMap((as) =>
+      [...standingsNow({ accounts, agreements: of.agreements, as })].map(([playerId, standing]) => ({
+        playerId,
+        isMember: as === 'member',
+        standing: standing[kind],
+      })),
+    )
+  const presences = (accounts: readonly SessionAccount[]) =>
+    sums(accounts).map(({ standing, ...who }) => ({
+      ...who,
+      sessions: standing.sessionsWritten,
+      sessionsPlayed: standing.attended.length,
+      liveSeconds: standing.liveSeconds,
+    }))
   return bookRows({
-    accounts: [],
-    kind: 'practice',
-    narrowing: { themeIds: null, situation: null },
+    kind,
+    isNarrowed: false,
+    situation: of.situation ?? null,
+    columns: sums(of.accounts).flatMap(({ standing, ...who }) =>
+      roles.map((role) => ({ ...who, role, ...standing.roles[role] })),
+    ),
+    presences: presences(of.accounts),
+    plannedPresences: presences(of.accounts.filter(({ written }) => written === 'asPlanned')),
+    passed: of.passed ?? [],
     players: [cy, dot, bo, ann],
     policy: defaultPolicy,
-    passed: [],
-    agreements: [],
-    ...change,
   })
 }
 
@@ -108,23 +139,46 @@ describe('lines of the season book', () => {
     expect(attackOf(guests[0]).cause).toBeNull()
   })
 
-  it('look at one theme only when asked, and still say of how many practices', () => {
-    const turns = [
-      turn({ at: 0, attack: ['a'], defend: ['b'], themeId: 'pressing' }),
-      turn({ at: 10, attack: ['a'], defend: ['b'], themeId: 'passing' }),
-    ]
-    const narrowing = { themeIds: new Set(['pressing']), situation: null }
-    const [first] = rows({ accounts: [account(practice('2026-03-03', turns))], narrowing }).members
-    expect(attackOf(first).seconds).toBe(600)
-    expect(first?.liveSeconds).toBe(1200)
-  })
-
   it('know no goal and no waiting in a situation', () => {
     const accounts = [account(practice('2026-03-03', [turn({ at: 0, attack: ['a'], defend: ['b'] })]))]
-    const [first] = rows({ accounts, narrowing: { themeIds: null, situation: 'level' } }).members
+    const [first] = rows({ accounts, situation: 'level' }).members
     expect(first?.figures.map(({ role }) => role)).toEqual(['attack', 'defend'])
-    const [none] = rows({ accounts, narrowing: { themeIds: null, situation: 'outnumbered' } }).members
-    expect(attackOf(none).seconds).toBe(0)
+  })
+
+  it('print what an open goal would make due beside one who keeps more than a third of its time', () => {
+    // Ann keeps all 20 min, Bo and Cy attack and defend; three who all take turns are due a third of goal each.
+    const keeping: Turn = {
+      start: 0,
+      end: 20 * minute,
+      themeId: null,
+      stations: [{ attack: ['b'], defend: ['c'], keep: ['a'] }],
+    }
+    const members = rows({ accounts: [account(practice('2026-03-03', [keeping]))] }).members
+    expect(members[0]?.openGoal?.keep).toBeCloseTo(400, 9)
+    expect(members[0]?.openGoal?.attack).toBeCloseTo(400, 9)
+    expect(members[1]?.openGoal).toBeNull()
+  })
+
+  it('leave attack and defence of matches unjudged until there are enough of them', () => {
+    const match = (number: number) =>
+      anAccount({
+        id: `m${number}`,
+        day: `2026-03-0${number}`,
+        kind: 'match',
+        players: { a: { rows: [{ role: 'attack', seconds: 1200, fair: 600 }] } },
+      })
+    const of = (count: number) =>
+      rows({ accounts: Array.from({ length: count }, (_, index) => match(index + 1)), kind: 'match' })
+        .members[0]
+    expect(of(3)?.hasMatchesForRoles).toBe(false)
+    expect(of(4)?.hasMatchesForRoles).toBe(true)
+  })
+
+  it('count turns that were offered and passed beside the role they were of', () => {
+    const accounts = [account(practice('2026-03-03', [turn({ at: 0, attack: ['a'], defend: ['b'] })]))]
+    const pass = { sessionId: '2026-03-03', playerId: 'c', role: 'attack' as const, lengthSeconds: 90 }
+    const { members } = rows({ accounts, passed: [pass, pass] })
+    expect(members.find(({ player }) => player.id === 'c')?.passed.attack).toEqual({ turns: 2, seconds: 180 })
   })
 
   it('are hatched when more than half of the time was written as planned', () => {

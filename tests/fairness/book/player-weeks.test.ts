@@ -4,7 +4,6 @@ import { namesApart } from '#fairness/book/names-apart'
 import { playerWeeks } from '#fairness/book/player-weeks'
 import { runningGaps } from '#fairness/book/running-gaps'
 import { countWritten } from '#fairness/book/written-count'
-import { countChoices } from '#practice/choice-turns'
 import type { Turn } from '#practice/turn'
 import { defaultPolicy } from '#squad/policy'
 import type { Written } from '#squad/written'
@@ -76,14 +75,6 @@ describe('how much is written', () => {
     expect(of(3, 2).isEnough).toBe(true)
     expect(of(5, 4).isEnough).toBe(false)
     expect(of(0, 0).isEnough).toBe(false)
-  })
-})
-
-describe('choice turns', () => {
-  it('count who was of the side that chose, whatever it chose', () => {
-    const turns: Turn[] = [{ ...turn, chosenBy: 'attack' }, { ...turn, chosenBy: 'defend' }, turn]
-    expect(countChoices(turns, 'a')).toEqual({ choosing: 1, presentFor: 2 })
-    expect(countChoices(turns, 'z')).toEqual({ choosing: 0, presentFor: 2 })
   })
 })
 
