@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest'
+import { rule } from '#fairness/flags/rules/defend-short'
+import { aFigure, aStanding } from '../../../support/account-builder'
+import { attended, judgeRule, wordsOf } from '../../../support/judge-rule'
+
+const defend = (seconds: number, dueSeconds: number) =>
+  aStanding({
+    roles: { defend: aFigure({ seconds, fairSeconds: dueSeconds, dueSeconds, turns: 3, dueTurns: 9 }) },
+  })
+
+describe('little defending', () => {
+  it('is a gap beyond the seconds of the tolerance', () => {
+    expect(judgeRule(rule, defend(1399, 2000))).toEqual([
+      { subject: '', gapSeconds: -601, toleranceSeconds: 600, size: 601, turnGap: -6 },
+    ])
+    expect(judgeRule(rule, defend(1400, 2000))).toEqual([])
+  })
+
+  it('is a gap beyond its share of what was due, where that is more', () => {
+    // 15 % of 10000 s are 1500 s.
+    expect(judgeRule(rule, defend(8499, 10000))).toHaveLength(1)
+    expect(judgeRule(rule, defend(8500, 10000))).toEqual([])
+  })
+
+  it('is never too much of it', () => {
+    expect(judgeRule(rule, defend(9000, 2000))).toEqual([])
+  })
+
+  it('is judged by what was agreed', () => {
+    const agreed = aStanding({
+      roles: { defend: aFigure({ seconds: 1000, fairSeconds: 2000, dueSeconds: 1000 }) },
+    })
+    expect(judgeRule(rule, agreed)).toEqual([])
+  })
+
+  it('is judged in matches over four of them only', () => {
+    const matches = (count: number) => ({
+      ...defend(0, 2000),
+      attended: attended(...Array.from({ length: count }, () => ({}))),
+    })
+    expect(judgeRule(rule, matches(3), { scope: 'match' })).toEqual([])
+    expect(judgeRule(rule, matches(4), { scope: 'match' })).toHaveLength(1)
+  })
+
+  it('says so in minutes', () => {
+    expect(wordsOf(rule, judgeRule(rule, defend(680, 2000))[0])).toBe(
+      '22 min less defending than an even share; up to 10 min is about even.',
+    )
+  })
+})
