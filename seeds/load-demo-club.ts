@@ -1,0 +1,58 @@
+import { recordAudit } from '#data/audit'
+import { findClub } from '#data/clubs'
+import type { Database } from '#data/database'
+import { acknowledgeFlag, listFlagStates } from '#data/flag-states'
+import { type ClubTx, inClub } from '#data/in-club'
+import { rebuildSquad } from '#server/rebuild'
+import { refreshFlags } from '#server/refresh-flags'
+import { buildDemoClub, type DemoClub } from './demo-club'
+import { recordFrame } from './record-frame'
+import { recordDemoSessions } from './record-sessions'
+
+const timeoutMs = 120_000
+
+/**
+ * Loads the demo club by the owner's connection, since the app may enter no club: in one transaction, so that a load
+ * cut short leaves nothing behind. False when the club is there already; it is then left as it is.
+ */
+export async function loadDemoClub(owner: Database, say: (line: string) => void): Promise<boolean> {
+  const demo = buildDemoClub()
+  return inClub(
+    demo.club.id,
+    async (tx) => {
+      if (await findClub(tx)) return false
+      await recordFrame(tx, demo)
+      say(`${demo.club.name}: ${demo.squads.length} squads, ${demo.players.length} players`)
+      await recordDemoSessions(tx, demo.sessions)
+      say(`${demo.sessions.length} sessions`)
+      for (const { id: squadId, name } of demo.squads) {
+        await foldSquad(tx, demo, squadId)
+        say(`${name}: accounts and flags`)
+      }
+      const by = { personId: null, at: endOf(demo) }
+      await recordAudit(tx, { action: 'loadDemo', objectKind: 'club', objectId: demo.club.id, by })
+      return true
+    },
+    { database: owner, timeoutMs },
+  )
+}
+
+/** Sessions to come have no account yet. */
+async function foldSquad(tx: ClubTx, demo: DemoClub, squadId: string): Promise<void> {
+  const { calendarDay: today } = demo.club
+  await rebuildSquad(tx, { squadId, to: today })
+  await refreshFlags(tx, { squadId, seasonId: demo.season.id, today, now: endOf(demo) })
+  const flags = await listFlagStates(tx, { squadIds: [squadId], seasonId: demo.season.id })
+  for (const answer of demo.acknowledgements.filter((one) => one.squadId === squadId)) {
+    const { playerId, rule, scope, reason, byId, at } = answer
+    const flag = flags.find((one) => one.playerId === playerId && one.rule === rule && one.scope === scope)
+    const by = { personId: byId, at: new Date(at) }
+    const done = flag && (await acknowledgeFlag(tx, { flagId: flag.id, reason, by }))
+    if (!done?.ok) throw new Error(`No flag ${rule} of ${playerId} to acknowledge.`)
+  }
+}
+
+/** The morning of the day on which the demo's calendar stands still. */
+function endOf(demo: DemoClub): Date {
+  return new Date(`${demo.club.calendarDay}T08:00:00.000Z`)
+}

@@ -1,0 +1,65 @@
+import { recordAdjustment } from '#data/adjustments'
+import { recordClub } from '#data/clubs'
+import { recordDesigns } from '#data/designs'
+import { recordGuardianships } from '#data/guardianships'
+import type { ClubTx } from '#data/in-club'
+import { recordMemberships } from '#data/memberships'
+import { recordPeople } from '#data/people'
+import { recordPlayers } from '#data/players'
+import { recordPolicy } from '#data/policies'
+import { answerReview, openReviews } from '#data/reviews'
+import { recordSeason } from '#data/seasons'
+import { recordSquadCoach } from '#data/squad-coaches'
+import { recordSquads } from '#data/squads'
+import { recordThemes, saveProgramme } from '#data/themes'
+import type { DemoClub } from './demo-club'
+
+/** Everything of a club but its sessions: people, squads, players, programme, designs, policy, reviews. */
+export async function recordFrame(tx: ClubTx, demo: DemoClub): Promise<void> {
+  await recordClub(tx, { ...demo.club, locale: 'en-GB', isDemo: true })
+  await recordPeople(tx, demo.people)
+  await recordSeason(tx, demo.season)
+  await recordSquads(tx, demo.squads)
+  await recordPlayers(
+    tx,
+    demo.players.map((player) => ({ ...player, code: null })),
+  )
+  await recordThemes(
+    tx,
+    demo.themes.map((theme) => ({ ...theme, code: null })),
+  )
+  await recordDesigns(tx, demo.designs)
+  await recordGuardianships(tx, demo.guardianships)
+  for (const adjustment of demo.adjustments) await recordAdjustment(tx, adjustment)
+  for (const coach of demo.coaches) await recordSquadCoach(tx, coach)
+  for (const squad of demo.squads) await recordSquadFrame(tx, demo, squad.id)
+  for (const { madeById, ...version } of demo.policies) {
+    await recordPolicy(tx, { version, by: { personId: madeById, at: noonOf(version.effectiveFrom) } })
+  }
+  for (const review of demo.reviews) await recordReview(tx, review)
+}
+
+async function recordSquadFrame(tx: ClubTx, demo: DemoClub, squadId: string): Promise<void> {
+  await recordMemberships(tx, {
+    squadId,
+    memberships: demo.memberships.filter((line) => line.squadId === squadId),
+  })
+  for (const { id: termId } of demo.season.terms) {
+    const programme = demo.programme.filter((entry) => entry.squadId === squadId && entry.termId === termId)
+    await saveProgramme(tx, { squadId, termId, programme })
+  }
+}
+
+async function recordReview(tx: ClubTx, review: DemoClub['reviews'][number]): Promise<void> {
+  const { squadId, termId, openedOn, openedById, answer } = review
+  await openReviews(tx, { squadIds: [squadId], termId, on: openedOn, personId: openedById })
+  if (!answer) return
+  const by = { personId: answer.byId, at: new Date(answer.at) }
+  const answered = await answerReview(tx, { squadId, termId, answer: answer.text, by })
+  if (!answered.ok)
+    throw new Error(`The review of ${squadId} could not be answered: ${answered.reasons.join()}`)
+}
+
+function noonOf(day: string): Date {
+  return new Date(`${day}T12:00:00.000Z`)
+}
