@@ -33,8 +33,8 @@ async function readBytes(source: string | Readable): Promise<Uint8Array> {
 }
 
 const reasons: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  ENOTDIR: 'there is no such file',
+  ENOENT: 'there is no such file or folder',
+  ENOTDIR: 'there is no such file or folder',
   EISDIR: 'it is a folder',
   EACCES: 'it may not be opened',
   EPERM: 'it may not be opened',
