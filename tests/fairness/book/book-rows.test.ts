@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { roles } from '#exposure/column'
 import type { SessionAccount } from '#fairness/account'
 import { accountPractice } from '#fairness/account-practice'
 import type { AgreedFewerTurns } from '#fairness/agreed-due'
 import { type BookInput, bookRows } from '#fairness/book/book-rows'
+import { standingSums } from '#fairness/book/standing-sums'
 import { standingsNow } from '#fairness/standing'
 import type { Practice } from '#practice/practice'
 import type { Turn } from '#practice/turn'
@@ -53,28 +53,18 @@ function rows(of: {
   const kind = of.kind ?? 'practice'
   const sums = (accounts: readonly SessionAccount[]) =>
     (['member', 'guest'] as const).flatMap((as) =>
-      [...standingsNow({ accounts, agreements: of.agreements, as })].map(([playerId, standing]) => ({
-        playerId,
-        isMember: as === 'member',
-        standing: standing[kind],
-      })),
+      [...standingsNow({ accounts, agreements: of.agreements, as })].map(([playerId, standing]) =>
+        standingSums(standing[kind], { playerId, isMember: as === 'member' }),
+      ),
     )
-  const presences = (accounts: readonly SessionAccount[]) =>
-    sums(accounts).map(({ standing, ...who }) => ({
-      ...who,
-      sessions: standing.sessionsWritten,
-      sessionsPlayed: standing.attended.length,
-      liveSeconds: standing.liveSeconds,
-    }))
+  const planned = of.accounts.filter(({ written }) => written === 'asPlanned')
   return bookRows({
     kind,
     isNarrowed: false,
     situation: of.situation ?? null,
-    columns: sums(of.accounts).flatMap(({ standing, ...who }) =>
-      roles.map((role) => ({ ...who, role, ...standing.roles[role] })),
-    ),
-    presences: presences(of.accounts),
-    plannedPresences: presences(of.accounts.filter(({ written }) => written === 'asPlanned')),
+    columns: sums(of.accounts).flatMap(({ columns }) => columns),
+    presences: sums(of.accounts).map(({ presence }) => presence),
+    plannedPresences: sums(planned).map(({ presence }) => presence),
     passed: of.passed ?? [],
     players: [cy, dot, bo, ann],
     policy: defaultPolicy,

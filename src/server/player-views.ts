@@ -1,0 +1,206 @@
+import 'server-only'
+import { demand } from '#access/demand'
+import type { Viewer } from '#access/viewer'
+import { AppError } from '#common/app-error'
+import { listAccounts } from '#data/accounts'
+import { type Adjustment, fewerTurnsOf, listAdjustments } from '#data/adjustments'
+import { type FlagState, listFlagStates } from '#data/flag-states'
+import { type ClubTx, inClub } from '#data/in-club'
+import { listMemberships, listSquadIdsOf } from '#data/memberships'
+import { listSquadPlayers } from '#data/players'
+import { listThemes } from '#data/themes'
+import { type ChoiceCount, countChoices, listPassed } from '#data/turn-sums'
+import { type Situation, situations } from '#exposure/column'
+import type { SessionAccount } from '#fairness/account'
+import { type BookRow, bookRows } from '#fairness/book/book-rows'
+import { type JudgedFigure, judgeFigure } from '#fairness/book/judged-figure'
+import { namesApart } from '#fairness/book/names-apart'
+import { type DayAttended, playerAttendance, sessionsOfPlayer } from '#fairness/book/player-attendance'
+import { type PlayerWeek, playerWeeks } from '#fairness/book/player-weeks'
+import { runningGaps } from '#fairness/book/running-gaps'
+import { standingSums } from '#fairness/book/standing-sums'
+import { type ToldFlag, tellFlag } from '#fairness/book/told-flag'
+import { countWritten, type WrittenCount } from '#fairness/book/written-count'
+import { emptyStanding, type SessionKind, type StandingInput, standingsNow } from '#fairness/standing'
+import { themeParts } from '#fairness/theme-parts'
+import { type FrameOfPage, loadFrame } from '#server/page-frame'
+import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
+import type { Player, PlayerId } from '#squad/player'
+import type { Season, Squad, SquadId } from '#squad/squad'
+import type { Theme } from '#themes/theme'
+import { themeLines } from '#themes/theme-lines'
+import { type ThemeMeeting, themeMeetings } from '#themes/theme-meetings'
+
+/** A flag of the player with what was said to it. */
+export type PlayerFlag = {
+  readonly id: string
+  readonly told: ToldFlag
+  readonly acknowledged: FlagState['acknowledged']
+  readonly status: FlagState['status']
+}
+
+/** A player's season as its squad's coaches see it, practices or matches. */
+export type PlayerBook = {
+  readonly frame: FrameOfPage
+  readonly squad: Squad
+  readonly season: Season
+  readonly player: Player
+  readonly kind: SessionKind
+  readonly written: WrittenCount
+  /** Null when nothing of the player is written. */
+  readonly row: BookRow | null
+  readonly weeks: readonly PlayerWeek[]
+  readonly gaps: ReturnType<typeof runningGaps>
+  readonly situations: readonly { readonly situation: Situation; readonly figure: JudgedFigure }[]
+  readonly themes: readonly { readonly themeName: string; readonly meeting: ThemeMeeting }[]
+  readonly attendance: readonly DayAttended[]
+  /** Open and answered ones, of practices and matches. */
+  readonly flags: readonly PlayerFlag[]
+  readonly choices: ChoiceCount | null
+  readonly agreed: readonly Adjustment[]
+}
+
+type PlayerQuery = { readonly kind?: string | string[] }
+
+/** @throws AppError `notAllowed` or `notFound`. */
+export async function loadPlayerBook(
+  viewer: Viewer,
+  at: {
+    readonly squadId: SquadId
+    readonly playerId: PlayerId
+    readonly query: PlayerQuery
+    readonly now?: Date
+  },
+): Promise<PlayerBook> {
+  return inClub(viewer.clubId, async (tx) => {
+    const { squadId, playerId } = at
+    const of = await loadSquadSeason(tx, viewer, at)
+    demand(viewer, 'seePlayer', { kind: 'player', playerId, squadIds: await listSquadIdsOf(tx, playerId) })
+    const player = await loadMember(tx, { squadId, playerId })
+    const kind = at.query.kind === 'match' ? 'match' : 'practice'
+    const themes = await listThemes(tx)
+    return {
+      frame: await loadFrame(tx, viewer, squadId),
+      squad: of.squad,
+      season: of.season,
+      player,
+      kind,
+      ...(await loadSeasonOf(tx, { of, player, kind, themes })),
+      flags: await loadFlags(tx, { of, playerId, themes }),
+    }
+  })
+}
+
+/** Whoever is or was of the squad has a page there; guests have theirs in their own squad. */
+async function loadMember(tx: ClubTx, at: { squadId: SquadId; playerId: PlayerId }): Promise<Player> {
+  const memberships = await listMemberships(tx, at.squadId)
+  const players = namesApart(await listSquadPlayers(tx, at.squadId))
+  const player = players.find(({ id }) => id === at.playerId)
+  if (!player || !memberships.some(({ playerId }) => playerId === player.id)) {
+    throw new AppError('notFound', `no player ${at.playerId} in squad ${at.squadId}`)
+  }
+  return player
+}
+
+type OfPlayer = {
+  readonly of: SquadSeason
+  readonly player: Player
+  readonly kind: SessionKind
+  readonly themes: readonly Theme[]
+}
+
+async function loadSeasonOf(tx: ClubTx, { of, player, kind, themes }: OfPlayer) {
+  const { squad, policy } = of
+  const playerId = player.id
+  const days = daysSoFar(of, null)
+  const squadDays = days && { squadId: squad.id, ...days }
+  const all = squadDays ? await listAccounts(tx, squadDays) : []
+  const memberships = await listMemberships(tx, squad.id)
+  const accounts = all.filter((account) => account.kind === kind)
+  const own = sessionsOfPlayer(accounts, { playerId, memberships })
+  const agreed = await listAdjustments(tx, [playerId])
+  const passed = squadDays && kind === 'practice' ? await listPassed(tx, squadDays) : []
+  const input: StandingInput = { accounts, passed, agreements: fewerTurnsOf(agreed) }
+  const standing = (standingsNow(input).get(playerId) ?? emptyStanding)[kind]
+  const choices = squadDays && kind === 'practice' ? await countChoices(tx, squadDays) : []
+  return {
+    written: countWritten(own, policy),
+    row: rowOfPlayer(input, { player, kind, policy }),
+    weeks: playerWeeks(own, playerId),
+    gaps: runningGaps(input, { playerId, kind, policy }),
+    situations: situations.map((situation) => ({
+      situation,
+      figure: judgeFigure(standing.situations[situation], {
+        role: null,
+        kind,
+        wantsToKeep: player.wantsToKeep,
+        isMember: true,
+        policy,
+      }),
+    })),
+    themes: meetingsOf(own, { playerId, themes }),
+    attendance: playerAttendance(own, playerId),
+    choices: choices.find((one) => one.playerId === playerId) ?? null,
+    agreed,
+  }
+}
+
+function rowOfPlayer(
+  input: StandingInput,
+  { player, kind, policy }: Pick<OfPlayer, 'player' | 'kind'> & Pick<SquadSeason, 'policy'>,
+): BookRow | null {
+  const sumsOf = (accounts: readonly SessionAccount[]) =>
+    standingSums((standingsNow({ ...input, accounts }).get(player.id) ?? emptyStanding)[kind], {
+      playerId: player.id,
+      isMember: true,
+    })
+  const { columns, presence } = sumsOf(input.accounts)
+  if (presence.sessions === 0) return null
+  const planned = sumsOf(input.accounts.filter(({ written }) => written === 'asPlanned')).presence
+  const { members } = bookRows({
+    kind,
+    isNarrowed: false,
+    situation: null,
+    columns,
+    presences: [presence],
+    plannedPresences: [planned],
+    passed: input.passed ?? [],
+    players: [player],
+    policy,
+  })
+  return members[0] ?? null
+}
+
+function meetingsOf(
+  own: readonly SessionAccount[],
+  { playerId, themes }: { readonly playerId: PlayerId; readonly themes: readonly Theme[] },
+): PlayerBook['themes'] {
+  const parts = themeParts(own).filter((part) => part.playerId === playerId)
+  const meetings = new Map(themeMeetings(parts, themes).map((meeting) => [meeting.themeId, meeting]))
+  return themeLines(themes).flatMap(({ theme }) => {
+    const meeting = meetings.get(theme.id)
+    return meeting ? [{ themeName: theme.name, meeting }] : []
+  })
+}
+
+async function loadFlags(
+  tx: ClubTx,
+  {
+    of,
+    playerId,
+    themes,
+  }: { readonly of: SquadSeason; readonly playerId: PlayerId; readonly themes: readonly Theme[] },
+): Promise<readonly PlayerFlag[]> {
+  const names = { themeName: (id: string) => themes.find((theme) => theme.id === id)?.name ?? '' }
+  const flags = await listFlagStates(tx, {
+    squadIds: [of.squad.id],
+    seasonId: of.season.id,
+    statuses: ['open', 'acknowledged'],
+  })
+  return flags
+    .filter((flag) => flag.playerId === playerId)
+    .flatMap((flag) => {
+      const told = tellFlag(flag, names)
+      return told ? [{ id: flag.id, told, acknowledged: flag.acknowledged, status: flag.status }] : []
+    })
+}

@@ -1,0 +1,122 @@
+import 'server-only'
+import type { Viewer } from '#access/viewer'
+import type { Day } from '#common/time'
+import { findDesign, type StoredDesign } from '#data/designs'
+import { type FlagState, listFlagStates } from '#data/flag-states'
+import { type ClubTx, inClub } from '#data/in-club'
+import { listSquadPlayers } from '#data/players'
+import { listSessions, type Session } from '#data/sessions'
+import { listThemes } from '#data/themes'
+import { findMedianTurnSeconds } from '#data/turn-sums'
+import { namesApart } from '#fairness/book/names-apart'
+import { type ToldFlag, tellFlag } from '#fairness/book/told-flag'
+import { type CureToday, groupByCure, type RoundToGive } from '#fairness/flags/group-by-cure'
+import { longestRound } from '#practice/round-to-give'
+import { type FrameOfPage, loadFrame } from '#server/page-frame'
+import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
+import type { Squad, SquadId } from '#squad/squad'
+import type { Theme } from '#themes/theme'
+
+export type ShownSession = Pick<Session, 'id' | 'kind' | 'day' | 'title' | 'startsAt'>
+
+/** What a coach opens the book for on a day. */
+export type TodayBook = {
+  readonly frame: FrameOfPage
+  readonly squad: Squad
+  readonly today: Day
+  readonly next:
+    | (ShownSession & { readonly designName: string | null; readonly themeName: string | null })
+    | null
+  /** Held and not written down, the latest first. */
+  readonly toWrite: readonly ShownSession[]
+  /** At most three. */
+  readonly cures: readonly {
+    readonly cure: CureToday
+    readonly flags: readonly { readonly playerId: string; readonly told: ToldFlag }[]
+  }[]
+  readonly openFlags: number
+  readonly players: readonly { readonly id: string; readonly name: string }[]
+}
+
+/** @throws AppError `notAllowed` or `notFound`. */
+export async function loadToday(
+  viewer: Viewer,
+  at: { readonly squadId: SquadId; readonly now?: Date },
+): Promise<TodayBook> {
+  return inClub(viewer.clubId, async (tx) => {
+    const of = await loadSquadSeason(tx, viewer, at)
+    const { squad, season, today } = of
+    const themes = await listThemes(tx)
+    const sessions = await listSessions(tx, {
+      squadId: squad.id,
+      from: season.firstDay,
+      to: season.lastDay,
+      withCancelled: false,
+    })
+    const held = sessions.filter(({ day }) => day < today)
+    const next = sessions.find(({ day, written }) => day >= today && written === 'notWritten') ?? null
+    const design = next?.designId ? await findDesign(tx, next.designId) : null
+    const round = await loadRound(tx, { of, held, design })
+    const players = namesApart(await listSquadPlayers(tx, squad.id))
+    return {
+      frame: await loadFrame(tx, viewer, squad.id),
+      squad,
+      today,
+      next: next && {
+        ...shownSession(next),
+        designName: design?.name ?? null,
+        themeName: themes.find(({ id }) => id === design?.themeId)?.name ?? null,
+      },
+      toWrite: held
+        .filter(({ written }) => written === 'notWritten')
+        .map(shownSession)
+        .reverse(),
+      ...(await loadCures(tx, { of, round, themes })),
+      players: players.map(({ id, name }) => ({ id, name })),
+    }
+  })
+}
+
+function shownSession({ id, kind, day, title, startsAt }: Session): ShownSession {
+  return { id, kind, day, title, startsAt }
+}
+
+/** What the next practice can offer; without a design of its own, what the last practice with one offered. */
+async function loadRound(
+  tx: ClubTx,
+  { of, held, design }: { of: SquadSeason; held: readonly Session[]; design: StoredDesign | null },
+): Promise<RoundToGive | null> {
+  const days = daysSoFar(of, null)
+  const medianTurnSeconds = days ? await findMedianTurnSeconds(tx, { squadId: of.squad.id, ...days }) : null
+  if (medianTurnSeconds === null) return null
+  const lastDesignId = held.filter(({ designId }) => designId !== null).at(-1)?.designId
+  const used = design ?? (lastDesignId ? await findDesign(tx, lastDesignId) : null)
+  const round = used && longestRound(used.rounds)
+  return round && { turns: round.turnCount, stations: round.stations.length, medianTurnSeconds }
+}
+
+type OpenFlags = {
+  readonly of: SquadSeason
+  readonly round: RoundToGive | null
+  readonly themes: readonly Theme[]
+}
+
+async function loadCures(
+  tx: ClubTx,
+  { of, round, themes }: OpenFlags,
+): Promise<Pick<TodayBook, 'cures' | 'openFlags'>> {
+  const names = { themeName: (id: string) => themes.find((theme) => theme.id === id)?.name ?? '' }
+  const open: readonly FlagState[] = await listFlagStates(tx, {
+    squadIds: [of.squad.id],
+    seasonId: of.season.id,
+    statuses: ['open'],
+  })
+  const cures = groupByCure(open, round).map((cure) => ({
+    cure,
+    flags: (cure.kind === 'round' ? cure.clears : cure.flags).flatMap((flag) => {
+      const told = tellFlag(flag, names)
+      return told ? [{ playerId: flag.playerId, told }] : []
+    }),
+  }))
+  return { cures, openFlags: open.filter((flag) => !tellFlag(flag, names)?.isQuiet).length }
+}

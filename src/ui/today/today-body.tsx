@@ -1,0 +1,113 @@
+import Link from 'next/link'
+import type { Day } from '#common/time'
+import type { Squad } from '#squad/squad'
+import { formatDay } from '#ui/format-day'
+import { LinkButton } from '#ui/page/button'
+import { Empty } from '#ui/page/empty'
+import { SectionTitle } from '#ui/page/section-title'
+import { paths } from '#ui/paths'
+import { counted } from '#ui/plural'
+import { Cures, type TodayCure } from '#ui/today/cures'
+import { words } from '#ui/words'
+
+type ShownSession = {
+  readonly id: string
+  readonly kind: 'practice' | 'match'
+  readonly day: Day
+  readonly title: string
+  readonly startsAt: string | null
+}
+
+type TodayBodyProps = {
+  readonly squad: Squad
+  readonly today: Day
+  readonly next:
+    | (ShownSession & { readonly designName: string | null; readonly themeName: string | null })
+    | null
+  readonly toWrite: readonly ShownSession[]
+  readonly cures: readonly TodayCure[]
+  readonly openFlags: number
+  readonly players: readonly { readonly id: string; readonly name: string }[]
+}
+
+const mostToWrite = 5
+
+export function TodayBody({ squad, today, next, toWrite, cures, openFlags, players }: TodayBodyProps) {
+  const names = new Map(players.map(({ id, name }) => [id, name]))
+  return (
+    <div className="grid gap-x-12 gap-y-10 lg:grid-cols-[3fr_2fr]">
+      <section>
+        <SectionTitle>Who needs what</SectionTitle>
+        {cures.length > 0 ? (
+          <Cures cures={cures} nameOf={(id) => names.get(id) ?? 'a player'} />
+        ) : (
+          <Empty>Nobody is asking for anything: no flag is open.</Empty>
+        )}
+        {openFlags > 0 ? (
+          <p className="mt-4">
+            <LinkButton href={paths.flags(squad.id)}>All open flags ({openFlags})</LinkButton>
+          </p>
+        ) : null}
+      </section>
+      <div className="space-y-10">
+        <section>
+          <SectionTitle>Next</SectionTitle>
+          {next ? (
+            <NextSession squad={squad} next={next} today={today} />
+          ) : (
+            <Empty>No session is planned.</Empty>
+          )}
+        </section>
+        <section>
+          <SectionTitle>Not written down yet</SectionTitle>
+          {toWrite.length === 0 ? (
+            <p className="text-soft">Everything that was held is written down.</p>
+          ) : null}
+          <ul>
+            {toWrite.slice(0, mostToWrite).map((session) => (
+              <li key={session.id} className="border-b border-rule">
+                <Link
+                  href={paths.session(squad.id, { sessionId: session.id })}
+                  className="tap flex items-center py-2"
+                >
+                  {nameOfSession(session)}
+                </Link>
+              </li>
+            ))}
+          </ul>
+          {toWrite.length > mostToWrite ? (
+            <p className="mt-2">
+              <Link href={paths.sessions(squad.id)} className="tap inline-flex items-center">
+                and {counted(toWrite.length - mostToWrite, 'more session')}
+              </Link>
+            </p>
+          ) : null}
+        </section>
+      </div>
+    </div>
+  )
+}
+
+type NextSessionProps = Pick<TodayBodyProps, 'squad' | 'today'> & {
+  readonly next: NonNullable<TodayBodyProps['next']>
+}
+
+function NextSession({ squad, next, today }: NextSessionProps) {
+  const about = [next.designName, next.themeName].filter((part) => part !== null)
+  return (
+    <>
+      <p className="font-medium">
+        {next.day === today ? 'Today: ' : ''}
+        <Link href={paths.session(squad.id, { sessionId: next.id })} className="tap inline-flex items-center">
+          {nameOfSession(next)}
+        </Link>
+      </p>
+      {about.length > 0 ? <p className="text-soft">{about.join(', ')}</p> : null}
+    </>
+  )
+}
+
+function nameOfSession({ kind, day, title, startsAt }: ShownSession): string {
+  const when = startsAt ? `${formatDay(day)}, ${startsAt}` : formatDay(day)
+  return `${words.kind[kind]}, ${when}${title ? `: ${title}` : ''}`
+}
