@@ -34,6 +34,8 @@ export type Finding = {
   readonly turnGap?: number
   /** Part of a turn's length by which one turn more (or fewer) narrows the gap; 1 when left out. */
   readonly gainPerTurn?: number
+  /** The one term it is about: with the next, since and trend begin anew. */
+  readonly termId?: string
   /** The sessions it happened in, where single sessions are meant. */
   readonly sessionIds?: readonly string[]
 }

@@ -32,30 +32,27 @@ export class FlagTrail {
   now(): readonly Trace[] {
     const silent = new Set(
       [...this.found.values()].flatMap(({ rule, finding }) =>
-        (rule.replaces ?? []).map((name) => keyOf({ rule: { name }, finding })),
+        (rule.replaces ?? []).map((name) => subjectKey(name, finding)),
       ),
     )
     const earlier = this.gapsAfterAttended.at(-1 - sessionsForTrend)
     return [...this.found]
-      .filter(([key]) => !silent.has(key))
+      .filter(([, { rule, finding }]) => !silent.has(subjectKey(rule.name, finding)))
       .map(([key, one]) => ({ ...one, isClosing: isSmaller(one.finding.gapSeconds, earlier?.get(key)) }))
   }
 }
 
-/**
- * No gap then: it was inside the band, and the band does not shrink, so it was not larger.
- */
+/** No gap then: it was inside the band, and the band does not shrink, so it was not larger. */
 function isSmaller(gapNow: number, gapThen: number | undefined): boolean {
   return gapThen !== undefined && Math.abs(gapNow) < Math.abs(gapThen)
 }
 
 // A rule's name has no line break, so the pair cannot be mistaken for another.
-function keyOf({
-  rule,
-  finding,
-}: {
-  rule: Pick<FlagRule, 'name'>
-  finding: Pick<Finding, 'subject'>
-}): string {
-  return `${rule.name}\n${finding.subject}`
+function subjectKey(ruleName: string, finding: Pick<Finding, 'subject'>): string {
+  return `${ruleName}\n${finding.subject}`
+}
+
+/** What is found of another term is another thing. */
+function keyOf({ rule, finding }: Judged): string {
+  return JSON.stringify([rule.name, finding.subject, finding.termId ?? null])
 }

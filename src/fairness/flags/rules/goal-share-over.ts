@@ -19,7 +19,14 @@ export const rule: FlagRule = {
     const gapSeconds = keepSeconds - policy.goalShareLimit * liveSeconds
     if (gapSeconds <= 0) return []
     return [
-      { subject: '', gapSeconds, toleranceSeconds: 0, size: gapSeconds, gainPerTurn: policy.goalShareLimit },
+      {
+        subject: '',
+        gapSeconds,
+        toleranceSeconds: 0,
+        size: gapSeconds,
+        gainPerTurn: policy.goalShareLimit,
+        termId: term.id,
+      },
     ]
   },
 }
