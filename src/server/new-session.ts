@@ -1,0 +1,69 @@
+import 'server-only'
+import type { Problem } from '#common/problem'
+import type { NewSession } from '#data/sessions'
+import type { Period } from '#match/match'
+import type { NewSessionInput } from '#server/session-input'
+import type { Season } from '#squad/squad'
+
+type Known = {
+  /** The season of the day asked for. */
+  readonly season: Season | null
+  readonly leaderIds: readonly string[]
+  readonly designIds: readonly string[]
+}
+
+/** Why a session cannot be entered. */
+export function problemsOfNewSession(input: NewSessionInput, known: Known): readonly Problem[] {
+  const problems: Problem[] = []
+  if (!known.season) {
+    problems.push({
+      path: 'day',
+      message: 'No season of the club has this day. Choose a day inside a season.',
+    })
+  }
+  if (input.ledById && !known.leaderIds.includes(input.ledById)) {
+    problems.push({
+      path: 'ledById',
+      message: 'This person neither coaches nor covers the squad. Choose somebody of the list.',
+    })
+  }
+  if (input.designId && !known.designIds.includes(input.designId)) {
+    problems.push({
+      path: 'designId',
+      message: 'This design is no longer there. Choose one of the list, or none.',
+    })
+  }
+  return problems
+}
+
+/** The session a form asks for. */
+export function newSessionOf(
+  input: NewSessionInput,
+  by: { readonly id: string; readonly personId: string },
+): NewSession {
+  const isPractice = input.kind === 'practice'
+  return {
+    id: by.id,
+    squadId: input.squadId,
+    kind: input.kind,
+    day: input.day,
+    title: input.title,
+    startsAt: input.startsAt,
+    lengthSeconds: isPractice && input.lengthMinutes ? input.lengthMinutes * 60 : null,
+    periods: isPractice ? null : periodsOf(input),
+    designId: isPractice ? input.designId : null,
+    ledById: input.ledById ?? by.personId,
+    code: null,
+  }
+}
+
+/** Periods of one length with breaks between them; two of twenty-five minutes unless something else was written. */
+function periodsOf(input: NewSessionInput): readonly Period[] {
+  const { periodCount, periodMinutes, breakMinutes } = input
+  const length = (periodMinutes ?? 25) * 60
+  const step = length + (breakMinutes ?? 5) * 60
+  return Array.from({ length: periodCount ?? 2 }, (_, index) => ({
+    start: index * step,
+    end: index * step + length,
+  }))
+}

@@ -1,0 +1,76 @@
+'use server'
+
+import { demand } from '#access/demand'
+import { refuse } from '#common/result'
+import { recordAudit } from '#data/audit'
+import { listDesigns } from '#data/designs'
+import { newId } from '#data/ids'
+import { inClub } from '#data/in-club'
+import { findSeasonOn } from '#data/seasons'
+import { cancelSession, recordSessions } from '#data/sessions'
+import { listSquadCoaches } from '#data/squad-coaches'
+import { getSquad } from '#data/squads'
+import { action, goTo, saved } from '#server/action'
+import { newSessionOf, problemsOfNewSession } from '#server/new-session'
+import { matchInput, newSessionInput, practiceInput, sessionOfSquad } from '#server/session-input'
+import { bringBookUpToDate, openForWriting } from '#server/session-writing'
+import { decideMatchWriting, saveMatchWriting } from '#server/write-match'
+import { decideWriting, saveWriting } from '#server/write-practice'
+
+/** A practice or match entered: held or still to come, nothing of it written yet. */
+export const enterSession = action(newSessionInput, (viewer, input) =>
+  inClub(viewer.clubId, async (tx) => {
+    demand(viewer, 'writeSession', { kind: 'squad', squadId: input.squadId })
+    await getSquad(tx, input.squadId)
+    const season = await findSeasonOn(tx, input.day)
+    const leaders = await listSquadCoaches(tx, input.squadId)
+    const leaderIds = [viewer.personId, ...leaders.map(({ personId }) => personId)]
+    const designIds = (await listDesigns(tx)).map(({ id }) => id)
+    const problems = problemsOfNewSession(input, { season, leaderIds, designIds })
+    if (problems.length > 0) return refuse(...problems)
+    const session = newSessionOf(input, { id: newId(), personId: viewer.personId })
+    await recordSessions(tx, [session])
+    const detail = { kind: session.kind, day: session.day }
+    const by = { personId: viewer.personId, at: new Date() }
+    await recordAudit(tx, { action: 'enterSession', objectKind: 'session', objectId: session.id, detail, by })
+    return goTo(`/squads/${input.squadId}/sessions/${session.id}/write`)
+  }),
+)
+
+/** A practice typed in, or corrected: register, turns and passes in one transaction. */
+export const writePractice = action(practiceInput, (viewer, input) =>
+  inClub(viewer.clubId, async (tx) => {
+    const session = await openForWriting(tx, viewer, input)
+    const decision = await decideWriting(tx, session, input)
+    if (!decision.ok) return decision
+    const now = new Date()
+    await saveWriting(tx, viewer, { session, input, now, decision: decision.value })
+    await bringBookUpToDate(tx, session, now)
+    return saved('Written. The season book has been brought up to date.')
+  }),
+)
+
+/** A match typed in, or corrected: periods, register and spells in one transaction. */
+export const writeMatch = action(matchInput, (viewer, input) =>
+  inClub(viewer.clubId, async (tx) => {
+    const session = await openForWriting(tx, viewer, input)
+    const decision = await decideMatchWriting(tx, session, input)
+    if (!decision.ok) return decision
+    const now = new Date()
+    await saveMatchWriting(tx, viewer, { session, input, now, decision: decision.value })
+    await bringBookUpToDate(tx, session, now)
+    return saved('Written. The season book has been brought up to date.')
+  }),
+)
+
+/** A session that was not held. What was written of it stays, and counts for nothing. */
+export const cancelWritten = action(sessionOfSquad, (viewer, input) =>
+  inClub(viewer.clubId, async (tx) => {
+    const session = await openForWriting(tx, viewer, input)
+    const by = { personId: viewer.personId, at: new Date() }
+    await cancelSession(tx, { sessionId: session.id, by })
+    await recordAudit(tx, { action: 'cancelSession', objectKind: 'session', objectId: session.id, by })
+    await bringBookUpToDate(tx, session, by.at)
+    return saved('Cancelled. It counts for nothing in the book.')
+  }),
+)

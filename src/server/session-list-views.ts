@@ -1,0 +1,99 @@
+import 'server-only'
+import { demand } from '#access/demand'
+import type { Viewer } from '#access/viewer'
+import type { Day } from '#common/time'
+import { listDesigns } from '#data/designs'
+import { inClub } from '#data/in-club'
+import { listPeople } from '#data/people'
+import { listSessions, type Session } from '#data/sessions'
+import { listSquadCoaches, type SquadCoach } from '#data/squad-coaches'
+import { loadFrame } from '#server/page-frame'
+import { loadSquadSeason } from '#server/squad-season'
+import type { SquadId } from '#squad/squad'
+
+/** A line of the list: what a coach needs to find a session and see whether it is written. */
+export type SessionLine = Pick<
+  Session,
+  'id' | 'kind' | 'day' | 'title' | 'startsAt' | 'written' | 'isCancelled'
+> & {
+  /** Who led it in the coach's place; null: the squad's own coach, or nobody knows. */
+  readonly coveredByName: string | null
+}
+
+/** The practices and matches of a squad's season: to come in order of days, held ones the latest first. */
+export async function loadSessionList(viewer: Viewer, { squadId }: { readonly squadId: SquadId }) {
+  return inClub(viewer.clubId, async (tx) => {
+    const { squad, season, today } = await loadSquadSeason(tx, viewer, { squadId })
+    const sessions = await listSessions(tx, { squadId, from: season.firstDay, to: season.lastDay })
+    const coaches = await listSquadCoaches(tx, squadId)
+    const names = new Map((await listPeople(tx)).map(({ id, name }) => [id, name]))
+    const lines = sessions.map((session) => lineOf(session, { coaches, names }))
+    const held = lines.filter(({ day }) => day <= today)
+    const counted = held.filter(({ isCancelled }) => !isCancelled)
+    return {
+      frame: await loadFrame(tx, viewer, squadId),
+      squad,
+      seasonName: season.name,
+      today,
+      toCome: lines.filter(({ day }) => day > today),
+      held: held.toReversed(),
+      heldCount: counted.length,
+      writtenCount: counted.filter(({ written }) => written !== 'notWritten').length,
+    }
+  })
+}
+
+/** What the form of a new session offers. */
+export async function loadNewSession(viewer: Viewer, { squadId }: { readonly squadId: SquadId }) {
+  return inClub(viewer.clubId, async (tx) => {
+    demand(viewer, 'writeSession', { kind: 'squad', squadId })
+    const { squad, season, today } = await loadSquadSeason(tx, viewer, { squadId })
+    const coaches = (await listSquadCoaches(tx, squadId)).filter((coach) => standsOn(coach, today))
+    const leaders = coaches.map(({ personId, personName, kind }) => ({
+      id: personId,
+      name: personName,
+      kind,
+    }))
+    const isLeader = leaders.some(({ id }) => id === viewer.personId)
+    return {
+      frame: await loadFrame(tx, viewer, squadId),
+      squad,
+      today,
+      season: { firstDay: season.firstDay, lastDay: season.lastDay },
+      designs: (await listDesigns(tx)).map(({ id, name }) => ({ id, name })),
+      leaders: isLeader
+        ? leaders
+        : [...leaders, { id: viewer.personId, name: viewer.name, kind: 'cover' as const }],
+      leaderId: isLeader
+        ? viewer.personId
+        : (leaders.find(({ kind }) => kind === 'coach')?.id ?? viewer.personId),
+    }
+  })
+}
+
+function lineOf(
+  session: Session,
+  known: { readonly coaches: readonly SquadCoach[]; readonly names: ReadonlyMap<string, string> },
+): SessionLine {
+  const { id, kind, day, title, startsAt, written, isCancelled } = session
+  return { id, kind, day, title, startsAt, written, isCancelled, coveredByName: coverNameOf(session, known) }
+}
+
+/** Who led a session without being the squad's coach on its day. */
+export function coverNameOf(
+  { ledById, day }: Pick<Session, 'ledById' | 'day'>,
+  {
+    coaches,
+    names,
+  }: { readonly coaches: readonly SquadCoach[]; readonly names: ReadonlyMap<string, string> },
+): string | null {
+  if (!ledById) return null
+  const isCoach = coaches.some(
+    (one) => one.personId === ledById && one.kind === 'coach' && standsOn(one, day),
+  )
+  return isCoach ? null : (names.get(ledById) ?? null)
+}
+
+function standsOn({ firstDay, lastDay }: SquadCoach, day: Day): boolean {
+  return firstDay <= day && (lastDay === null || day <= lastDay)
+}
