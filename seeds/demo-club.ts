@@ -19,11 +19,12 @@ import {
   personId,
   springId,
 } from './club'
+import type { DemoSession } from './demo-session'
 import { type DemoDesign, demoDesigns } from './designs'
 import { demoId } from './ids'
 import { demoPlayers, playerId } from './names'
 import { autumnProgramme, type DemoTheme, demoThemes, springProgramme } from './programme'
-import { buildSessions, type DemoSession } from './sessions'
+import { buildSessions } from './sessions'
 import { stories } from './stories'
 
 export type DemoReview = {
@@ -147,7 +148,7 @@ const acknowledgements: readonly DemoAcknowledgement[] = [
     scope: 'practice',
     byId: personId('idris'),
     at: '2026-06-03T20:30:00.000Z',
-    reason: 'She starts every round with the ball for the next three practices.',
+    reason: 'Starts every round with the ball at the next three practices.',
   },
   {
     squadId: demoSquads.underTwelve.id,

@@ -45,7 +45,7 @@ const underTwelve = [
   { key: 'priya', name: 'Priya Quartzley' },
 ] as const satisfies readonly Entry[]
 
-/** Came to two practices to see whether she likes it; belongs to no squad. */
+/** Came to two practices to see what it is like; belongs to no squad. */
 const visitors = [{ key: 'pia', name: 'Pia Cloudberry' }] as const satisfies readonly Entry[]
 
 export type PlayerKey =
@@ -67,6 +67,11 @@ export const demoPlayers: readonly Player[] = [...underTen, ...underTwelve, ...v
     keeps: entry.keeps ?? false,
     wantsToKeep: entry.wantsToKeep ?? false,
   }),
+)
+
+/** Who may keep goal. */
+export const ableIds: ReadonlySet<PlayerId> = new Set(
+  demoPlayers.filter((player) => player.keeps).map((player) => player.id),
 )
 
 const keys = new Map([...underTen, ...underTwelve, ...visitors].map(({ key }) => [playerId(key), key]))

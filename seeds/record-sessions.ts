@@ -4,7 +4,7 @@ import { recordSpells } from '#data/match-spells'
 import { recordRegister } from '#data/register-lines'
 import { cancelSession, markWritten, recordSessions } from '#data/sessions'
 import { recordEvents } from '#data/turn-events'
-import type { DemoSession } from './sessions'
+import type { DemoSession } from './demo-session'
 
 /** Enters sessions, and then what was written of each, by whom and when, as their coaches would have. */
 export async function recordDemoSessions(tx: ClubTx, sessions: readonly DemoSession[]): Promise<void> {

@@ -3,9 +3,9 @@ import { replayPractice } from '#practice/replay'
 import type { Turn } from '#practice/turn'
 import type { RegisterLine } from '#squad/register'
 import type { DemoClub } from './demo-club'
+import type { DemoSession } from './demo-session'
 import { keyOfPlayer } from './names'
 import { keyOfTheme } from './programme'
-import type { DemoSession } from './sessions'
 
 /** What was written of a squad's season as a season log, with short keys in the place of ids. */
 export function seasonLogOfSquad(club: DemoClub, squadId: string): SeasonLogJson {

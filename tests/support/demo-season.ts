@@ -8,7 +8,7 @@ import { replayPractice } from '#practice/replay'
 import { policyInForce } from '#squad/policy'
 import { isMemberOn, type Squad } from '#squad/squad'
 import type { DemoClub } from '../../seeds/demo-club'
-import type { DemoSession } from '../../seeds/sessions'
+import type { DemoSession } from '../../seeds/demo-session'
 
 export type DemoSeason = {
   readonly accounts: readonly SessionAccount[]
