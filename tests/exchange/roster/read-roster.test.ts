@@ -103,9 +103,9 @@ describe('a roster that was written here', () => {
     .integer({ min: 0, max: 300 })
     .map((n) => new Date(Date.UTC(2026, 7, 1 + n)).toISOString().slice(0, 10))
   const name = fc
-    .string({ unit: 'binary', minLength: 1, maxLength: 30 })
+    .string({ unit: 'grapheme', minLength: 1, maxLength: 30 })
     .map(tidyName)
-    .filter((text) => /[\p{L}\p{N}\p{S}]/u.test(text) && text.isWellFormed())
+    .filter((text) => /[\p{L}\p{N}\p{S}]/u.test(text))
   const hostile = fc.constantFrom(
     '-Ann',
     '=1+1',

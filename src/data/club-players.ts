@@ -1,0 +1,27 @@
+import 'server-only'
+import type { ClubTx } from '#data/in-club'
+import type { RosterPlayer } from '#data/players'
+import type { SquadId } from '#squad/squad'
+
+/** A player of the club with the squads it was ever a member of: what decides who may see it. */
+export type ClubPlayer = RosterPlayer & { readonly squadIds: readonly SquadId[] }
+
+/** Everyone of the club, by name. */
+export async function listClubPlayers(tx: ClubTx): Promise<readonly ClubPlayer[]> {
+  const rows = await tx.db.player.findMany({
+    where: { clubId: tx.clubId },
+    select: {
+      id: true,
+      name: true,
+      keeps: true,
+      wantsToKeep: true,
+      code: true,
+      memberships: { select: { squadId: true } },
+    },
+    orderBy: [{ name: 'asc' }, { id: 'asc' }],
+  })
+  return rows.map(({ memberships, ...player }) => ({
+    ...player,
+    squadIds: [...new Set(memberships.map(({ squadId }) => squadId))],
+  }))
+}

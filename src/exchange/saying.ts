@@ -1,0 +1,15 @@
+/** What will become of a row or a session of a file, in a sentence, with the answers a person can give. */
+export type Saying = {
+  /** `ask` and `wrong` hold the import up. */
+  readonly tone: 'new' | 'change' | 'same' | 'ask' | 'wrong' | 'passed'
+  readonly says: string
+  readonly choices: readonly SayingChoice[]
+}
+
+export type SayingChoice = { readonly value: string; readonly label: string }
+
+export const leaveOut: SayingChoice = { value: 'leaveOut', label: 'Leave it out' }
+
+export function say(tone: Saying['tone'], says: string, choices: readonly SayingChoice[] = []): Saying {
+  return { tone, says, choices }
+}

@@ -1,0 +1,42 @@
+import 'server-only'
+import type { Day } from '#common/time'
+import type { ClubTx } from '#data/in-club'
+import { listSquadIdsOf } from '#data/memberships'
+import { rebuildSquad } from '#server/rebuild'
+import { refreshFlags } from '#server/refresh-flags'
+import type { PlayerId } from '#squad/player'
+import type { Season, SquadId } from '#squad/squad'
+
+type Import = {
+  readonly squadId: SquadId
+  /** First day that anything changed for: of a session, or of a membership. */
+  readonly from: Day
+  /** Who may keep goal now, or no longer: what everybody was due in their sessions changes. */
+  readonly keepingChanged: readonly PlayerId[]
+  readonly seasons: readonly Season[]
+  readonly today: Day
+  readonly now: Date
+}
+
+/** Brings accounts and flags up to what an import changed, inside its transaction. */
+export async function afterImport(tx: ClubTx, at: Import): Promise<void> {
+  const everSince = at.keepingChanged.length > 0 ? '0001-01-01' : at.from
+  await rebuildSquad(tx, { squadId: at.squadId, from: everSince })
+  await flagSeasons(tx, at, everSince)
+  const others = new Set<SquadId>()
+  for (const playerId of at.keepingChanged) {
+    for (const squadId of await listSquadIdsOf(tx, playerId)) others.add(squadId)
+  }
+  others.delete(at.squadId)
+  for (const squadId of others) {
+    await rebuildSquad(tx, { squadId })
+    await flagSeasons(tx, { ...at, squadId }, everSince)
+  }
+}
+
+async function flagSeasons(tx: ClubTx, at: Import, from: Day): Promise<void> {
+  const begun = at.seasons.filter(({ firstDay, lastDay }) => lastDay >= from && firstDay <= at.today)
+  for (const { id: seasonId } of begun) {
+    await refreshFlags(tx, { squadId: at.squadId, seasonId, today: at.today, now: at.now })
+  }
+}
