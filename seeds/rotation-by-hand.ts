@@ -27,7 +27,7 @@ type Dealt = { readonly tally: Tally; readonly random: Random }
 const guessSeconds = 40
 const stayingSeconds = 45
 /** How much the numbers weigh beside the roles. */
-const numbersWeight = 0.5
+const numbersWeight = 1.3
 
 /**
  * Seats a turn as a coach does who carries the season in mind: whoever has waited least waits, whoever is owed attack
