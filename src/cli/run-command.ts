@@ -60,7 +60,7 @@ async function answerWithoutVerb(name: string | undefined, streams: Streams): Pr
 }
 
 function refuse(problems: readonly Problem[], streams: Streams): number {
-  for (const problem of problems) say(lineOfProblem(problem), streams)
+  if (problems.length > 0) say(problems.map(lineOfProblem).join('\n'), streams)
   return exitCodes.refused
 }
 
