@@ -52,7 +52,12 @@ export type PlayerBook = {
   readonly weeks: readonly PlayerWeek[]
   readonly gaps: ReturnType<typeof runningGaps>
   readonly situations: readonly { readonly situation: Situation; readonly figure: JudgedFigure }[]
-  readonly themes: readonly { readonly themeName: string; readonly meeting: ThemeMeeting }[]
+  readonly themes: readonly {
+    readonly themeName: string
+    /** Steps it stands under other themes. */
+    readonly depth: number
+    readonly meeting: ThemeMeeting
+  }[]
   readonly attendance: readonly DayAttended[]
   /** Open and answered ones, of practices and matches. */
   readonly flags: readonly PlayerFlag[]
@@ -177,9 +182,9 @@ function meetingsOf(
 ): PlayerBook['themes'] {
   const parts = themeParts(own).filter((part) => part.playerId === playerId)
   const meetings = new Map(themeMeetings(parts, themes).map((meeting) => [meeting.themeId, meeting]))
-  return themeLines(themes).flatMap(({ theme }) => {
+  return themeLines(themes).flatMap(({ theme, depth }) => {
     const meeting = meetings.get(theme.id)
-    return meeting ? [{ themeName: theme.name, meeting }] : []
+    return meeting ? [{ themeName: theme.name, depth, meeting }] : []
   })
 }
 

@@ -1,8 +1,8 @@
 const rules = new Intl.PluralRules('en-GB')
 
-/** A number with its noun: "1 turn", "3 turns". Halves keep one decimal: "2.5 turns". */
+/** A number with its noun: "1 turn", "3 turns". Parts keep one decimal below ten: "2.5 turns", "12 turns". */
 export function counted(count: number, one: string, many = `${one}s`): string {
-  const shown = Math.round(count * 10) / 10
+  const shown = count < 10 ? Math.round(count * 10) / 10 : Math.round(count)
   return `${shown} ${rules.select(shown) === 'one' ? one : many}`
 }
 

@@ -29,6 +29,7 @@ describe('the words of the pages', () => {
     expect(words.turns(0)).toBe('0 turns')
     expect(words.matches(2)).toBe('2 matches')
     expect(counted(2.46, 'turn')).toBe('2.5 turns')
+    expect(counted(12.46, 'turn')).toBe('12 turns')
   })
 
   it('list names as people do', () => {

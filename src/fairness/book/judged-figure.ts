@@ -27,7 +27,10 @@ export type JudgedFigure = {
    * add up to `differenceSeconds`. Null for guests, who stand outside every mean.
    */
   readonly cause: Cause | null
-  /** Whether the parts are worth reading: the figure, or the difference they add up to, is outside the band. */
+  /**
+   * Whether the parts are worth reading: the figure, or the difference they add up to, is outside the band, and not by
+   * being short of goal without wanting to keep.
+   */
   readonly isCauseTold: boolean
 }
 
@@ -58,8 +61,15 @@ export function judgeFigure(figure: StandingFigure, input: JudgeInput): JudgedFi
     isConcern: isConcern({ ...input, status }),
     isShorterTurns: kind === 'practice' && status === 'short' && Math.abs(figure.turns - figure.dueTurns) < 1,
     cause,
-    isCauseTold: cause !== null && (status !== 'within' || Math.abs(cause.differenceSeconds) > tolerance),
+    isCauseTold: cause !== null && isCauseTold({ ...input, status, cause, tolerance }),
   }
+}
+
+function isCauseTold(
+  of: JudgeInput & { readonly status: Status; readonly cause: Cause; readonly tolerance: Seconds },
+) {
+  if (of.role === 'keep' && !of.wantsToKeep && of.cause.differenceSeconds < 0) return false
+  return of.status !== 'within' || Math.abs(of.cause.differenceSeconds) > of.tolerance
 }
 
 /** Short of goal concerns only one who wants to keep; less waiting and more of the ball concern nobody. */

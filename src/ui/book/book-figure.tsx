@@ -25,6 +25,9 @@ export function BookFigure(props: BookFigureProps) {
   const { figure, minutes, dueMinutes, differenceMinutes } = shown
   const turns = kind === 'practice' ? figure.turns : null
   const dueTurns = kind === 'practice' ? figure.dueTurns : null
+  if (figure.seconds === 0 && figure.dueSeconds === 0 && !figure.isCauseTold) {
+    return <p className="text-sm text-soft">none, and none was due</p>
+  }
   return (
     <div className="min-w-40">
       {isJudged ? (
@@ -42,9 +45,10 @@ export function BookFigure(props: BookFigureProps) {
         <>
           <p className="text-sm text-soft">
             even share <Turns minutes={dueMinutes} turns={dueTurns} />
-          </p>
-          <p className={figure.isConcern ? 'text-sm font-semibold text-accent' : 'text-sm text-soft'}>
-            {judgedDifferenceText(differenceMinutes, figure.status)}
+            <span className="lg:hidden">, </span>
+            <span className={figure.isConcern ? 'font-semibold text-accent lg:block' : 'lg:block'}>
+              {judgedDifferenceText(differenceMinutes, figure.status)}
+            </span>
           </p>
           {figure.isShorterTurns ? <p className="text-sm">same number of turns, shorter ones</p> : null}
           <CauseLine figure={figure} differenceMinutes={differenceMinutes} />

@@ -37,7 +37,7 @@ export function BookSwitches({ path, filter, terms, themes }: BookSwitchesProps)
   return (
     <div className="no-print flex flex-wrap items-end gap-x-8 gap-y-3">
       <Choice
-        label="Judged apart"
+        label="Look at"
         options={(['practice', 'match'] as const).map((kind) => ({
           label: words.kinds[kind],
           href: href({ kind }),

@@ -2,6 +2,7 @@ import Link from 'next/link'
 import type { BookRow } from '#fairness/book/book-rows'
 import { BookFigure } from '#ui/book/book-figure'
 import { OpenGoalNote } from '#ui/book/open-goal-note'
+import { wholeMinutes } from '#ui/figures/minutes'
 import { RoleMark } from '#ui/figures/role-mark'
 import { showFigures } from '#ui/figures/shown-figure'
 import { counted } from '#ui/plural'
@@ -72,7 +73,7 @@ function PlayerLine({ row, kind, spanSeconds, isJudged, href }: PlayerLineProps)
           row.player.name
         )}
         <div className="text-sm font-normal text-soft">
-          there for {row.sessionsThere} of {held}
+          there for {row.sessionsThere} of {held}, {wholeMinutes(row.liveSeconds)} min in all
         </div>
         {row.openGoal ? (
           <div className="max-w-80 font-normal">

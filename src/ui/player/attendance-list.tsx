@@ -3,7 +3,6 @@ import type { Attendance } from '#fairness/account'
 import { AttendanceMark } from '#ui/figures/attendance-mark'
 import { formatDay } from '#ui/format-day'
 import { counted } from '#ui/plural'
-import { words } from '#ui/words'
 
 /** `attendance` null: not written down. */
 export type AttendedDay = {
@@ -29,14 +28,14 @@ export function AttendanceList({
       <p>
         There for {there} of {noun} written down.
       </p>
-      <ul className="mt-2 grid grid-cols-[repeat(auto-fill,minmax(9.5rem,1fr))] gap-x-4 text-sm">
+      <ul className="mt-2 grid grid-cols-[repeat(auto-fill,minmax(10rem,1fr))] gap-x-4 text-sm">
         {days.map(({ sessionId, day, attendance }) => (
           <li key={sessionId} className="flex justify-between gap-2 border-b border-rule py-1.5">
             <span className="whitespace-nowrap">{formatDay(day, 'short')}</span>
             {attendance ? (
               <AttendanceMark attendance={attendance} hasWord />
             ) : (
-              <span className="text-soft">{words.written.notWritten}</span>
+              <span className="text-right text-soft">not written</span>
             )}
           </li>
         ))}

@@ -5,7 +5,11 @@ import { Table } from '#ui/page/table'
 import { counted } from '#ui/plural'
 import { words } from '#ui/words'
 
-export type NamedMeeting = { readonly themeName: string; readonly meeting: ThemeMeeting }
+export type NamedMeeting = {
+  readonly themeName: string
+  readonly depth: number
+  readonly meeting: ThemeMeeting
+}
 
 /** Themes the squad had while the player belonged to it: played, or missed and why. */
 export function ThemesMet({ meetings }: { readonly meetings: readonly NamedMeeting[] }) {
@@ -20,9 +24,11 @@ export function ThemesMet({ meetings }: { readonly meetings: readonly NamedMeeti
         { key: 'time', label: 'Time in it' },
       ]}
     >
-      {meetings.map(({ themeName, meeting }) => (
+      {meetings.map(({ themeName, depth, meeting }) => (
         <tr key={meeting.themeId}>
-          <th scope="row">{themeName}</th>
+          <th scope="row">
+            <span style={{ paddingLeft: `${depth * 1.25}rem` }}>{themeName}</span>
+          </th>
           <td className={meeting.missed ? 'font-semibold text-accent' : undefined}>{metText(meeting)}</td>
           <td>
             {meeting.practicesPlayed} of {counted(meeting.practices, 'practice')}

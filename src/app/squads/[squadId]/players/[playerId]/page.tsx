@@ -36,7 +36,7 @@ export default async function PlayerPage({ params, searchParams }: PlayerPagePro
       lead={<WrittenLine count={book.written} kind={book.kind} />}
     >
       <PlayerFlags flags={book.flags} />
-      <Choice label="Judged apart" options={kinds} />
+      <Choice label="Look at" options={kinds} />
       <PlayerBody {...book} />
     </Shell>
   )
