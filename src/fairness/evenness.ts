@@ -39,7 +39,10 @@ export type Evenness = {
   readonly said: {
     readonly members: number
     readonly withinBand: number
-    /** When anyone is outside the band, the widest gap (while here); else the widest part of any kind. */
+    /**
+     * When anyone is outside the band, the widest gap (while here), of what someone lacks before what someone has too
+     * much of; else the widest part of any kind.
+     */
     readonly widest: Widest | null
     readonly indices: Readonly<Record<'attack' | 'defend' | 'played', Indices>>
   } | null
@@ -123,6 +126,8 @@ type Row = {
   readonly column: JudgedColumn
   readonly gapSeconds: number
   readonly isOutside: boolean
+  /** On the side that flags speak of: short of playing, over in waiting, either way in goal. */
+  readonly isLack: boolean
   readonly cause: Cause
 }
 
@@ -142,6 +147,7 @@ function rowsOf(of: {
       column,
       gapSeconds: dueGapSeconds(figure),
       isOutside: status !== 'within' && !isNoLoss,
+      isLack: column === 'keep' || status === (column === 'rest' ? 'over' : 'short'),
       cause: causeOf(figure),
     }
   })
@@ -151,7 +157,9 @@ function widestOf(
   rows: readonly Row[],
   at: { readonly kind: SessionKind; readonly flags: readonly FlagAnswer[] },
 ): Widest | null {
-  const outside = rows.filter((row) => row.isOutside)
+  const anyOutside = rows.filter((row) => row.isOutside)
+  const lacking = anyOutside.filter((row) => row.isLack)
+  const outside = lacking.length > 0 ? lacking : anyOutside
   const candidates =
     outside.length > 0
       ? outside.map((row) => ({ row, part: 'whileHere' as CausePart, seconds: row.gapSeconds }))

@@ -51,6 +51,11 @@ describe('how even a squad was', () => {
     expect(ofAnother.said?.widest?.answered).toBe('notFlagged')
   })
 
+  it('names what someone lacks before what someone else has too much of', () => {
+    const { said } = evenness({ ana: attackOf(800), bo: attackOf(1500), cy: attackOf(2900) })
+    expect(said?.widest).toMatchObject({ playerId: 'ana', seconds: -700 })
+  })
+
   it('names what was missed when all are inside the band', () => {
     const { said } = evenness({ ana: attackOf(1500, { full: 2000 }), bo: attackOf(1500), cy: attackOf(1500) })
     expect(said).toMatchObject({ withinBand: 3, widest: { playerId: 'ana', part: 'missed', seconds: -500 } })

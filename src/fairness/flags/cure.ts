@@ -37,7 +37,9 @@ export function cureOf(
 ): Cure {
   if (at.rule.advice !== undefined || finding.gapSeconds === 0) return adviceOnly
   const isShort = finding.gapSeconds < 0
-  const seconds = Math.max(0, Math.abs(finding.gapSeconds) - finding.toleranceSeconds)
+  const gain = finding.gainPerTurn ?? 1
+  if (gain <= 0) return adviceOnly
+  const seconds = Math.max(0, Math.abs(finding.gapSeconds) - finding.toleranceSeconds) / gain
   if (at.scope === 'match') return { kind: isShort ? 'moreMatchTime' : 'lessMatchTime', turns: null, seconds }
   const turns = fewestTurns(finding, at.medianTurnSeconds)
   if (turns === null) return adviceOnly
@@ -61,20 +63,20 @@ export function fewestTurns(
   return turns
 }
 
-/** In a coach's words. `what` is left to the sentence of the flag that stands before it. */
+/** In a coach's words. Of what, the sentence of the flag has said before it. */
 export function cureSentence(cure: Cure, advice: string | undefined): string {
   const turns = (count: number) => (count === 1 ? '1 turn' : `${count} turns`)
   switch (cure.kind) {
     case 'moreTurns':
       return `${turns(cure.turns)} more would bring it to about even.`
     case 'fewerTurns':
-      return `${turns(cure.turns)} fewer would bring it to about even.`
+      return `${turns(cure.turns)} of something else would bring it to about even.`
     case 'longerTurns':
       return `Same number of turns, shorter ones: longer turns, not more of them (${minutesInWords(cure.seconds)} in all).`
     case 'moreMatchTime':
       return `${minutesInWords(cure.seconds)} more would bring it to about even.`
     case 'lessMatchTime':
-      return `${minutesInWords(cure.seconds)} less would bring it to about even.`
+      return `${minutesInWords(cure.seconds)} of something else would bring it to about even.`
     case 'advice':
       return advice ?? 'Talk it over with the squad’s coaches.'
   }

@@ -12,7 +12,6 @@ export const rule: FlagRule = {
   cureGroup: 'goal',
   speaksEarly: true,
   sizeIn: 'seconds',
-  isHelpedBy: (place) => place.role !== 'keep',
   judge: (standing, { policy, term }) => {
     if (term === null) return []
     const { liveSeconds, keepSeconds } = timeInTerm(standing, term)
