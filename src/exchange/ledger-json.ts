@@ -21,8 +21,6 @@ export function ledgerJson(ledger: SeasonLedger) {
   }
 }
 
-export type LedgerJson = ReturnType<typeof ledgerJson>
-
 function playerJson(player: PlayerLedger) {
   return {
     id: player.playerId,
