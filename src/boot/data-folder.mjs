@@ -1,4 +1,5 @@
-import { accessSync, chmodSync, constants, mkdirSync, statSync } from 'node:fs'
+import { accessSync, chmodSync, constants, existsSync, mkdirSync, statSync } from 'node:fs'
+import { dirname } from 'node:path'
 import { canEnter, postgresAccount } from './postgres-account.mjs'
 import { Refusal } from './refusal.mjs'
 
@@ -10,8 +11,7 @@ import { Refusal } from './refusal.mjs'
  */
 export function prepareDataFolder(folder) {
   try {
-    const isNew = mkdirSync(folder, { recursive: true }) !== undefined
-    if (isNew) chmodSync(folder, 0o700)
+    makeFolder(folder)
     letPostgresIn(folder)
     accessSync(folder, constants.W_OK | constants.X_OK)
   } catch (error) {
@@ -20,6 +20,13 @@ export function prepareDataFolder(folder) {
         'Set TURNBOOK_DATA to a folder that can, or change who may write there.',
     )
   }
+}
+
+/** Not by mkdir's `recursive`: where the system answers ENOENT for a folder that exists (/proc), that never ends. */
+function makeFolder(folder) {
+  if (existsSync(folder)) return
+  makeFolder(dirname(folder))
+  mkdirSync(folder, { mode: 0o700 })
 }
 
 /** Its own files are closed one by one; PostgreSQL's account only has to be able to pass through to its cluster. */
