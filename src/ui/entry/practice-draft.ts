@@ -68,8 +68,13 @@ export function gridOfDraft(
   draft: PracticeDraft,
   known: { readonly players: readonly WritingPlayer[]; readonly designs: readonly PracticeDesign[] },
 ): PracticeGrid {
-  const design = draft.mode === 'plan' ? known.designs.find(({ id }) => id === draft.designId) : undefined
-  if (!design) return draft.grid
+  if (draft.mode !== 'plan') return draft.grid
+  const design = known.designs.find(({ id }) => id === draft.designId)
+  if (!design)
+    return emptyGrid(
+      draft.grid.rows.map(({ playerId }) => playerId),
+      [],
+    )
   const keeps = new Map(known.players.map((player) => [player.id, player.keeps]))
   const planned = { rounds: design.rounds, themeId: design.themeId, exceptions: draft.exceptions }
   const players = draft.grid.rows.map(({ playerId }) => ({

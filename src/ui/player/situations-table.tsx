@@ -35,7 +35,9 @@ export function SituationsTable({ figures, spanSeconds, isJudged }: SituationsTa
         if (!one) return null
         return (
           <tr key={situation}>
-            <th scope="row">{words.situation[situation]}</th>
+            <th scope="row" className="whitespace-nowrap">
+              {words.situation[situation]}
+            </th>
             <td>
               {isJudged ? (
                 <BalanceBar label={words.situation[situation]} shown={one} spanSeconds={spanSeconds} />

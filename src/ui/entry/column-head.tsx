@@ -1,0 +1,71 @@
+'use client'
+
+import { sessionMinute } from '#common/session-minute'
+import type { ColumnSummary } from '#practice/column-summary'
+import type { GridColumn } from '#practice/grid'
+import { shapesText, summaryWords } from '#ui/entry/shape-text'
+
+type ColumnHeadProps = {
+  readonly column: GridColumn
+  readonly title: string
+  readonly start: number
+  readonly summary: ColumnSummary
+  readonly hasProblem: boolean
+  readonly isOpen: boolean
+  readonly isFirst: boolean
+  readonly onOpen: () => void
+  readonly onSwap: () => void
+}
+
+/** The head of a round: its numbers as they come out at once, and the round before copied with sides swapped in one tap. */
+export function ColumnHead({
+  column,
+  title,
+  start,
+  summary,
+  hasProblem,
+  isOpen,
+  isFirst,
+  onOpen,
+  onSwap,
+}: ColumnHeadProps) {
+  const shapes = shapesText(summary.shapes)
+  return (
+    <div className="text-center text-sm leading-tight">
+      <button
+        type="button"
+        aria-expanded={isOpen}
+        aria-label={`${title}: ${summaryWords(summary)}. Settings`}
+        onClick={onOpen}
+        className={`block w-full cursor-pointer border-2 px-0.5 py-1 ${isOpen ? 'border-accent' : 'border-transparent'}`}
+      >
+        <span className="block max-w-24 truncate text-xs text-soft">{title}</span>
+        <span className="block text-xs text-soft">
+          {column.isFreeGame
+            ? `${column.turnSeconds / 60} min`
+            : `${column.turnCount} × ${column.turnSeconds} s`}
+        </span>
+        <span className="block text-xs text-soft">from {sessionMinute(start)}′</span>
+        <span className={`block font-semibold whitespace-nowrap ${hasProblem ? 'text-warn' : ''}`}>
+          {hasProblem ? '! ' : ''}
+          {shapes || '·'}
+          {column.atATime ? ' ↻' : ''}
+        </span>
+        <span className="block text-xs text-soft">{shapes ? `${summary.waiting} wait` : ' '}</span>
+      </button>
+      {isFirst ? (
+        <span className="block h-11" />
+      ) : (
+        <button
+          type="button"
+          onClick={onSwap}
+          aria-label={`${title}: as the one before, sides swapped`}
+          title="As the one before, sides swapped"
+          className="tap w-full cursor-pointer border border-rule-strong bg-leaf text-lg text-accent"
+        >
+          ⇄
+        </button>
+      )}
+    </div>
+  )
+}
