@@ -11,7 +11,10 @@ import { Refusal } from './refusal.mjs'
  */
 export function prepareDataFolder(folder) {
   try {
-    makeFolder(folder)
+    if (!existsSync(folder)) {
+      makeFolder(folder)
+      chmodSync(folder, 0o700)
+    }
     letPostgresIn(folder)
     accessSync(folder, constants.W_OK | constants.X_OK)
   } catch (error) {
@@ -26,7 +29,7 @@ export function prepareDataFolder(folder) {
 function makeFolder(folder) {
   if (existsSync(folder)) return
   makeFolder(dirname(folder))
-  mkdirSync(folder, { mode: 0o700 })
+  mkdirSync(folder)
 }
 
 /** Its own files are closed one by one; PostgreSQL's account only has to be able to pass through to its cluster. */

@@ -77,7 +77,7 @@ if (isRoot) {
         }).trim()
         expect(program).toMatch(/^\/var\/lib\/turnbook\/postgresql-/)
         expect(execFileSync(program, ['--version'], { ...nobody, encoding: 'utf8' })).toContain(
-          'PostgreSQL 18',
+          '(PostgreSQL) 18.',
         )
       } finally {
         rmSync(closed, { recursive: true })

@@ -82,6 +82,13 @@ export class TurnbookProcess {
     return this.#ended
   }
 
+  /** For cleaning up after a test that failed: one that does not stop when asked is killed. */
+  async stopSurely(): Promise<void> {
+    const ended = this.stop().then(() => 'ended')
+    if ((await Promise.race([ended, pause(20_000)])) !== 'ended') this.#child.kill('SIGKILL')
+    await ended
+  }
+
   /** What a terminal does on Ctrl+C: the signal goes to everything in the foreground. */
   async pressCtrlC(): Promise<number | null> {
     process.kill(-this.pid, 'SIGINT')
@@ -134,7 +141,7 @@ export class Playground {
   }
 
   async clear(): Promise<void> {
-    for (const turnbook of this.#processes) if (isAlive(turnbook.pid)) await turnbook.stop()
+    for (const turnbook of this.#processes) if (isAlive(turnbook.pid)) await turnbook.stopSurely()
     for (const folder of this.#folders) {
       const pid = await postgresOf(folder)
       if (pid) process.kill(pid, 'SIGQUIT')
