@@ -3,6 +3,7 @@ import { accept, type Result } from '#common/result'
 import type { LogBook, LogPlan } from '#exchange/log-entries'
 import { planLogPlayers } from '#exchange/log-players'
 import { planLogThemes } from '#exchange/log-themes'
+import { unkeepableProblems } from '#exchange/log-unkeepable'
 import type { SeasonLog } from '#fairness/season-log'
 
 /**
@@ -12,7 +13,12 @@ import type { SeasonLog } from '#fairness/season-log'
 export function planSeasonLog(log: SeasonLog, book: LogBook): Result<LogPlan, Problem> {
   const players = planLogPlayers(log, book.players)
   const themes = planLogThemes(log, book.themes)
-  const problems = [...players.problems, ...themes.problems, ...sessionProblems(log, book)]
+  const problems = [
+    ...players.problems,
+    ...themes.problems,
+    ...sessionProblems(log, book),
+    ...unkeepableProblems(log),
+  ]
   if (problems.length > 0) return { ok: false, reasons: problems }
   return accept({ players: players.planned, themes: themes.planned })
 }

@@ -5,35 +5,32 @@ import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
 import { type ClubTx, inClub } from '#data/in-club'
 import { lockSquad } from '#data/squad-lock'
-import { listThemes } from '#data/themes'
 import { isAttendanceReady } from '#exchange/attendance/attendance-plan'
 import { decodeText } from '#exchange/csv/decode-text'
 import { parseJsonText } from '#exchange/json-text'
-import type { LogPlan } from '#exchange/log-entries'
-import { planSeasonLog } from '#exchange/log-plan'
-import { readSeasonLog } from '#exchange/season-log'
-import type { SeasonLog } from '#fairness/season-log'
 import type { FileCheck } from '#server/file-check'
 import { saveAttendance } from '#server/import-attendance'
 import { type ImportBook, loadImportBook, loadKnownSessions } from '#server/import-book'
 import { checkOfAttendance, checkOfRoster } from '#server/import-checks'
 import { type FileInput, readBytes } from '#server/import-input'
+import { importTimeoutMs, planLog } from '#server/import-log'
 import { planAttendanceFile, planRosterFile } from '#server/import-plans'
 import { saveRoster } from '#server/import-roster'
 import { saveSeasonLog } from '#server/import-season-log'
 
-/** An import of a season may take this long; then all of it is undone. */
-export const importTimeoutMs = 180_000
-
 /** What a file would do to the squad's book. Writes nothing. @throws AppError `notAllowed` or `notFound`. */
-export async function checkFile(viewer: Viewer, input: FileInput): Promise<Result<FileCheck, Problem>> {
+export async function checkFile(
+  viewer: Viewer,
+  input: FileInput,
+  { now = new Date() }: { readonly now?: Date } = {},
+): Promise<Result<FileCheck, Problem>> {
   demand(viewer, 'importFiles', { kind: 'squad', squadId: input.squadId })
   const bytes = await readBytes(input.file)
   if (!bytes.ok) return bytes
   return inClub(
     viewer.clubId,
     async (tx) => {
-      const book = await loadImportBook(tx, { squadId: input.squadId, viewer, now: new Date() })
+      const book = await loadImportBook(tx, { squadId: input.squadId, viewer, now })
       if (input.what === 'log') return checkLog(tx, bytes.value, book)
       if (input.what === 'roster') {
         const file = planRosterFile(bytes.value, input, book)
@@ -48,7 +45,11 @@ export async function checkFile(viewer: Viewer, input: FileInput): Promise<Resul
 }
 
 /** Imports a file, all of it or nothing; the sentence says what was written. @throws AppError `notAllowed` or `notFound`. */
-export async function importFile(viewer: Viewer, input: FileInput): Promise<Result<string, Problem>> {
+export async function importFile(
+  viewer: Viewer,
+  input: FileInput,
+  { now = new Date() }: { readonly now?: Date } = {},
+): Promise<Result<string, Problem>> {
   demand(viewer, 'importFiles', { kind: 'squad', squadId: input.squadId })
   const bytes = await readBytes(input.file)
   if (!bytes.ok) return bytes
@@ -56,10 +57,11 @@ export async function importFile(viewer: Viewer, input: FileInput): Promise<Resu
     viewer.clubId,
     async (tx) => {
       await lockSquad(tx, input.squadId)
-      const by = { personId: viewer.personId, at: new Date() }
+      const by = { personId: viewer.personId, at: now }
       const book = await loadImportBook(tx, { squadId: input.squadId, viewer, now: by.at })
       if (input.what === 'log') {
-        const planned = await planLogText(tx, bytes.value, book)
+        const json = readJson(bytes.value)
+        const planned = json.ok ? await planLog(tx, json.value, book) : json
         if (!planned.ok) return planned
         const done = await saveSeasonLog(tx, { ...planned.value, book, by })
         return accept(
@@ -113,24 +115,9 @@ const notReady: Problem = {
     'Something is still to be answered, or the book has changed since you looked. Look at the file again; nothing was written.',
 }
 
-/** A season log in the bytes of a file, planned against the book. */
-export async function planLogText(
-  tx: ClubTx,
-  bytes: Uint8Array,
-  book: ImportBook,
-): Promise<Result<{ readonly log: SeasonLog; readonly plan: LogPlan }, Problem>> {
+function readJson(bytes: Uint8Array): Result<unknown, Problem> {
   const text = decodeText(bytes, 'utf-8')
-  if (!text.ok) return text
-  const json = parseJsonText(text.value.text)
-  const log = json.ok ? readSeasonLog(json.value) : json
-  if (!log.ok) return log
-  const plan = planSeasonLog(log.value, {
-    players: book.known.filter(({ isOfSquad }) => isOfSquad),
-    themes: await listThemes(tx),
-    sessions: await loadKnownSessions(tx, book.squad.id),
-    seasons: book.seasons,
-  })
-  return plan.ok ? accept({ log: log.value, plan: plan.value }) : plan
+  return text.ok ? parseJsonText(text.value.text) : text
 }
 
 async function checkLog(
@@ -138,7 +125,8 @@ async function checkLog(
   bytes: Uint8Array,
   book: ImportBook,
 ): Promise<Result<FileCheck, Problem>> {
-  const planned = await planLogText(tx, bytes, book)
+  const json = readJson(bytes)
+  const planned = json.ok ? await planLog(tx, json.value, book) : json
   if (!planned.ok) return planned
   const { log, plan } = planned.value
   const isNew = ({ kind }: { readonly kind: string }) => kind === 'new'

@@ -54,7 +54,7 @@ export type PlannedSession = {
   readonly key: string
   readonly name: SessionName
   readonly outcome:
-    | { readonly kind: 'new'; readonly lengthSeconds: Seconds }
+    | { readonly kind: 'new'; readonly lengthSeconds: Seconds | null }
     /** A session of the book that has no register yet. */
     | { readonly kind: 'fill'; readonly sessionId: string }
     /** The book has just this. */

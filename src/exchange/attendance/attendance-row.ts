@@ -12,7 +12,7 @@ import type { CsvRecord } from '#exchange/csv/parse-records'
 import type { DaySpan } from '#exchange/table/date-form'
 import { type DateReading, dayOfText } from '#exchange/table/date-order'
 import type { NameOrder } from '#exchange/table/file-settings'
-import { nameInRow, nameProblem } from '#exchange/table/name-cells'
+import { codeProblem, nameInRow, nameProblem } from '#exchange/table/name-cells'
 import { cellOf, type RowReading } from '#exchange/table/row-reading'
 
 type Dates = { readonly dateReading: DateReading; readonly within: DaySpan | null }
@@ -62,6 +62,9 @@ export function dayColumnsOf(
   return { columns: found, problems }
 }
 
+/** As the book keeps it. */
+const longestTitle = 120
+
 const totals = [
   'total',
   'totals',
@@ -92,6 +95,12 @@ export function readAttendanceRow(
   const problems: string[] = []
   const wrongName = name === '' ? null : nameProblem(name)
   if (wrongName) problems.push(wrongName)
+  for (const text of [code ?? '', cellOf(row, columns, 'session')]) {
+    const wrongCode = codeProblem(text)
+    if (wrongCode) problems.push(wrongCode)
+  }
+  if ([...cellOf(row, columns, 'title')].length > longestTitle)
+    problems.push(`The title has more than ${longestTitle} characters.`)
   const marks = columns.includes('marks')
     ? readMarksOfDays(row, context, problems)
     : readOneMark(row, context, problems)

@@ -48,9 +48,16 @@ function planSession(
   const register = readRegister(group, { lengthSeconds, lateSeconds: planning.lateSeconds })
   const outcome = planning.leftOutSessions.has(group.key)
     ? ({ kind: 'leftOut' } as const)
-    : (hindrance(group, register, planning) ?? outcomeOf(match, register, players, lengthSeconds))
+    : (hindrance(group, register, planning) ??
+      outcomeOf(match, register, players, newLength(group, planning)))
   const session = { key: group.key, name: group.name, outcome, register: register.lines, away: register.away }
   return { session, doubled: register.doubled }
+}
+
+/** A length that nobody wrote down is only supposed where some line needs it. */
+function newLength({ name, marks }: SessionGroup, planning: AttendancePlanning): number | null {
+  const needsLength = marks.some(({ mark }) => mark.meaning !== 'away' && mark.toSecond === null)
+  return name.lengthSeconds ?? (needsLength ? planning.lengthSeconds : null)
 }
 
 /** What keeps a session out whatever the book has. */
@@ -77,7 +84,7 @@ function outcomeOf(
   match: ReturnType<typeof matchSession>,
   register: RegisterReading,
   players: ReadonlyMap<number, PlannedPlayer>,
-  lengthSeconds: number,
+  lengthSeconds: number | null,
 ): PlannedSession['outcome'] {
   if (match.kind === 'nobody') return { kind: 'new', lengthSeconds }
   if (match.kind === 'several') return { kind: 'question', why: 'severalThatDay' }

@@ -91,7 +91,7 @@ export function saySession(session: PlannedSession): Saying {
   const there = `${register.length === 1 ? '1 line' : `${register.length} lines`} in the register, ${away.length} away`
   switch (outcome.kind) {
     case 'new':
-      return say('new', `New: ${there}, ${Math.round(outcome.lengthSeconds / 60)} minutes long.`, [leaveOut])
+      return say('new', `New: ${there}${sayLength(outcome.lengthSeconds)}.`, [leaveOut])
     case 'fill':
       return say('change', `In the book without a register: ${there}.`, [leaveOut])
     case 'same':
@@ -103,6 +103,10 @@ export function saySession(session: PlannedSession): Saying {
     case 'leftOut':
       return say('passed', 'Left out.', [leaveOut])
   }
+}
+
+function sayLength(lengthSeconds: number | null): string {
+  return lengthSeconds === null ? '' : `, ${Math.round(lengthSeconds / 60)} minutes long`
 }
 
 const sessionSentences: Readonly<Record<SessionQuestion, string>> = {

@@ -5,7 +5,7 @@ import { isOwnRoster } from '#exchange/roster/write-roster'
 import type { DaySpan } from '#exchange/table/date-form'
 import { type DateReading, dayOfText, readDateOrder } from '#exchange/table/date-order'
 import { chosenColumns, type FileSettings, type NameOrder } from '#exchange/table/file-settings'
-import { guessNameOrder, nameInRow, nameProblem } from '#exchange/table/name-cells'
+import { codeProblem, guessNameOrder, nameInRow, nameProblem } from '#exchange/table/name-cells'
 import { cellOf, type RowReading } from '#exchange/table/row-reading'
 import { yesOrNo } from '#exchange/table/yes-no'
 
@@ -55,6 +55,8 @@ function readRow(row: CsvRecord, how: How): RowReading<RosterEntry> {
   const problems: string[] = []
   const problem = nameProblem(name)
   if (problem) problems.push(problem)
+  const wrongCode = codeProblem(cell('code'))
+  if (wrongCode) problems.push(wrongCode)
   const entry: RosterEntry = {
     name,
     shirt: cell('shirt') || null,

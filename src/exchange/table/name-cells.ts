@@ -40,3 +40,13 @@ export function nameProblem(name: string): string | null {
     ? null
     : `“${name}” has no letter in it; write the player's name there.`
 }
+
+const longestCode = 200
+
+/** What is wrong with a code, or null. */
+export function codeProblem(code: string): string | null {
+  const length = [...code].length
+  return length > longestCode
+    ? `The code has ${length} characters; at most ${longestCode} can be kept. Shorten it.`
+    : null
+}

@@ -1,0 +1,45 @@
+import { withNamedSquad } from '#cli/named-squad'
+import { InputError, type Verb } from '#cli/verb'
+import { isDay } from '#common/time'
+import { inClub } from '#data/in-club'
+import { type ExportKind, exportFile, exportKinds } from '#server/export-file'
+
+export const verb: Verb = {
+  name: 'export',
+  summary: 'a squad out of the book: season log, book, roster, attendance or turns',
+  help: `--what ${exportKinds.join('|')}. The log is turnbook/season-log@1, the others are CSV. Without days, all there are.`,
+  options: [
+    { name: 'squad', value: 'NAME', means: 'the squad, by name or id' },
+    { name: 'club', value: 'NAME', means: 'the club, by name or id; may be left out when there is one' },
+    { name: 'what', value: 'WHAT', means: exportKinds.join(', ') },
+    { name: 'from', value: 'DAY', means: 'first day, like 2026-09-01' },
+    { name: 'to', value: 'DAY', means: 'last day' },
+  ],
+  run: async (call) => {
+    const what = readWhat(call.options.get('what'))
+    const from = readDay(call.options.get('from') ?? '0001-01-01', '--from')
+    const to = readDay(call.options.get('to') ?? '9999-12-31', '--to')
+    const named = { squad: call.options.get('squad'), club: call.options.get('club') }
+    const output = await withNamedSquad(named, ({ club, squad, database }) =>
+      inClub(club.id, (tx) => exportFile(tx, what, { squadId: squad.id, from, to }), {
+        database,
+        timeoutMs: 120_000,
+      }),
+    )
+    return { kind: 'done', output: output.text }
+  },
+}
+
+function readWhat(given: string | undefined): ExportKind {
+  const what = exportKinds.find((kind) => kind === given)
+  if (what) return what
+  const message = `${given === undefined ? 'is missing' : `${JSON.stringify(given)} is none`}; one of ${exportKinds.join(', ')} would be right`
+  throw new InputError([{ path: '--what', message }])
+}
+
+function readDay(given: string, path: string): string {
+  if (isDay(given)) return given
+  throw new InputError([
+    { path, message: `${JSON.stringify(given)} is no day; one like 2026-12-31 would be right` },
+  ])
+}

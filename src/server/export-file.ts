@@ -1,0 +1,33 @@
+import 'server-only'
+import type { ClubTx } from '#data/in-club'
+import type { SquadDays } from '#data/sessions'
+import { getSquad } from '#data/squads'
+import { exportAttendance } from '#server/export-attendance'
+import { exportBook } from '#server/export-book'
+import { exportLog } from '#server/export-log'
+import { exportRoster } from '#server/export-roster'
+import { exportTurns } from '#server/export-turns'
+
+export type ExportedFile = { readonly fileName: string; readonly mediaType: string; readonly text: string }
+
+const csv = { ending: 'csv', mediaType: 'text/csv; charset=utf-8; header=present' } as const
+const json = { ending: 'json', mediaType: 'application/json' } as const
+
+const exports = {
+  log: { ...json, title: 'season log', write: exportLog },
+  book: { ...csv, title: 'season book', write: exportBook },
+  roster: { ...csv, title: 'roster', write: exportRoster },
+  attendance: { ...csv, title: 'attendance', write: exportAttendance },
+  turns: { ...csv, title: 'turns', write: exportTurns },
+} as const
+
+export type ExportKind = keyof typeof exports
+export const exportKinds = Object.keys(exports) as readonly ExportKind[]
+
+/** One of the files a squad can be taken away as. Callers have asked whether the viewer may. @throws AppError `notFound`. */
+export async function exportFile(tx: ClubTx, what: ExportKind, scope: SquadDays): Promise<ExportedFile> {
+  const squad = await getSquad(tx, scope.squadId)
+  const { ending, mediaType, title, write } = exports[what]
+  const text = await write(tx, scope)
+  return { fileName: `${squad.name} ${title} ${scope.from} to ${scope.to}.${ending}`, mediaType, text }
+}

@@ -1,0 +1,28 @@
+import 'server-only'
+import type { ClubTx } from '#data/in-club'
+import { listMemberships } from '#data/memberships'
+import { listSquadPlayers } from '#data/players'
+import type { SquadDays } from '#data/sessions'
+import { exportKeys } from '#exchange/export-keys'
+import { writeRoster } from '#exchange/roster/write-roster'
+
+/** Everyone who was a member on one of the days, a line for each membership, by name. */
+export async function exportRoster(tx: ClubTx, { squadId, from, to }: SquadDays): Promise<string> {
+  const players = await listSquadPlayers(tx, squadId)
+  const keys = exportKeys(players)
+  const memberships = await listMemberships(tx, squadId)
+  return writeRoster(
+    players.flatMap(({ id, name, keeps, wantsToKeep }) =>
+      memberships
+        .filter((held) => held.playerId === id && held.firstDay <= to && (held.lastDay ?? to) >= from)
+        .map(({ firstDay, lastDay }) => ({
+          name,
+          code: keys.get(id) ?? id,
+          keeps,
+          wantsToKeep,
+          firstDay,
+          lastDay,
+        })),
+    ),
+  )
+}
