@@ -3,6 +3,7 @@ import { type Interval, secondsInMinute } from '#common/time'
 import { type ColumnSetting, type Seatings, seatAllThrough, seatTakingTurns } from '#practice/column-seatings'
 import { turnsOfFreeGame } from '#practice/free-game'
 import type { PracticeGrid } from '#practice/grid'
+import { partsOf } from '#practice/grid-absent'
 import { areasOf, type Placing, placeInAreas } from '#practice/grid-areas'
 import { type PlaceRole, passedRoleOf, placeOf } from '#practice/grid-mark'
 import type { GridRefusal } from '#practice/grid-refusal'
@@ -136,19 +137,11 @@ function seatedIn(turn: Turn): readonly PlayerId[] {
 
 /** Who has a place in a column without being there for any of its turns. */
 function absences({ index, column, turns, marked, presence }: ColumnSetting): readonly GridRefusal[] {
-  const parts = column.isFreeGame ? turns.flatMap(halvesOf) : turns
+  const parts = turns.flatMap((turn) => partsOf(column, turn))
   const isThere = (playerId: PlayerId) => parts.some((turn) => isPresentThroughout(presence, playerId, turn))
   return marked
     .filter(({ playerId, mark }) => placeOf(mark) && !isThere(playerId))
     .map(({ playerId }) => ({ reason: 'notThere', column: index, playerId, turnStart: turns[0]?.from ?? 0 }))
-}
-
-function halvesOf({ from, to }: Interval): readonly Interval[] {
-  const middle = (from + to) / 2
-  return [
-    { from, to: middle },
-    { from: middle, to },
-  ]
 }
 
 function earlyStart({ index, turns }: ColumnSetting, before: readonly Interval[]): readonly GridRefusal[] {

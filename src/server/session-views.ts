@@ -20,6 +20,7 @@ import {
   listHandsOfEvents,
 } from '#data/written-history'
 import { loadWritten, type WrittenSession } from '#data/written-sessions'
+import { namesApart } from '#fairness/book/names-apart'
 import type { Spell } from '#match/match'
 import type { PracticeEvent } from '#practice/event'
 import { loadClubDay } from '#server/club-day'
@@ -45,15 +46,16 @@ export async function loadSessionPage(
     const session = await sessionOfSquad(tx, { squadId, sessionId })
     const [written] = await loadWritten(tx, [session])
     if (!written) throw new AppError('notFound', `no session ${sessionId}`)
-    const players = await listSquadPlayers(tx, squadId)
+    const players = namesApart(await listSquadPlayers(tx, squadId))
     const accounts = await listAccounts(tx, { squadId, from: session.day, to: session.day })
     const people = new Map((await listPeople(tx)).map(({ id, name }) => [id, name]))
-    const { today } = await loadClubDay(tx)
+    const { club, today } = await loadClubDay(tx)
     return {
       frame: await loadFrame(tx, viewer, squadId),
       squad: await getSquad(tx, squadId),
       session,
       isToCome: session.day > today,
+      timeZone: club.timeZone,
       mayWrite: may(viewer, 'writeSession', { kind: 'squad', squadId }),
       coveredByName: coverNameOf(session, { coaches: await listSquadCoaches(tx, squadId), names: people }),
       writtenByName: session.writtenById ? (people.get(session.writtenById) ?? null) : null,

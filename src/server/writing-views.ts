@@ -5,17 +5,19 @@ import { AppError } from '#common/app-error'
 import { listDesigns } from '#data/designs'
 import { inClub } from '#data/in-club'
 import { listMemberships } from '#data/memberships'
-import { listSquadPlayers, type RosterPlayer } from '#data/players'
+import { listSquadPlayers } from '#data/players'
 import { listPolicies } from '#data/policies'
 import type { Session } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
 import { getVersion } from '#data/written-history'
 import { loadWritten, type WrittenSession } from '#data/written-sessions'
+import { namesApart } from '#fairness/book/names-apart'
 import { eventsThatStand } from '#practice/replay'
 import { loadFrame } from '#server/page-frame'
 import { sessionOfSquad } from '#server/session-views'
 import { turnsThatStand } from '#server/write-practice'
+import type { Player } from '#squad/player'
 import { policyInForce } from '#squad/policy'
 import { isMemberOn, type Membership, type SquadId } from '#squad/squad'
 
@@ -47,7 +49,11 @@ export async function loadWritingPage(
       squad,
       session,
       version: await getVersion(tx, sessionId),
-      players: writablePlayers(await listSquadPlayers(tx, squadId), { session, memberships, written }),
+      players: writablePlayers(namesApart(await listSquadPlayers(tx, squadId)), {
+        session,
+        memberships,
+        written,
+      }),
       register: written.register,
       ...standingOf(written),
       designs: session.kind === 'practice' ? await listDesigns(tx) : [],
@@ -59,7 +65,7 @@ export async function loadWritingPage(
 }
 
 function writablePlayers(
-  players: readonly RosterPlayer[],
+  players: readonly Player[],
   at: {
     readonly session: Session
     readonly memberships: readonly Membership[]

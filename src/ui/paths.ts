@@ -13,6 +13,9 @@ export const paths = {
   sessions: (squadId: SquadId) => `/squads/${squadId}/sessions`,
   session: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
     `/squads/${squadId}/sessions/${sessionId}`,
+  newSession: (squadId: SquadId) => `/squads/${squadId}/sessions/new`,
+  writeSession: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
+    `/squads/${squadId}/sessions/${sessionId}/write`,
   themes: (squadId: SquadId) => `/squads/${squadId}/themes`,
   flags: (squadId: SquadId) => `/squads/${squadId}/flags`,
   files: (squadId: SquadId) => `/squads/${squadId}/files`,

@@ -50,6 +50,8 @@ type PracticeFormProps = {
   readonly passes: readonly StandingPass[]
   readonly designs: readonly PracticeDesign[]
   readonly themes: readonly ThemeName[]
+  /** Only this turn is to be corrected: the others are not shown. */
+  readonly onlyTurn: string | null
   readonly send: SendForm
   /** Where to go once it is written. */
   readonly doneHref: string
@@ -170,6 +172,7 @@ export function PracticeForm(props: PracticeFormProps) {
             themes={themes}
             brush={brush}
             isOpen={draft.mode === 'grid'}
+            onlyId={draft.grid.columns.some(({ id }) => id === props.onlyTurn) ? props.onlyTurn : null}
             onEdit={edit}
           />
         ) : null}

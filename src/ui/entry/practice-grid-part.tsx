@@ -3,25 +3,17 @@
 import { useState } from 'react'
 import type { CellPlace, PracticeGrid } from '#practice/grid'
 import { markAt } from '#practice/grid'
-import { freeGameColumn, plainColumn } from '#practice/grid-columns'
-import {
-  changeColumn,
-  copyColumnBefore,
-  insertColumn,
-  removeColumn,
-  setMark,
-  splitColumn,
-} from '#practice/grid-edit'
+import { changeColumn, copyColumnBefore, removeColumn, setMark, splitColumn } from '#practice/grid-edit'
 import { parseMark, passMark, placeOf } from '#practice/grid-mark'
 import { pasteBlock, pasteSentence } from '#practice/grid-paste'
+import { AddColumns } from '#ui/entry/add-columns'
 import { type Brush, markAfterTap } from '#ui/entry/brush'
 import { ColumnHead } from '#ui/entry/column-head'
 import { ColumnSettings, type ThemeName } from '#ui/entry/column-settings'
 import { MarkGrid } from '#ui/entry/mark-grid'
 import { practiceMarkLook } from '#ui/entry/mark-look'
-import { nextColumnNumber, type PracticeDraft, withGrid } from '#ui/entry/practice-draft'
+import { type PracticeDraft, withGrid } from '#ui/entry/practice-draft'
 import type { PracticeReading } from '#ui/entry/practice-reading'
-import { Button } from '#ui/page/button'
 import { Problems } from '#ui/page/problems'
 
 type PracticeGridPartProps = {
@@ -31,11 +23,21 @@ type PracticeGridPartProps = {
   readonly brush: Brush
   /** False: the plan, which is changed by its exceptions. */
   readonly isOpen: boolean
+  /** Only this column is shown; null: all. */
+  readonly onlyId: string | null
   readonly onEdit: (change: (draft: PracticeDraft) => PracticeDraft) => void
 }
 
 /** The quick grid: players × rounds, or × turns once a round is opened. */
-export function PracticeGridPart({ reading, names, themes, brush, isOpen, onEdit }: PracticeGridPartProps) {
+export function PracticeGridPart({
+  reading,
+  names,
+  themes,
+  brush,
+  isOpen,
+  onlyId,
+  onEdit,
+}: PracticeGridPartProps) {
   const { grid } = reading
   const [openId, setOpenId] = useState<string | null>(null)
   const [pasteProblems, setPasteProblems] = useState<readonly string[]>([])
@@ -44,56 +46,65 @@ export function PracticeGridPart({ reading, names, themes, brush, isOpen, onEdit
   const openAt = grid.columns.findIndex((column) => column.id === openId)
   const openColumn = grid.columns[openAt]
 
-  const handleKey = (place: CellPlace, key: string) => {
-    const mark = markAt(grid, place)
-    const typed = markOfKey(mark, key)
+  // Places in what is shown are places in the whole grid but when a single turn is corrected.
+  const shown = grid.columns.flatMap(({ id }, index) => (onlyId === null || id === onlyId ? [index] : []))
+  const inGrid = ({ row, column }: CellPlace): CellPlace => ({ row, column: shown[column] ?? -1 })
+  const isThere = ({ row, column }: CellPlace) =>
+    reading.there[column]?.has(grid.rows[row]?.playerId ?? '') ?? false
+
+  const handleKey = (shownPlace: CellPlace, key: string) => {
+    const place = inGrid(shownPlace)
     if (key.toLowerCase() === 's') {
       edit((own) => copyColumnBefore(own, { column: place.column, swap: true }))
       return { moves: false }
     }
+    const typed = markOfKey(markAt(grid, place), key)
     if (typed === null || !isThere(place)) return null
     edit((own) => setMark(own, place, typed))
     return { moves: /^[adkw]$/i.test(key) }
   }
-  const isThere = ({ row, column }: CellPlace) =>
-    reading.there[column]?.has(grid.rows[row]?.playerId ?? '') ?? false
-  const paste = (at: CellPlace, text: string) => {
-    const pasted = pasteBlock(grid, { text, at, names })
+  const paste = (shownPlace: CellPlace, text: string) => {
+    const pasted = pasteBlock(grid, { text, at: inGrid(shownPlace), names })
     setPasteProblems(pasted.ok ? [] : pasted.reasons.map(pasteSentence))
     if (pasted.ok) edit(() => pasted.value)
   }
+  const headOf = (index: number) => {
+    const column = grid.columns[index]
+    if (!column) return null
+    return (
+      <ColumnHead
+        column={column}
+        title={reading.titles[index] ?? ''}
+        start={reading.starts[index] ?? 0}
+        summary={reading.summaries[index] ?? noSummary}
+        hasProblem={reading.wrongColumns.has(index)}
+        isOpen={column.id === openId}
+        isFirst={index === 0 || !isOpen}
+        onOpen={() => setOpenId(column.id === openId || !isOpen ? null : column.id)}
+        onSwap={() => edit((own) => copyColumnBefore(own, { column: index, swap: true }))}
+      />
+    )
+  }
+  const tap = (place: CellPlace) =>
+    edit((own) => setMark(own, place, markAfterTap(markAt(own, place), brush)))
   return (
     <div className="space-y-3">
       <MarkGrid
         caption="Who did what, by round"
-        columns={grid.columns.map((column, index) => ({
-          id: column.id,
+        columns={shown.map((index) => ({
+          id: grid.columns[index]?.id ?? '',
           label: reading.titles[index] ?? '',
-          head: (
-            <ColumnHead
-              column={column}
-              title={reading.titles[index] ?? ''}
-              start={reading.starts[index] ?? 0}
-              summary={reading.summaries[index] ?? noSummary}
-              hasProblem={reading.wrongColumns.has(index)}
-              isOpen={column.id === openId}
-              isFirst={index === 0 || !isOpen}
-              onOpen={() => setOpenId(column.id === openId || !isOpen ? null : column.id)}
-              onSwap={() => edit((own) => copyColumnBefore(own, { column: index, swap: true }))}
-            />
-          ),
+          head: headOf(index),
         }))}
         rows={grid.rows.map((row, rowIndex) => ({
           id: row.playerId,
           name: names.get(row.playerId) || 'Guest',
-          cells: grid.columns.map((_, column) => ({
+          cells: shown.map((column) => ({
             look: practiceMarkLook(row.marks[column] ?? ''),
             isThere: isThere({ row: rowIndex, column }),
           })),
         }))}
-        onTap={(place) =>
-          isOpen && edit((own) => setMark(own, place, markAfterTap(markAt(own, place), brush)))
-        }
+        onTap={(place) => isOpen && tap(inGrid(place))}
         onKey={isOpen ? handleKey : () => null}
         onPaste={isOpen ? paste : undefined}
       />
@@ -101,38 +112,7 @@ export function PracticeGridPart({ reading, names, themes, brush, isOpen, onEdit
         title="The block was not pasted"
         problems={pasteProblems.map((message) => ({ path: '', message }))}
       />
-      {isOpen ? (
-        <p className="flex flex-wrap gap-2">
-          <Button
-            type="button"
-            weight="plain"
-            onClick={() =>
-              edit((own) => {
-                const last = own.columns.findLast((column) => !column.isFreeGame)
-                const number = nextColumnNumber(own)
-                const added = {
-                  ...(last ?? plainColumn(number, null)),
-                  id: `c${number}`,
-                  title: `Round ${own.columns.length + 1}`,
-                  startsAt: null,
-                }
-                return insertColumn(own, own.columns.length, added)
-              })
-            }
-          >
-            + round
-          </Button>
-          <Button
-            type="button"
-            weight="plain"
-            onClick={() =>
-              edit((own) => insertColumn(own, own.columns.length, freeGameColumn(nextColumnNumber(own), 10)))
-            }
-          >
-            + free game
-          </Button>
-        </p>
-      ) : null}
+      {isOpen && onlyId === null ? <AddColumns edit={edit} /> : null}
       {openColumn && isOpen ? (
         <ColumnSettings
           key={openColumn.id}

@@ -2,11 +2,12 @@
 
 import type { GridColumn, PracticeGrid } from '#practice/grid'
 import { gridLimits } from '#practice/grid'
-import { changeColumn, copyColumnBefore, insertColumn, setMark } from '#practice/grid-edit'
+import { changeColumn, copyColumnBefore, setMark } from '#practice/grid-edit'
 import { placeOf } from '#practice/grid-mark'
+import { withRoundMore } from '#ui/entry/add-columns'
 import { type Brush, markAfterTap } from '#ui/entry/brush'
 import { practiceMarkLook } from '#ui/entry/mark-look'
-import { nextColumnNumber, type PracticeDraft, withGrid } from '#ui/entry/practice-draft'
+import { type PracticeDraft, withGrid } from '#ui/entry/practice-draft'
 import type { PracticeReading } from '#ui/entry/practice-reading'
 import { shapesText } from '#ui/entry/shape-text'
 import { Stepper } from '#ui/entry/stepper'
@@ -110,14 +111,7 @@ function RoundCard({ column, index, reading, names, brush, edit }: RoundCardProp
   )
 }
 
-/** One more round with the settings of the last, the sides kept and attack and defence swapped. */
+/** One more round, the sides kept and attack and defence swapped. */
 function nextRound(grid: PracticeGrid): PracticeGrid {
-  const last = grid.columns.at(-1)
-  if (!last) return grid
-  const at = grid.columns.length
-  const id = `c${nextColumnNumber(grid)}`
-  return copyColumnBefore(insertColumn(grid, at, { ...last, id, title: `Round ${at + 1}`, startsAt: null }), {
-    column: at,
-    swap: true,
-  })
+  return copyColumnBefore(withRoundMore(grid), { column: grid.columns.length, swap: true })
 }

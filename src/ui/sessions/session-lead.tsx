@@ -1,0 +1,27 @@
+import type { Written } from '#squad/written'
+import { words } from '#ui/words'
+
+type SessionLeadProps = {
+  readonly squad: { readonly name: string }
+  readonly session: {
+    readonly title: string
+    readonly startsAt: string | null
+    readonly written: Written
+    readonly isCancelled: boolean
+  }
+  readonly coveredByName: string | null
+  readonly writtenByName: string | null
+}
+
+/** Whose session, how it was written and by whom; one line under the title. */
+export function SessionLead({ squad, session, coveredByName, writtenByName }: SessionLeadProps) {
+  const parts = [
+    squad.name,
+    session.title,
+    session.startsAt,
+    coveredByName ? `covered by ${coveredByName}` : null,
+    session.isCancelled ? 'cancelled' : words.written[session.written],
+    writtenByName && !session.isCancelled ? `by ${writtenByName}` : null,
+  ]
+  return <>{parts.filter(Boolean).join(' · ')}</>
+}
