@@ -10,7 +10,8 @@ import { listThemes } from '#data/themes'
 import { findMedianTurnSeconds } from '#data/turn-sums'
 import { namesApart } from '#fairness/book/names-apart'
 import { type ToldFlag, tellFlag } from '#fairness/book/told-flag'
-import { type CureToday, groupByCure, type RoundToGive } from '#fairness/flags/group-by-cure'
+import { type CureToday, groupByCure } from '#fairness/flags/group-by-cure'
+import type { RoundToGive } from '#fairness/flags/round-cure'
 import { longestRound } from '#practice/round-to-give'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
@@ -113,7 +114,7 @@ async function loadCures(
   })
   const cures = groupByCure(open, round).map((cure) => ({
     cure,
-    flags: (cure.kind === 'round' ? cure.clears : cure.flags).flatMap((flag) => {
+    flags: (cure.kind === 'round' ? [...cure.clears, ...cure.starts] : cure.flags).flatMap((flag) => {
       const told = tellFlag(flag, names)
       return told ? [{ playerId: flag.playerId, told }] : []
     }),

@@ -1,6 +1,7 @@
 import type { Situation } from '#exposure/column'
 import type { CureGroup } from '#fairness/flags/flag-rule'
 import type { CureToday } from '#fairness/flags/group-by-cure'
+import type { SidePlace } from '#fairness/flags/round-cure'
 import { listed } from '#ui/plural'
 
 const numbers = [
@@ -43,18 +44,32 @@ const groupWords: Readonly<Record<CureGroup, string>> = {
 
 type Names = (playerId: string) => string
 
-/** What to do today in one sentence: "One round of two against one with Ann, Bo and Cy attacking clears five of seven." */
+/**
+ * What to do today in one sentence: "One round of two against one with Ann, Bo and Cy attacking clears five of seven."
+ * Whoever is too far behind for one day is said to be helped on, not cleared.
+ */
 export function cureWords(cure: CureToday, nameOf: Names): string {
   const names = listed(cure.playerIds.map(nameOf))
-  if (cure.kind === 'group') return `${groupWords[cure.group]} ${names}.`
-  const { own, other } = sizes[cure.place.situation]
-  const attacks = cure.place.role === 'attack'
-  const [attackers, defenders] = attacks ? [own, other] : [other, own]
-  const rounds = cure.rounds === 1 ? 'One round' : `${capital(numberWord(cure.rounds))} rounds`
-  const clears = cure.rounds === 1 ? 'clears' : 'clear'
-  const doing = attacks ? 'attacking' : 'defending'
-  const against = `${numberWord(attackers)} against ${numberWord(defenders)}`
-  return `${rounds} of ${against} with ${names} ${doing} ${clears} ${numberWord(cure.clears.length)} of ${numberWord(cure.of)}.`
+  if (cure.kind === 'round') {
+    const { rounds, clears, starts, of } = cure
+    const isOne = rounds === 1
+    const given = isOne ? 'One round' : `${capital(numberWord(rounds))} rounds`
+    const cleared = `${isOne ? 'clears' : 'clear'} ${numberWord(clears.length)} of ${numberWord(of)}`
+    const begun = `${isOne ? 'makes' : 'make'} a start on ${numberWord(starts.length)} more`
+    const done = starts.length > 0 ? `${cleared} and ${begun}` : cleared
+    return `${given} of ${placeWords(cure.place, names)} ${done}.`
+  }
+  if (cure.startIn === null) return `${groupWords[cure.group]} ${names}.`
+  const flags = `${numberWord(cure.flags.length)} of ${numberWord(cure.of)}`
+  return `One round of ${placeWords(cure.startIn, names)} makes a start on ${flags}.`
+}
+
+/** "two against one with Ann and Bo attacking": attackers first, whichever side they are on. */
+function placeWords({ role, situation }: SidePlace, names: string): string {
+  const { own, other } = sizes[situation]
+  const [attackers, defenders] = role === 'attack' ? [own, other] : [other, own]
+  const doing = role === 'attack' ? 'attacking' : 'defending'
+  return `${numberWord(attackers)} against ${numberWord(defenders)} with ${names} ${doing}`
 }
 
 function capital(word: string): string {
