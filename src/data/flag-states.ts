@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { accept, type Result, refuse } from '#common/result'
 import type { Author } from '#data/author'
 import { dayOf } from '#data/days'
+import { Prisma } from '#data/generated/client'
 import { isId, newId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import type { StoredFlag } from '#fairness/flags/answer'
@@ -100,25 +101,40 @@ function toAnswer(row: {
 /** A flag with the status that meeting its stored state gave it. */
 export type JudgedFlag = { readonly flag: Flag; readonly status: Exclude<StoredFlag['status'], 'cleared'> }
 
-/** Keeps what the rules found now; answers given before stay beside it. */
+/**
+ * Makes whoever else judges the squad wait until the transaction ends, so that two judgements cannot raise one flag
+ * twice. Taken after the locks of sessions, never before them.
+ */
+export async function lockFlags(tx: ClubTx, squadId: SquadId): Promise<void> {
+  await tx.db.$queryRaw(
+    Prisma.sql`select pg_advisory_xact_lock(hashtextextended(${`flags ${squadId}`}, 0))::text`,
+  )
+}
+
+const judgedColumns = `status, since, "sinceSessionId", "isClosing", "gapSeconds", "toleranceSeconds", size, detail`
+const ofSameKey = ['clubId', 'squadId', 'seasonId', 'playerId', 'rule', 'scope', 'subject']
+  .map((name) => `kept."${name}" = judged."${name}"`)
+  .join(' and ')
+
+/** Keeps what the rules found now; answers given before stay beside it. Callers hold `lockFlags`. */
 export async function saveFlags(
   tx: ClubTx,
   at: { readonly squadId: SquadId; readonly seasonId: SeasonId; readonly judged: readonly JudgedFlag[] },
 ): Promise<void> {
   if (at.judged.length === 0) return
-  const rows = at.judged.map(({ flag, status }) => rowOfFlag(tx, { ...at, flag, status }))
+  const rows = JSON.stringify(at.judged.map(({ flag, status }) => rowOfFlag(tx, { ...at, flag, status })))
   await tx.db.$executeRawUnsafe(
-    `insert into "FlagState" ("clubId", id, "squadId", "seasonId", "playerId", rule, scope, subject, status, since,
-       "sinceSessionId", "isClosing", "gapSeconds", "toleranceSeconds", size, detail)
-     select "clubId", id, "squadId", "seasonId", "playerId", rule, scope, subject, status, since,
-       "sinceSessionId", "isClosing", "gapSeconds", "toleranceSeconds", size, detail
-     from json_populate_recordset(null::"FlagState", $1::json)
-     on conflict ("clubId", "squadId", "seasonId", "playerId", rule, scope, subject) do update set
-       status = excluded.status, since = excluded.since, "sinceSessionId" = excluded."sinceSessionId",
-       "isClosing" = excluded."isClosing", "gapSeconds" = excluded."gapSeconds",
-       "toleranceSeconds" = excluded."toleranceSeconds", size = excluded.size, detail = excluded.detail,
-       "clearedAt" = null`,
-    JSON.stringify(rows),
+    `update "FlagState" kept set (${judgedColumns}, "clearedAt") =
+       (judged.${judgedColumns.replaceAll(', ', ', judged.')}, null)
+     from json_populate_recordset(null::"FlagState", $1::json) judged where ${ofSameKey}`,
+    rows,
+  )
+  await tx.db.$executeRawUnsafe(
+    `insert into "FlagState" ("clubId", id, "squadId", "seasonId", "playerId", rule, scope, subject, ${judgedColumns})
+     select "clubId", id, "squadId", "seasonId", "playerId", rule, scope, subject, ${judgedColumns}
+     from json_populate_recordset(null::"FlagState", $1::json) judged
+     where not exists (select from "FlagState" kept where ${ofSameKey})`,
+    rows,
   )
 }
 

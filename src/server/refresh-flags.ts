@@ -2,7 +2,14 @@ import 'server-only'
 import type { Day } from '#common/time'
 import { listAccounts } from '#data/accounts'
 import { fewerTurnsOf, listAdjustments } from '#data/adjustments'
-import { clearFlags, type FlagState, type JudgedFlag, listFlagStates, saveFlags } from '#data/flag-states'
+import {
+  clearFlags,
+  type FlagState,
+  type JudgedFlag,
+  listFlagStates,
+  lockFlags,
+  saveFlags,
+} from '#data/flag-states'
 import type { ClubTx } from '#data/in-club'
 import { listMemberships } from '#data/memberships'
 import { listSquadPlayers } from '#data/players'
@@ -24,6 +31,7 @@ type SquadDay = { readonly squadId: SquadId; readonly seasonId: SeasonId; readon
  */
 export async function refreshFlags(tx: ClubTx, at: SquadDay & { readonly now: Date }): Promise<void> {
   const { squadId, seasonId } = at
+  await lockFlags(tx, squadId)
   const flags = await judgeSquad(tx, at)
   const kept = new Map(
     (await listFlagStates(tx, { squadIds: [squadId], seasonId })).map((one) => [keyOf(one), one]),
