@@ -46,12 +46,12 @@ describe('the turnbook command', () => {
   })
 
   it.each<[string, string[], string, RegExp]>([
-    ['no verb', [], '', /^A verb is missing\.\nturnbook <verb> [^]*\n {2}ledger /],
+    ['no verb', [], '', /^A verb is missing\.\nturnbook <verb> [\s\S]*\n {2}ledger /],
     [
       'an unknown verb',
       ['ledgers'],
       '',
-      /^"ledgers" is not a verb of turnbook\.\nturnbook <verb> [^]*\n {2}ledger /,
+      /^"ledgers" is not a verb of turnbook\.\nturnbook <verb> [\s\S]*\n {2}ledger /,
     ],
     ['a verb that objects have', ['constructor'], '', /is not a verb/],
     [
