@@ -37,15 +37,12 @@ export type SummedColumn = Column &
     readonly isMember: boolean
   }
 
-const sumRow = z.object({
+export const roleSumRow = z.object({
   squadId: z.string(),
   playerId: z.string(),
   kind: z.enum(sessionKindOf),
   isMember: z.boolean(),
   role: z.enum(Object.keys(roleOf) as (keyof typeof roleOf)[]),
-  situation: z.enum(Object.keys(situationOf) as (keyof typeof situationOf)[]),
-  line: z.enum(Object.keys(columnLineOf) as (keyof typeof columnLineOf)[]),
-  themeId: z.string(),
   seconds: z.number(),
   turns: z.int(),
   fairSeconds: z.number(),
@@ -57,12 +54,48 @@ const sumRow = z.object({
   membersMeanSeconds: z.number(),
 })
 
+const sumRow = roleSumRow.extend({
+  situation: z.enum(Object.keys(situationOf) as (keyof typeof situationOf)[]),
+  line: z.enum(Object.keys(columnLineOf) as (keyof typeof columnLineOf)[]),
+  themeId: z.string(),
+})
+
 /** The sessions a filter asks for, as a condition on `Session` s. */
 export function sessionsOf(tx: ClubTx, filter: SumFilter): Prisma.Sql {
   return Prisma.sql`s."clubId" = ${tx.clubId}::uuid and s."squadId" = any(${filter.squadIds.filter(isId)}::uuid[])
     and s.day between ${filter.from}::date and ${filter.to}::date and s."cancelledAt" is null
     ${andIn('s.kind', filter.kinds)}${andIn('s.written', filter.writtens)}`
 }
+
+/** The sessions asked for as `asked`, and what was agreed for each of them as `agreed`: before a query on their accounts. */
+export function withAsked(tx: ClubTx, filter: SumFilter): Prisma.Sql {
+  return Prisma.sql`
+      with asked as materialized (
+        select s.id, s."squadId", s.kind, s.day from "Session" s where ${sessionsOf(tx, filter)}
+      ), agreed as materialized (
+        select asked.id, a."playerId", min(a."dueShare") as share
+        from asked join "Adjustment" a on a."clubId" = ${tx.clubId}::uuid and a.kind = 'fewerTurns'
+          and a."firstDay" <= asked.day and (a."lastDay" is null or a."lastDay" >= asked.day)
+        group by 1, 2
+      )`
+}
+
+/** Rows of `Exposure` e of the sessions of `withAsked`, the share agreed for each as `g.share`. */
+export function fromAsked(tx: ClubTx): Prisma.Sql {
+  return Prisma.sql`
+      from asked
+        join "Exposure" e on e."clubId" = ${tx.clubId}::uuid and e."sessionId" = asked.id
+        left join agreed g on g.id = asked.id and g."playerId" = e."playerId" and e.role <> 'rest'`
+}
+
+/** The figures of such rows, summed. */
+export const figureSums = Prisma.sql`
+        sum(e.seconds) as seconds, sum(e.turns)::int as turns, sum(e."fairSeconds") as "fairSeconds",
+        sum(e."fairTurns") as "fairTurns", sum(e."fullFairSeconds") as "fullFairSeconds",
+        sum(e."openGoalFairSeconds") as "openGoalFairSeconds",
+        sum(e."fairSeconds" * coalesce(g.share, 1)) as "dueSeconds",
+        sum(e."fairTurns" * coalesce(g.share, 1)) as "dueTurns",
+        sum(e."membersFairSeconds") as "membersMeanSeconds"`
 
 /**
  * The accounts of sessions summed in the database, by squad, player, kind and column. Practices and matches stay apart.
@@ -73,25 +106,10 @@ export async function sumAccounts(tx: ClubTx, filter: SumFilter): Promise<readon
   const rows = await sql(
     tx,
     sumRow,
-    Prisma.sql`
-      with asked as materialized (
-        select s.id, s."squadId", s.kind, s.day from "Session" s where ${sessionsOf(tx, filter)}
-      ), agreed as materialized (
-        select asked.id, a."playerId", min(a."dueShare") as share
-        from asked join "Adjustment" a on a."clubId" = ${tx.clubId}::uuid and a.kind = 'fewerTurns'
-          and a."firstDay" <= asked.day and (a."lastDay" is null or a."lastDay" >= asked.day)
-        group by 1, 2
-      )
+    Prisma.sql`${withAsked(tx, filter)}
       select asked."squadId", e."playerId", asked.kind::text, e."isMember", e.role::text, e.situation::text, e.line::text,
-        e."themeId", sum(e.seconds) as seconds, sum(e.turns)::int as turns, sum(e."fairSeconds") as "fairSeconds",
-        sum(e."fairTurns") as "fairTurns", sum(e."fullFairSeconds") as "fullFairSeconds",
-        sum(e."openGoalFairSeconds") as "openGoalFairSeconds",
-        sum(e."fairSeconds" * coalesce(g.share, 1)) as "dueSeconds",
-        sum(e."fairTurns" * coalesce(g.share, 1)) as "dueTurns",
-        sum(e."membersFairSeconds") as "membersMeanSeconds"
-      from asked
-        join "Exposure" e on e."clubId" = ${tx.clubId}::uuid and e."sessionId" = asked.id
-        left join agreed g on g.id = asked.id and g."playerId" = e."playerId" and e.role <> 'rest'
+        e."themeId", ${figureSums}
+      ${fromAsked(tx)}
       where true ${andIn('e."playerId"', filter.playerIds)}${andIn('e."themeId"', themeIds)}
         ${andIn('e.situation', filter.situations)}
       group by asked."squadId", e."playerId", asked.kind, e."isMember", e.role, e.situation, e.line, e."themeId"

@@ -16,22 +16,42 @@ export type SquadCoach = {
   readonly lastDay: Day | null
 }
 
+const columns = {
+  select: {
+    squadId: true,
+    personId: true,
+    kind: true,
+    firstDay: true,
+    lastDay: true,
+    person: { select: { name: true } },
+  },
+  orderBy: [{ firstDay: 'asc' as const }, { id: 'asc' as const }],
+}
+
+type Row = Omit<SquadCoach, 'personName' | 'firstDay' | 'lastDay'> & {
+  readonly firstDay: Date
+  readonly lastDay: Date | null
+  readonly person: { readonly name: string }
+}
+
+function toSquadCoach({ person, firstDay, lastDay, ...row }: Row): SquadCoach {
+  return { ...row, personName: person.name, firstDay: dayOf(firstDay), lastDay: dayOrNull(lastDay) }
+}
+
 /** Past ones too, in order of their first day. */
 export async function listSquadCoaches(tx: ClubTx, squadId: SquadId): Promise<readonly SquadCoach[]> {
   if (!isId(squadId)) return []
+  const rows = await tx.db.squadCoach.findMany({ where: { clubId: tx.clubId, squadId }, ...columns })
+  return rows.map(toSquadCoach)
+}
+
+/** Who coaches or covers any squad of the club on a day, in order of their first day. */
+export async function listCoachesOn(tx: ClubTx, day: Day): Promise<readonly SquadCoach[]> {
   const rows = await tx.db.squadCoach.findMany({
-    where: { clubId: tx.clubId, squadId },
-    select: { personId: true, kind: true, firstDay: true, lastDay: true, person: { select: { name: true } } },
-    orderBy: [{ firstDay: 'asc' }, { id: 'asc' }],
+    where: { clubId: tx.clubId, ...standsOn(dateOf(day)) },
+    ...columns,
   })
-  return rows.map(({ personId, kind, firstDay, lastDay, person }) => ({
-    squadId,
-    personId,
-    personName: person.name,
-    kind,
-    firstDay: dayOf(firstDay),
-    lastDay: dayOrNull(lastDay),
-  }))
+  return rows.map(toSquadCoach)
 }
 
 const standsOn = (date: Date) => ({

@@ -57,6 +57,23 @@ export async function listProgramme(tx: ClubTx, at: SquadTerm): Promise<readonly
   })
 }
 
+/** The programmes of squads in a term, as `listProgramme` has each; squads without one are left out. */
+export async function listProgrammes(
+  tx: ClubTx,
+  at: { readonly squadIds: readonly SquadId[]; readonly termId: TermId },
+): Promise<ReadonlyMap<SquadId, readonly ProgrammeEntry[]>> {
+  if (!isId(at.termId)) return new Map()
+  const rows = await tx.db.programmeEntry.findMany({
+    where: { clubId: tx.clubId, squadId: { in: at.squadIds.filter(isId) }, termId: at.termId },
+    select: { squadId: true, themeId: true, wishedShare: true },
+    orderBy: [{ theme: { order: 'asc' } }, { theme: { name: 'asc' } }, { themeId: 'asc' }],
+  })
+  const programmes = new Map<SquadId, ProgrammeEntry[]>()
+  for (const { squadId, ...entry } of rows)
+    programmes.set(squadId, [...(programmes.get(squadId) ?? []), entry])
+  return programmes
+}
+
 /** Puts the programme of a squad's term in the place of the one before. */
 export async function saveProgramme(
   tx: ClubTx,

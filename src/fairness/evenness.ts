@@ -8,6 +8,7 @@ import type { CureGroup, FlagRule } from '#fairness/flags/flag-rule'
 import { flagRules } from '#fairness/flags/registry'
 import { giniCoefficient } from '#fairness/indices/gini'
 import { jainIndex } from '#fairness/indices/jain'
+import { type LorenzPoint, lorenzCurve } from '#fairness/indices/lorenz'
 import { sharesOfFair } from '#fairness/indices/ratios'
 import { type KindStanding, playedFigure, type SessionKind, standingsNow } from '#fairness/standing'
 import { dueGapSeconds, type StandingFigure } from '#fairness/standing-figure'
@@ -45,6 +46,8 @@ export type Evenness = {
      */
     readonly widest: Widest | null
     readonly indices: Readonly<Record<'attack' | 'defend' | 'played', Indices>>
+    /** Of time played ÷ due. */
+    readonly lorenz: readonly LorenzPoint[]
   } | null
 }
 
@@ -78,27 +81,42 @@ const flagGroups: Readonly<Record<SessionKind, Readonly<Partial<Record<JudgedCol
 /** How even a squad's turns were, in practices or in matches, over its members with time there. Never a ranking. */
 export function evennessOf(input: EvennessInput, kind: SessionKind): Evenness {
   const accounts = input.accounts.filter((account) => account.kind === kind)
-  const written = countWritten(accounts, input.policy)
-  if (!written.isEnough) return { kind, written, said: null }
   const standings = standingsNow({ accounts, agreements: input.agreements })
   const members = input.players.flatMap((player) => {
     const standing = standings.get(player.id)?.[kind]
-    return standing && standing.liveSeconds > 0 ? [{ player, standing }] : []
+    return standing ? [{ player, ...standing }] : []
   })
-  const rows = members.flatMap(({ player, standing }) =>
-    rowsOf({ player, standing, kind, policy: input.policy }),
-  )
+  const { policy, flags = [] } = input
+  return evennessOfMembers({ kind, written: countWritten(accounts, policy), members, policy, flags })
+}
+
+/** A member's figures in the sessions of one kind that are asked about, summed. */
+export type MemberFigures = Pick<KindStanding, 'roles' | 'liveSeconds'> & { readonly player: Player }
+
+/** The same from figures that are summed already. `members`: those without time there are passed over. */
+export function evennessOfMembers(input: {
+  readonly kind: SessionKind
+  readonly written: WrittenCount
+  readonly members: readonly MemberFigures[]
+  readonly policy: Policy
+  readonly flags: readonly FlagAnswer[]
+}): Evenness {
+  const { kind, written, policy } = input
+  if (!written.isEnough) return { kind, written, said: null }
+  const members = input.members.filter(({ liveSeconds }) => liveSeconds > 0)
+  const rows = members.flatMap((member) => rowsOf(member, { kind, policy }))
   const outside = rows.filter((row) => row.isOutside)
   const part = (role: 'attack' | 'defend' | 'played') =>
-    indicesOf(members.map(({ standing }) => figureOf(standing, role)))
+    indicesOf(members.map((member) => figureOf(member, role)))
   return {
     kind,
     written,
     said: {
       members: members.length,
       withinBand: members.length - new Set(outside.map((row) => row.player.id)).size,
-      widest: widestOf(rows, { kind, flags: input.flags ?? [] }),
+      widest: widestOf(rows, { kind, flags: input.flags }),
       indices: { attack: part('attack'), defend: part('defend'), played: part('played') },
+      lorenz: lorenzCurve(sharesOfFair(members.map(playedFigure))),
     },
   }
 }
@@ -131,19 +149,18 @@ type Row = {
   readonly cause: Cause
 }
 
-function rowsOf(of: {
-  player: Player
-  standing: KindStanding
-  kind: SessionKind
-  policy: Policy
-}): readonly Row[] {
-  return judgedColumns[of.kind].map((column) => {
-    const figure = figureOf(of.standing, column)
-    const status = dueStatusOf(figure, of.policy)
+function rowsOf(
+  member: MemberFigures,
+  { kind, policy }: { readonly kind: SessionKind; readonly policy: Policy },
+): readonly Row[] {
+  const { player } = member
+  return judgedColumns[kind].map((column) => {
+    const figure = figureOf(member, column)
+    const status = dueStatusOf(figure, policy)
     // Being short of goal is a difference only to one who wants to keep.
-    const isNoLoss = column === 'keep' && status === 'short' && !of.player.wantsToKeep
+    const isNoLoss = column === 'keep' && status === 'short' && !player.wantsToKeep
     return {
-      player: of.player,
+      player,
       column,
       gapSeconds: dueGapSeconds(figure),
       isOutside: status !== 'within' && !isNoLoss,
@@ -190,8 +207,8 @@ function answeredOf(
   return about.every((flag) => flag.status === 'acknowledged') ? 'answered' : 'open'
 }
 
-function figureOf(standing: KindStanding, column: JudgedColumn): StandingFigure {
-  return column === 'played' ? playedFigure(standing) : standing.roles[column]
+function figureOf(member: Pick<MemberFigures, 'roles'>, column: JudgedColumn): StandingFigure {
+  return column === 'played' ? playedFigure(member) : member.roles[column]
 }
 
 function indicesOf(figures: readonly StandingFigure[]): Indices {

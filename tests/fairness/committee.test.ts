@@ -37,6 +37,7 @@ describe('a squad’s row for the committee', () => {
         answered: 'answered',
       },
       indices: { attack: indices, defend: indices, played: indices },
+      lorenz: [],
     },
   })
 
