@@ -10,18 +10,10 @@ export const metadata: Metadata = {
 
 export const viewport: Viewport = { width: 'device-width', initialScale: 1 }
 
-// A page that is still arriving is put in place by a script; where there is none, this shows it as it comes.
-const withoutScript = '[hidden][id^="S:"]{display:block!important}[data-loading]{display:none!important}'
-
 export default function RootLayout({ children }: { readonly children: ReactNode }) {
   return (
     <html lang="en-GB">
-      <body>
-        <noscript>
-          <style>{withoutScript}</style>
-        </noscript>
-        {children}
-      </body>
+      <body>{children}</body>
     </html>
   )
 }

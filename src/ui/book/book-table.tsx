@@ -1,10 +1,10 @@
-import Link from 'next/link'
 import type { BookRow } from '#fairness/book/book-rows'
 import { BookFigure } from '#ui/book/book-figure'
 import { OpenGoalNote } from '#ui/book/open-goal-note'
 import { wholeMinutes } from '#ui/figures/minutes'
 import { RoleMark } from '#ui/figures/role-mark'
 import { showFigures } from '#ui/figures/shown-figure'
+import { PageLink } from '#ui/page/page-link'
 import { counted } from '#ui/plural'
 
 type BookTableProps = {
@@ -66,9 +66,9 @@ function PlayerLine({ row, kind, spanSeconds, isJudged, href }: PlayerLineProps)
     <tr className="keep-together">
       <th scope="row">
         {href ? (
-          <Link href={href} className="tap inline-flex items-center lg:min-h-0">
+          <PageLink href={href} className="tap inline-flex items-center lg:min-h-0">
             {row.player.name}
-          </Link>
+          </PageLink>
         ) : (
           row.player.name
         )}

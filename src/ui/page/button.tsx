@@ -1,5 +1,5 @@
-import Link from 'next/link'
 import type { ButtonHTMLAttributes, ReactNode } from 'react'
+import { PageLink } from '#ui/page/page-link'
 
 type Weight = 'main' | 'plain'
 
@@ -22,8 +22,8 @@ type LinkButtonProps = { readonly href: string; readonly weight?: Weight; readon
 
 export function LinkButton({ href, weight = 'plain', children }: LinkButtonProps) {
   return (
-    <Link href={href} className={`${shape} ${look[weight]}`}>
+    <PageLink href={href} className={`${shape} ${look[weight]}`}>
       {children}
-    </Link>
+    </PageLink>
   )
 }

@@ -1,4 +1,4 @@
-import Link from 'next/link'
+import { PageLink } from '#ui/page/page-link'
 
 export type ChoiceOption = { readonly label: string; readonly href: string; readonly isChosen: boolean }
 
@@ -18,14 +18,14 @@ export function Choice({
       <ul className="mt-1 flex flex-wrap">
         {options.map((option) => (
           <li key={option.label} className="-mr-px -mb-px">
-            <Link
+            <PageLink
               href={option.href}
               scroll={false}
               aria-current={option.isChosen ? 'true' : undefined}
               className="tap inline-flex items-center border border-rule-strong bg-leaf px-3 text-ink no-underline hover:bg-paper aria-[current]:border-accent aria-[current]:bg-accent aria-[current]:text-white"
             >
               {option.label}
-            </Link>
+            </PageLink>
           </li>
         ))}
       </ul>

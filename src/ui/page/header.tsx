@@ -1,7 +1,7 @@
-import Link from 'next/link'
 import type { ReactNode } from 'react'
 import type { ViewerRole } from '#access/viewer'
 import type { Squad, SquadId } from '#squad/squad'
+import { PageLink } from '#ui/page/page-link'
 import { SquadSwitcher } from '#ui/page/squad-switcher'
 import { Tabs } from '#ui/page/tabs'
 import type { TabName } from '#ui/paths'
@@ -28,12 +28,12 @@ export function Header({ frame, tab }: { readonly frame: PageFrame; readonly tab
     <header className="no-print mx-auto max-w-7xl px-4 pt-3 sm:px-6">
       <div className="flex flex-wrap items-center justify-between gap-x-6 gap-y-1">
         <p className="flex flex-wrap items-center gap-x-3">
-          <Link
+          <PageLink
             href={paths.start()}
             className="tap inline-flex items-center font-semibold text-ink no-underline"
           >
             Turnbook
-          </Link>
+          </PageLink>
           <span className="text-soft">{frame.clubName}</span>
         </p>
         <SquadSwitcher squads={frame.squads} squadId={frame.squadId} tab={tab} />

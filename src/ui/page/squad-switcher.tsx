@@ -1,5 +1,5 @@
-import Link from 'next/link'
 import type { Squad, SquadId } from '#squad/squad'
+import { PageLink } from '#ui/page/page-link'
 import { pathOfTab, type TabName } from '#ui/paths'
 
 type SquadSwitcherProps = {
@@ -28,13 +28,13 @@ export function SquadSwitcher({ squads, squadId, tab }: SquadSwitcherProps) {
       <ul className="absolute z-10 mt-1 min-w-full border border-rule-strong bg-leaf shadow-sm">
         {squads.map((squad) => (
           <li key={squad.id} className="border-b border-rule last:border-b-0">
-            <Link
+            <PageLink
               href={pathOfTab(target, squad.id)}
               aria-current={squad.id === squadId ? 'true' : undefined}
               className="tap flex items-center whitespace-nowrap px-3 no-underline aria-[current]:font-semibold"
             >
               {squad.name}
-            </Link>
+            </PageLink>
           </li>
         ))}
       </ul>

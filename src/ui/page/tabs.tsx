@@ -1,5 +1,5 @@
-import Link from 'next/link'
 import type { SquadId } from '#squad/squad'
+import { PageLink } from '#ui/page/page-link'
 import { pathOfTab, type TabName } from '#ui/paths'
 import { words } from '#ui/words'
 
@@ -16,13 +16,13 @@ export function Tabs({ tabs, current, squadId }: TabsProps) {
       <ul className="flex flex-wrap gap-x-1">
         {tabs.map((tab) => (
           <li key={tab}>
-            <Link
+            <PageLink
               href={pathOfTab(tab, squadId)}
               aria-current={tab === current ? 'page' : undefined}
               className="tap inline-flex items-center border-b-[3px] border-transparent px-2 text-ink no-underline hover:border-rule-strong aria-[current]:border-accent aria-[current]:font-semibold aria-[current]:text-accent sm:px-3"
             >
               {words.tab[tab]}
-            </Link>
+            </PageLink>
           </li>
         ))}
       </ul>

@@ -1,9 +1,9 @@
-import Link from 'next/link'
 import type { Day } from '#common/time'
 import type { Squad } from '#squad/squad'
 import { formatDay } from '#ui/format-day'
 import { LinkButton } from '#ui/page/button'
 import { Empty } from '#ui/page/empty'
+import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
 import { counted } from '#ui/plural'
@@ -66,20 +66,20 @@ export function TodayBody({ squad, today, next, toWrite, cures, openFlags, playe
           <ul>
             {toWrite.slice(0, mostToWrite).map((session) => (
               <li key={session.id} className="border-b border-rule">
-                <Link
+                <PageLink
                   href={paths.session(squad.id, { sessionId: session.id })}
                   className="tap flex items-center py-2"
                 >
                   {nameOfSession(session)}
-                </Link>
+                </PageLink>
               </li>
             ))}
           </ul>
           {toWrite.length > mostToWrite ? (
             <p className="mt-2">
-              <Link href={paths.sessions(squad.id)} className="tap inline-flex items-center">
+              <PageLink href={paths.sessions(squad.id)} className="tap inline-flex items-center">
                 and {counted(toWrite.length - mostToWrite, 'more session')}
-              </Link>
+              </PageLink>
             </p>
           ) : null}
         </section>
@@ -98,9 +98,12 @@ function NextSession({ squad, next, today }: NextSessionProps) {
     <>
       <p className="font-medium">
         {next.day === today ? 'Today: ' : ''}
-        <Link href={paths.session(squad.id, { sessionId: next.id })} className="tap inline-flex items-center">
+        <PageLink
+          href={paths.session(squad.id, { sessionId: next.id })}
+          className="tap inline-flex items-center"
+        >
           {nameOfSession(next)}
-        </Link>
+        </PageLink>
       </p>
       {about.length > 0 ? <p className="text-soft">{about.join(', ')}</p> : null}
     </>

@@ -1,5 +1,0 @@
-import { Loading } from '#ui/page/loading'
-
-export default function LoadingPage() {
-  return <Loading />
-}
