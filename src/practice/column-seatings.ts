@@ -41,7 +41,10 @@ export function seatAllThrough({
 /** Everyone marked takes turns, so many at a time; `lastPlayed` holds the number of the last turn each player had. */
 export function seatTakingTurns(
   { index, column, turns, marked, presence }: ColumnSetting,
-  { shape, lastPlayed }: { readonly shape: AreaShape; readonly lastPlayed: ReadonlyMap<PlayerId, number> },
+  {
+    shapes,
+    lastPlayed,
+  }: { readonly shapes: readonly AreaShape[]; readonly lastPlayed: ReadonlyMap<PlayerId, number> },
 ): Result<Seatings, GridRefusal> {
   const places = marked.flatMap(({ playerId, mark }) => {
     const place = placeOf(mark)
@@ -63,7 +66,7 @@ export function seatTakingTurns(
       const present = new Set(
         places.map((place) => place.playerId).filter((id) => isPresentThroughout(presence, id, turn)),
       )
-      const taken = takeTurn(queues, { areas, shape, present })
+      const taken = takeTurn(queues, { areas, shapes, present })
       queues = taken.queues
       return taken.seated
     }),

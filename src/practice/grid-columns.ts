@@ -1,4 +1,4 @@
-import type { AreaShape, DesignRound } from '#practice/design'
+import type { DesignRound } from '#practice/design'
 import type { GridColumn, PracticeGrid } from '#practice/grid'
 import type { PlayerId } from '#squad/player'
 import type { ThemeId } from '#themes/theme'
@@ -16,12 +16,12 @@ export function gridColumnsOf({ rounds, themeId }: Dealt): readonly GridColumn[]
   )
 }
 
-/** The rounds of a design as one column each; where more players are there than places, they take turns. */
+/** The rounds of a design as one column each, in which players take turns on the design's places. */
 export function roundColumnsOf({ rounds, themeId }: Dealt): readonly GridColumn[] {
   return rounds.map((round, index) => ({
     ...columnOf(round, themeId),
     id: `r${index + 1}`,
-    atATime: commonShape(round.stations),
+    atATime: round.stations.length > 0 ? round.stations : null,
   }))
 }
 
@@ -69,14 +69,4 @@ function columnOf(round: DesignRound, themeId: ThemeId | null): GridColumn {
     gapSeconds: round.gapSeconds,
     areas: Math.max(1, round.stations.length),
   }
-}
-
-/** The shape all areas of a round have in common; null when they differ, or when there are none. */
-function commonShape(stations: readonly AreaShape[]): AreaShape | null {
-  const [first, ...others] = stations
-  if (!first) return null
-  const isAlike = others.every(
-    (shape) => shape.attack === first.attack && shape.defend === first.defend && shape.keep === first.keep,
-  )
-  return isAlike ? first : null
 }

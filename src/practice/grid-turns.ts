@@ -66,7 +66,7 @@ function turnsOfColumn(
   const { column, turns } = setting
   if (column.isFreeGame) return turnsOfFreeGameColumn(setting)
   const seatings: Result<Seatings, GridRefusal> = column.atATime
-    ? seatTakingTurns(setting, { shape: column.atATime, lastPlayed })
+    ? seatTakingTurns(setting, { shapes: column.atATime, lastPlayed })
     : seatAllThrough(setting)
   if (!seatings.ok) return seatings
   return accept(

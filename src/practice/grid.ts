@@ -17,8 +17,11 @@ export type GridColumn = {
   readonly startsAt: Seconds | null
   /** Areas playing at the same time. A number behind a letter may ask for more. */
   readonly areas: number
-  /** So many at a time in each area, taking turns in order; null: who is marked plays in every turn. */
-  readonly atATime: AreaShape | null
+  /**
+   * So many at a time, taking turns in order: one shape for each area, the last for all areas beyond. Null: who is
+   * marked plays in every turn.
+   */
+  readonly atATime: readonly AreaShape[] | null
   readonly themeId: ThemeId | null
   /** The side that got to choose. */
   readonly chosenBy: 'attack' | 'defend' | null

@@ -18,20 +18,22 @@ export type Seating = { readonly playerId: PlayerId; readonly role: PlaceRole; r
  */
 export function takeTurn(
   queues: readonly Queue[],
-  turn: { readonly areas: number; readonly shape: AreaShape; readonly present: ReadonlySet<PlayerId> },
+  turn: {
+    readonly areas: number
+    readonly shapes: readonly AreaShape[]
+    readonly present: ReadonlySet<PlayerId>
+  },
 ): { readonly seated: readonly Seating[]; readonly queues: readonly Queue[] } {
   const seated: Seating[] = []
   const after = queues.map((queue) => {
-    const areas =
-      queue.area === null ? Array.from({ length: turn.areas }, (_, index) => index + 1) : [queue.area]
-    const wanted = turn.shape[queue.role] * areas.length
-    const taken = queue.playerIds.filter((id) => turn.present.has(id)).slice(0, wanted)
+    const areas = queue.area === null ? Array.from({ length: turn.areas }, (_, at) => at + 1) : [queue.area]
+    const places = areas.flatMap((area) => {
+      const shape = turn.shapes[area - 1] ?? turn.shapes.at(-1)
+      return Array.from({ length: shape?.[queue.role] ?? 0 }, () => area)
+    })
+    const taken = queue.playerIds.filter((id) => turn.present.has(id)).slice(0, places.length)
     taken.forEach((playerId, index) => {
-      seated.push({
-        playerId,
-        role: queue.role,
-        area: areas[Math.floor(index / turn.shape[queue.role])] ?? 1,
-      })
+      seated.push({ playerId, role: queue.role, area: places[index] ?? 1 })
     })
     return { ...queue, playerIds: [...queue.playerIds.filter((id) => !taken.includes(id)), ...taken] }
   })

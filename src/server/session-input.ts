@@ -40,7 +40,11 @@ const column = z.strictObject({
   gapSeconds: seconds(gridLimits.gapSeconds, 'the time between turns'),
   startsAt: seconds(dayLong, 'the start').nullable(),
   areas: z.int().min(1).max(gridLimits.areas, `at most ${gridLimits.areas} areas`),
-  atATime: z.strictObject({ attack: count(30), defend: count(30), keep: count(30) }).nullable(),
+  atATime: z
+    .array(z.strictObject({ attack: count(30), defend: count(30), keep: count(30) }))
+    .min(1)
+    .max(gridLimits.areas)
+    .nullable(),
   themeId: z.uuid().nullable(),
   chosenBy: z.enum(['attack', 'defend']).nullable(),
   isFreeGame: z.boolean(),

@@ -16,6 +16,8 @@ export type SessionLine = Pick<
   Session,
   'id' | 'kind' | 'day' | 'title' | 'startsAt' | 'written' | 'isCancelled'
 > & {
+  /** Of the design it was planned by. */
+  readonly designName: string | null
   /** Who led it in the coach's place; null: the squad's own coach, or nobody knows. */
   readonly coveredByName: string | null
 }
@@ -27,7 +29,11 @@ export async function loadSessionList(viewer: Viewer, { squadId }: { readonly sq
     const sessions = await listSessions(tx, { squadId, from: season.firstDay, to: season.lastDay })
     const coaches = await listSquadCoaches(tx, squadId)
     const names = new Map((await listPeople(tx)).map(({ id, name }) => [id, name]))
-    const lines = sessions.map((session) => lineOf(session, { coaches, names }))
+    const designs = new Map((await listDesigns(tx)).map(({ id, name }) => [id, name]))
+    const lines = sessions.map((session) => ({
+      ...lineOf(session, { coaches, names }),
+      designName: (session.designId && designs.get(session.designId)) || null,
+    }))
     const held = lines.filter(({ day }) => day <= today)
     const counted = held.filter(({ isCancelled }) => !isCancelled)
     return {
@@ -74,7 +80,7 @@ export async function loadNewSession(viewer: Viewer, { squadId }: { readonly squ
 function lineOf(
   session: Session,
   known: { readonly coaches: readonly SquadCoach[]; readonly names: ReadonlyMap<string, string> },
-): SessionLine {
+): Omit<SessionLine, 'designName'> {
   const { id, kind, day, title, startsAt, written, isCancelled } = session
   return { id, kind, day, title, startsAt, written, isCancelled, coveredByName: coverNameOf(session, known) }
 }

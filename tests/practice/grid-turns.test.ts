@@ -135,7 +135,7 @@ describe('turns of a grid', () => {
 })
 
 describe('players who take turns', () => {
-  const taking = { turnCount: 6, atATime: { attack: 2, defend: 1, keep: 0 } }
+  const taking = { turnCount: 6, atATime: [{ attack: 2, defend: 1, keep: 0 }] }
 
   it('side by side everyone gets as many turns as the numbers allow, in order', () => {
     const { turns } = turnsOf(aGrid('a A\nb A\nc A\nd D\ne D', [taking]))
@@ -170,6 +170,18 @@ describe('players who take turns', () => {
     expect(turnsOf(written).turns[0]?.stations.map((s) => [...s.attack, ...s.defend].join(''))).toEqual([
       'cde',
       'abf',
+    ])
+  })
+
+  it('each area takes as many as it is meant for', () => {
+    const shapes = [
+      { attack: 2, defend: 1, keep: 1 },
+      { attack: 1, defend: 1, keep: 0 },
+    ]
+    const grid = aGrid('a A\nb A\nc A\nd D\ne D\nf K', [{ areas: 2, atATime: shapes }])
+    expect(turnsOf(grid).turns[0]?.stations).toEqual([
+      { attack: ['a', 'b'], defend: ['d'], keep: ['f'] },
+      { attack: ['c'], defend: ['e'], keep: [] },
     ])
   })
 

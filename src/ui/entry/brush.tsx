@@ -12,7 +12,7 @@ const labels: Readonly<Record<Brush, { readonly text: string; readonly word: str
   D: { text: 'D', word: 'defending' },
   K: { text: 'K', word: 'in goal' },
   W: { text: 'W', word: 'waiting' },
-  passed: { text: 'passed', word: 'was offered, passed' },
+  passed: { text: 'p', word: 'was offered, passed' },
   empty: { text: '⌫', word: 'empty the cell' },
 }
 

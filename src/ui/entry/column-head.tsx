@@ -39,7 +39,7 @@ export function ColumnHead({
         onClick={onOpen}
         className={`block w-full cursor-pointer border-2 px-0.5 py-1 ${isOpen ? 'border-accent' : 'border-transparent'}`}
       >
-        <span className="block max-w-24 truncate text-xs text-soft">{title}</span>
+        <span className="block mx-auto max-w-14 truncate sm:max-w-24 text-xs text-soft">{title}</span>
         <span className="block text-xs text-soft">
           {column.isFreeGame
             ? `${column.turnSeconds / 60} min`

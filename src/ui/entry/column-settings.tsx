@@ -2,7 +2,9 @@
 
 import type { GridColumn } from '#practice/grid'
 import { gridLimits } from '#practice/grid'
+import { placeRoles } from '#practice/grid-mark'
 import { MinuteField } from '#ui/entry/minute-field'
+import { shapesText, shapeText } from '#ui/entry/shape-text'
 import { Stepper } from '#ui/entry/stepper'
 import { Toggle } from '#ui/entry/toggle'
 import { Button } from '#ui/page/button'
@@ -158,7 +160,8 @@ function RoundNumbers({ column, onChange }: PartProps) {
 
 /** Whether everyone marked plays in every turn, or they take turns, so many at a time. */
 function AtATime({ column, onChange }: PartProps) {
-  const shape = column.atATime
+  const [shape, ...others] = column.atATime ?? []
+  const isAlike = others.every((other) => shapeText(other) === (shape ? shapeText(shape) : ''))
   return (
     <div className="space-y-2">
       <Toggle
@@ -168,29 +171,35 @@ function AtATime({ column, onChange }: PartProps) {
           { value: 'some', label: 'takes turns, so many at a time' },
         ]}
         value={shape ? 'some' : 'all'}
-        onChange={(way) => onChange({ atATime: way === 'some' ? { attack: 3, defend: 2, keep: 1 } : null })}
+        onChange={(way) => onChange({ atATime: way === 'some' ? [shape ?? firstShape] : null })}
       />
       {shape ? (
         <div className="flex flex-wrap gap-4">
-          {(['attack', 'defend', 'keep'] as const).map((role) => (
+          {placeRoles.map((role) => (
             <Stepper
               key={role}
-              label={
-                { attack: 'Attacking at a time', defend: 'Defending at a time', keep: 'In goal at a time' }[
-                  role
-                ]
-              }
+              label={atATimeLabels[role]}
               value={shape[role]}
               least={0}
               most={11}
-              onChange={(count) => onChange({ atATime: { ...shape, [role]: count } })}
+              onChange={(count) => onChange({ atATime: [{ ...shape, [role]: count }] })}
             />
           ))}
           <p className="max-w-prose self-end text-sm text-soft">
-            In each area. They go in order; who has waited longest goes first.
+            {isAlike
+              ? 'In each area. '
+              : `Now ${shapesText(column.atATime ?? [])}; a change here makes all areas alike. `}
+            They go in order; who has waited longest goes first.
           </p>
         </div>
       ) : null}
     </div>
   )
+}
+
+const firstShape = { attack: 3, defend: 2, keep: 1 }
+const atATimeLabels = {
+  attack: 'Attacking at a time',
+  defend: 'Defending at a time',
+  keep: 'In goal at a time',
 }

@@ -78,7 +78,7 @@ export function MarkGrid({ caption, columns, rows, onTap, onKey, onPaste }: Mark
               Player
             </th>
             {columns.map(({ id, head }) => (
-              <th key={id} scope="col" className="min-w-16 px-0.5 align-bottom font-normal">
+              <th key={id} scope="col" className="min-w-14 px-0.5 align-bottom font-normal">
                 {head}
               </th>
             ))}
@@ -89,9 +89,9 @@ export function MarkGrid({ caption, columns, rows, onTap, onKey, onPaste }: Mark
             <tr key={row.id}>
               <th
                 scope="row"
-                className="sticky left-0 z-[1] max-w-32 bg-leaf py-0.5 pr-2 text-left text-sm font-medium sm:max-w-48"
+                className="sticky left-0 z-[1] w-24 min-w-24 bg-leaf py-0.5 pr-2 text-left text-sm font-medium sm:w-44 sm:min-w-44"
               >
-                <span className="block truncate">{row.name}</span>
+                <span className="line-clamp-2 leading-tight">{row.name}</span>
                 {row.note ? (
                   <span className="block truncate text-xs font-normal text-soft">{row.note}</span>
                 ) : null}
@@ -114,7 +114,7 @@ export function MarkGrid({ caption, columns, rows, onTap, onKey, onPaste }: Mark
                         event.preventDefault()
                         onPaste?.(place, event.clipboardData.getData('text'))
                       }}
-                      className={`block h-11 w-full cursor-pointer border border-rule-strong text-center select-none ${cell?.isThere ? `bg-leaf ${cell.look.look}` : 'cursor-default bg-band text-soft'}`}
+                      className={`block h-11 w-full scroll-mb-36 scroll-ml-28 scroll-mt-4 cursor-pointer border border-rule-strong text-center select-none ${cell?.isThere ? `bg-leaf ${cell.look.look}` : 'cursor-default bg-band text-soft'}`}
                     >
                       {cell?.isThere ? cell.look.text : '–'}
                     </button>

@@ -148,7 +148,7 @@ export function PracticeForm(props: PracticeFormProps) {
         />
       </Details>
       <section className="space-y-4">
-        <SectionTitle note={noteOfMode(draft.mode)}>Turns</SectionTitle>
+        <SectionTitle note={<ModeNote mode={draft.mode} />}>Turns</SectionTitle>
         <div className="flex flex-wrap items-end gap-x-8 gap-y-3">
           <MinuteField
             label="Whole practice, minutes"
@@ -156,10 +156,10 @@ export function PracticeForm(props: PracticeFormProps) {
             placeholder="?"
             onChange={(lengthSeconds) => edit((own) => ({ ...own, lengthSeconds }))}
           />
-          {draft.mode !== 'plan' && !isCorrection ? (
-            <AllRounds grid={draft.grid} themes={themes} onEdit={edit} />
-          ) : null}
         </div>
+        {draft.mode !== 'plan' && !isCorrection ? (
+          <AllRounds grid={draft.grid} themes={themes} onEdit={edit} />
+        ) : null}
         {draft.mode === 'plan' ? (
           <PlanPart draft={draft} designs={designs} reading={reading} names={names} onEdit={edit} />
         ) : null}
@@ -202,10 +202,19 @@ export function PracticeForm(props: PracticeFormProps) {
   )
 }
 
-function noteOfMode(mode: WritingMode): string {
+function ModeNote({ mode }: { readonly mode: WritingMode }) {
   if (mode === 'plan') return 'The design as it was planned, then what was different.'
   if (mode === 'rounds') return 'For each round the balls played, and who was on which side.'
-  return 'A attacks, D defends, K keeps goal; an empty cell waits. With the keyboard: letters, arrows, Enter down, S copies the round before with sides swapped, P was offered and passed; a number behind the letter is the area. A block of a spreadsheet can be pasted.'
+  return (
+    <>
+      A attacks, D defends, K keeps goal; an empty cell waits. ⇄ takes the round before with sides swapped.
+      <span className="hidden sm:inline">
+        {' '}
+        With the keyboard: letters, arrows, Enter down; S is ⇄, P was offered and passed, a number behind the
+        letter is the area. A block of a spreadsheet can be pasted.
+      </span>
+    </>
+  )
 }
 
 function firstDraft(props: PracticeFormProps): PracticeDraft {

@@ -1,4 +1,4 @@
-import { roles } from '#exposure/column'
+import { type Role, roles } from '#exposure/column'
 import type { PlayerTotals, RoleTotal } from '#ui/entry/session-totals'
 import { wholeMinutes } from '#ui/figures/minutes'
 import { RoleMark } from '#ui/figures/role-mark'
@@ -21,7 +21,7 @@ export function TotalsTable({ totals, names, kind }: TotalsTableProps) {
       }
       head={[
         { key: 'player', label: 'Player' },
-        ...roles.map((role) => ({ key: role, label: <RoleMark role={role} kind={kind} />, isFigure: true })),
+        ...roles.map((role) => ({ key: role, label: <RoleHead role={role} kind={kind} />, isFigure: true })),
       ]}
     >
       {totals.map(({ playerId, roles: own }) => (
@@ -38,13 +38,30 @@ export function TotalsTable({ totals, names, kind }: TotalsTableProps) {
   )
 }
 
+/** On a phone the letter alone; its word is read out. */
+function RoleHead({ role, kind }: { readonly role: Role; readonly kind: 'practice' | 'match' }) {
+  return (
+    <>
+      <span className="sm:hidden">
+        <RoleMark role={role} kind={kind} hasWord={false} />
+      </span>
+      <span className="hidden sm:inline">
+        <RoleMark role={role} kind={kind} />
+      </span>
+    </>
+  )
+}
+
 function totalText({ seconds, turns, fairSeconds }: RoleTotal, kind: 'practice' | 'match') {
   const fair = `(${tenths(fairSeconds)})`
   return (
     <>
-      {kind === 'practice' ? <span className="text-soft">{turns} × </span> : null}
+      {kind === 'practice' ? <span className="block text-soft sm:inline">{turns} × </span> : null}
       <span className="font-medium">{kind === 'practice' ? tenths(seconds) : wholeMinutes(seconds)}</span>
-      <span className="text-soft"> {kind === 'practice' ? fair : `(${wholeMinutes(fairSeconds)})`}</span>
+      <span className="block text-soft sm:inline">
+        {' '}
+        {kind === 'practice' ? fair : `(${wholeMinutes(fairSeconds)})`}
+      </span>
     </>
   )
 }

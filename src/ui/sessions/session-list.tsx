@@ -17,6 +17,8 @@ export type ListedSession = {
   readonly startsAt: string | null
   readonly written: Written
   readonly isCancelled: boolean
+  /** Of the design it was planned by. */
+  readonly designName: string | null
   /** Who led it in the coach's place. */
   readonly coveredByName: string | null
 }
@@ -73,7 +75,7 @@ function Lines({ squadId, sessions, isToCome }: LinesProps) {
             <span className="w-36 shrink-0 font-medium text-ink">{formatDay(session.day)}</span>
             <span className={`underline underline-offset-4 ${session.isCancelled ? 'line-through' : ''}`}>
               {words.kind[session.kind]}
-              {session.title ? `: ${session.title}` : ''}
+              {session.title || session.designName ? `: ${session.title || session.designName}` : ''}
             </span>
             {session.startsAt ? <span className="text-soft">{session.startsAt}</span> : null}
           </Link>
