@@ -1,6 +1,9 @@
 import { benchLedger } from './ledger-bench'
+import { benchPages } from './pages-bench'
 import { benchTable } from './table'
 
-const url = process.env.BENCH_DATABASE_URL
-if (!url) throw new Error('BENCH_DATABASE_URL must be set to a database that may be written to')
-process.stdout.write(`${benchTable(await benchLedger(url))}\n`)
+const { BENCH_DATABASE_URL: owner, BENCH_APP_URL: app } = process.env
+if (!owner || !app)
+  throw new Error('BENCH_DATABASE_URL and BENCH_APP_URL must name a database that may be written to')
+const measured = [...(await benchLedger(owner)), ...(await benchPages({ owner, app }))]
+process.stdout.write(`${benchTable(measured)}\n`)
