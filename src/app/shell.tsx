@@ -1,14 +1,6 @@
-import { redirect } from 'next/navigation'
 import type { ComponentProps } from 'react'
-import { signOut } from '#server/viewer'
+import { leave } from '#server/sign-in-actions'
 import { Page } from '#ui/page/page'
-import { paths } from '#ui/paths'
-
-async function leave() {
-  'use server'
-  await signOut()
-  redirect(paths.start())
-}
 
 /** A page of the book with the way out in its header. */
 export function Shell({ frame, ...rest }: ComponentProps<typeof Page>) {

@@ -20,7 +20,10 @@ export const paths = {
   flags: (squadId: SquadId) => `/squads/${squadId}/flags`,
   files: (squadId: SquadId) => `/squads/${squadId}/files`,
   review: () => '/review',
+  committee: () => '/review/committee',
   policy: () => '/policy',
+  /** One child's page for its family. */
+  family: (playerId: PlayerId) => `/family/${playerId}`,
   start: () => '/',
 } as const
 

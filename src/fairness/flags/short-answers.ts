@@ -1,0 +1,19 @@
+/**
+ * What a coach says to a flag in one tap. `text` is kept with the flag and found again by it: never changed once in use.
+ * `nextStep` is what a family may read of it, after "next step:".
+ */
+export const shortAnswers = [
+  {
+    text: 'Putting it right at the next practice',
+    nextStep: 'the coach puts it right at the next practice',
+  },
+  { text: 'Talked it over with the player', nextStep: 'the coach has talked it over with your child' },
+  { text: 'The player asked for this', nextStep: 'it stays as your child asked for it' },
+  { text: 'Agreed with the family', nextStep: 'it stays as agreed with you' },
+  { text: 'Looking at it again in two weeks', nextStep: 'the coach looks at it again in two weeks' },
+] as const
+
+/** A coach's own words are for coaches: they may name others. A family is sent to the coach instead. */
+export function nextStepOf(reason: string): string {
+  return shortAnswers.find(({ text }) => text === reason)?.nextStep ?? 'the coach will tell you'
+}

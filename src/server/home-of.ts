@@ -1,0 +1,19 @@
+import 'server-only'
+import type { Viewer } from '#access/viewer'
+
+/** Where a viewer begins: the review, the squad's day, or the page of the one child. Null: nowhere of its own, or several. */
+export function homeOf(viewer: Viewer): string | null {
+  const [squadId] = viewer.squadIds
+  const [playerId, another] = viewer.playerIds
+  switch (viewer.role) {
+    case 'administrator':
+    case 'headCoach':
+      return '/review'
+    case 'coach':
+      return squadId ? `/squads/${squadId}/today` : null
+    case 'guardian':
+      return playerId && !another ? `/family/${playerId}` : null
+    case 'helper':
+      return null
+  }
+}

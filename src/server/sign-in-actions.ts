@@ -1,0 +1,28 @@
+'use server'
+
+import { redirect } from 'next/navigation'
+import { z } from 'zod'
+import { listDemoPeople } from '#data/people'
+import { findViewer } from '#server/find-viewer'
+import { isDemoMode } from '#server/first-page-views'
+import { homeOf } from '#server/home-of'
+import { signIn, signOut } from '#server/viewer'
+
+const person = z.object({ clubId: z.uuid(), personId: z.uuid() })
+
+/** Signs in as somebody of a demo club, and only in demo mode: anything else leads back to the first page. */
+export async function signInToDemo(form: FormData): Promise<void> {
+  const asked = person.safeParse(Object.fromEntries(form))
+  if (!isDemoMode() || !asked.success) redirect('/')
+  const { clubId, personId } = asked.data
+  const isOffered = (await listDemoPeople()).some((one) => one.clubId === clubId && one.id === personId)
+  const viewer = isOffered ? await findViewer(asked.data) : null
+  if (!viewer) redirect('/')
+  await signIn({ clubId, personId })
+  redirect(homeOf(viewer) ?? '/')
+}
+
+export async function leave(): Promise<void> {
+  await signOut()
+  redirect('/')
+}

@@ -1,0 +1,104 @@
+import Link from 'next/link'
+import type { ViewerRole } from '#access/viewer'
+import type { Day } from '#common/time'
+import { SignInButton, type SignInPerson } from '#ui/first-page/sign-in-button'
+import { formatDay } from '#ui/format-day'
+import { Button, LinkButton } from '#ui/page/button'
+import { Details } from '#ui/page/details'
+import { Notice } from '#ui/page/notice'
+import { paths } from '#ui/paths'
+import { words } from '#ui/words'
+
+type FirstPageBodyProps = {
+  readonly demo:
+    | readonly {
+        readonly clubName: string
+        readonly calendarDay: Day | null
+        readonly main: readonly SignInPerson[]
+        readonly others: readonly SignInPerson[]
+      }[]
+    | null
+  readonly signedIn: {
+    readonly name: string
+    readonly role: ViewerRole
+    readonly home: string | null
+    readonly children: readonly { readonly id: string; readonly name: string }[]
+  } | null
+  readonly signIn: (form: FormData) => Promise<void>
+  readonly signOut: () => Promise<void>
+}
+
+export function FirstPageBody({ demo, signedIn, signIn, signOut }: FirstPageBodyProps) {
+  return (
+    <>
+      <p className="text-lg">
+        The squad’s book of turns: who attacked, who defended, who kept goal and who waited, in every practice
+        and match of a season, and whether that was fair.
+      </p>
+      {signedIn ? <SignedIn {...signedIn} signOut={signOut} /> : null}
+      {demo === null && !signedIn ? (
+        <Notice>Accounts are being set up here. Ask whoever looks after this installation.</Notice>
+      ) : null}
+      {demo?.length === 0 ? <Notice>There is no demo club in this book.</Notice> : null}
+      {demo?.map(({ clubName, calendarDay, main, others }) => (
+        <section key={clubName} aria-label={clubName} className="space-y-3 pt-4">
+          <h2 className="text-lg font-semibold">Look into {clubName}, an invented club</h2>
+          <div className="grid gap-3 sm:grid-cols-3">
+            {main.map((person) => (
+              <SignInButton key={person.personId} person={person} signIn={signIn} isMain />
+            ))}
+          </div>
+          {calendarDay ? (
+            <p className="text-sm text-soft">
+              The calendar of this club stands still on {formatDay(calendarDay)}.
+            </p>
+          ) : null}
+          {others.length > 0 ? (
+            <Details summary="Others of this club">
+              <div className="grid gap-3 sm:grid-cols-3">
+                {others.map((person) => (
+                  <SignInButton key={person.personId} person={person} signIn={signIn} isMain={false} />
+                ))}
+              </div>
+            </Details>
+          ) : null}
+        </section>
+      ))}
+    </>
+  )
+}
+
+type SignedInProps = NonNullable<FirstPageBodyProps['signedIn']> & Pick<FirstPageBodyProps, 'signOut'>
+
+function SignedIn({ name, role, home, children, signOut }: SignedInProps) {
+  const isNowhere = home === null && children.length === 0
+  return (
+    <section aria-label="Signed in" className="space-y-3 border border-rule-strong bg-leaf p-4">
+      <p>
+        You are signed in as {name}, {words.viewerRole[role]}.
+      </p>
+      {isNowhere ? <p>You have no squad at the moment. Ask the head coach of the club.</p> : null}
+      {children.length > 1 ? (
+        <ul>
+          {children.map((child) => (
+            <li key={child.id}>
+              <Link href={paths.family(child.id)} className="tap inline-flex items-center">
+                {child.name}
+              </Link>
+            </li>
+          ))}
+        </ul>
+      ) : null}
+      <div className="flex flex-wrap gap-3">
+        {home ? (
+          <LinkButton href={home} weight="main">
+            Open the book
+          </LinkButton>
+        ) : null}
+        <form action={signOut}>
+          <Button weight="plain">Sign out</Button>
+        </form>
+      </div>
+    </section>
+  )
+}
