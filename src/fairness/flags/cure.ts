@@ -1,6 +1,7 @@
 import type { Seconds } from '#common/time'
 import type { Finding, FlagRule } from '#fairness/flags/flag-rule'
 import { minutesInWords } from '#fairness/flags/plain-words'
+import { noise } from '#fairness/noise'
 import type { SessionKind } from '#fairness/standing'
 
 /** The smallest thing that would put a finding right. */
@@ -44,7 +45,7 @@ export function cureOf(
   const turns = fewestTurns(finding, at.medianTurnSeconds)
   if (turns === null) return adviceOnly
   if (!isShort) return { kind: 'fewerTurns', turns, seconds }
-  const isEvenInTurns = finding.turnGap !== undefined && finding.turnGap > -evenTurns
+  const isEvenInTurns = finding.turnGap !== undefined && finding.turnGap > -evenTurns + noise
   return { kind: isEvenInTurns ? 'longerTurns' : 'moreTurns', turns, seconds }
 }
 
@@ -55,7 +56,8 @@ export function fewestTurns(
 ): number | null {
   const gain = (medianTurnSeconds ?? 0) * (finding.gainPerTurn ?? 1)
   if (gain <= 0) return null
-  const isInside = (turns: number) => Math.abs(finding.gapSeconds) - turns * gain <= finding.toleranceSeconds
+  const isInside = (turns: number) =>
+    Math.abs(finding.gapSeconds) - turns * gain <= finding.toleranceSeconds + noise
   let turns = Math.max(1, Math.ceil((Math.abs(finding.gapSeconds) - finding.toleranceSeconds) / gain))
   // The division may round across a whole number; the band itself decides.
   while (!isInside(turns)) turns += 1

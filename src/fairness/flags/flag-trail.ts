@@ -1,5 +1,6 @@
 import type { SessionAccount } from '#fairness/account'
 import type { Finding, FlagRule } from '#fairness/flags/flag-rule'
+import { noise } from '#fairness/noise'
 
 export type Judged = { readonly rule: FlagRule; readonly finding: Finding }
 export type Trace = Judged & { readonly since: SessionAccount; readonly isClosing: boolean }
@@ -44,7 +45,7 @@ export class FlagTrail {
 
 /** No gap then: it was inside the band, and the band does not shrink, so it was not larger. */
 function isSmaller(gapNow: number, gapThen: number | undefined): boolean {
-  return gapThen !== undefined && Math.abs(gapNow) < Math.abs(gapThen)
+  return gapThen !== undefined && Math.abs(gapNow) < Math.abs(gapThen) - noise
 }
 
 // A rule's name has no line break, so the pair cannot be mistaken for another.

@@ -1,5 +1,6 @@
 import type { FlagRule } from '#fairness/flags/flag-rule'
 import { minutesInWords } from '#fairness/flags/plain-words'
+import { noise } from '#fairness/noise'
 import { timeInTerm } from '#fairness/standing'
 
 /** A lone keeper is due all of goal, so its gaps read zero: this rule looks at the part of its time instead. */
@@ -16,7 +17,7 @@ export const rule: FlagRule = {
     if (term === null) return []
     const { liveSeconds, keepSeconds } = timeInTerm(standing, term)
     const gapSeconds = keepSeconds - policy.goalShareLimit * liveSeconds
-    if (gapSeconds <= 0) return []
+    if (gapSeconds <= noise) return []
     return [
       {
         subject: '',

@@ -1,5 +1,6 @@
 import type { FlagRule } from '#fairness/flags/flag-rule'
 import { minutesInWords, timesInWords } from '#fairness/flags/plain-words'
+import { noise } from '#fairness/noise'
 
 export const rule: FlagRule = {
   name: 'matchShareLeast',
@@ -14,8 +15,7 @@ export const rule: FlagRule = {
   judge: (standing, { policy }) => {
     const shortOf = (session: { liveSeconds: number; playedSeconds: number }) =>
       policy.leastMatchShare * session.liveSeconds - session.playedSeconds
-    // The halves of the middle are added up again here, so a hair below the least share is the least share.
-    const below = standing.attended.filter((session) => shortOf(session) > 1e-6)
+    const below = standing.attended.filter((session) => shortOf(session) > noise)
     if (below.length === 0) return []
     return [
       {
