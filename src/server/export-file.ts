@@ -29,5 +29,6 @@ export async function exportFile(tx: ClubTx, what: ExportKind, scope: SquadDays)
   const squad = await getSquad(tx, scope.squadId)
   const { ending, mediaType, title, write } = exports[what]
   const text = await write(tx, scope)
-  return { fileName: `${squad.name} ${title} ${scope.from} to ${scope.to}.${ending}`, mediaType, text }
+  const days = scope.from === '0001-01-01' ? '' : ` ${scope.from} to ${scope.to}`
+  return { fileName: `${squad.name} ${title}${days}.${ending}`, mediaType, text }
 }

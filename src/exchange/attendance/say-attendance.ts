@@ -88,12 +88,12 @@ function sentenceOf({ why, candidates }: Extract<PlannedPlayer['outcome'], { kin
 /** What will become of a day of the list. */
 export function saySession(session: PlannedSession): Saying {
   const { outcome, register, away } = session
-  const there = `${register.length === 1 ? '1 line' : `${register.length} lines`} in the register, ${away.length} away`
+  const there = `${new Set(register.map(({ player }) => player)).size} there, ${away.length} away`
   switch (outcome.kind) {
     case 'new':
       return say('new', `New: ${there}${sayLength(outcome.lengthSeconds)}.`, [leaveOut])
     case 'fill':
-      return say('change', `In the book without a register: ${there}.`, [leaveOut])
+      return say('change', `A register for one that the book has without: ${there}.`, [leaveOut])
     case 'same':
       return say('same', 'The book says the same already.', [leaveOut])
     case 'question':

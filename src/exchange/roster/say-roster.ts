@@ -46,7 +46,10 @@ function sayKeeping({ entry }: Extract<RosterOutcome, { kind: 'new' }>): string 
 
 function sayKnown({ changes, notes }: Extract<RosterOutcome, { kind: 'known' }>, name: string): Saying {
   const told = notes.map((note) => noteSentences[note]).join(' ')
-  if (changes.length === 0) return say('same', `${name}, as the book has it. ${told}`.trim(), [leaveOut])
+  if (changes.length === 0)
+    return say('same', told === '' ? `${name}, as the book has it.` : `${name} is in the book. ${told}`, [
+      leaveOut,
+    ])
   return say('change', `${name}: ${changes.map(sayChange).join('; ')}. ${told}`.trim(), [leaveOut])
 }
 

@@ -73,22 +73,52 @@ function AnswerRow({ item: { key, name, cells, saying }, answer, onAnswer }: Ans
       <p className="break-words">
         <Mark tone={saying.tone} /> <bdi>{saying.says}</bdi>
       </p>
-      {saying.choices.length > 0 ? (
-        <select
-          aria-label={`${name}: what to do`}
-          value={answer}
-          onChange={(event) => onAnswer(key, event.target.value)}
-          className={fieldLook}
-        >
-          <option value="">{isAsking(saying) && answer === '' ? 'Choose an answer' : 'As understood'}</option>
-          {saying.choices.map(({ value, label }) => (
-            <option key={value} value={value}>
-              {label}
-            </option>
-          ))}
-        </select>
-      ) : null}
+      <Answer name={name} saying={saying} answer={answer} onAnswer={(value) => onAnswer(key, value)} />
     </li>
+  )
+}
+
+type AnswerProps = {
+  readonly name: string
+  readonly saying: Saying
+  readonly answer: string
+  readonly onAnswer: (value: string) => void
+}
+
+/** A box to tick where the only other answer is to leave it out, a list otherwise. */
+function Answer({ name, saying, answer, onAnswer }: AnswerProps) {
+  const [first, second] = saying.choices
+  if (!first) return null
+  if (!second && first.value === 'leaveOut') {
+    return (
+      <label className="tap flex items-center gap-2 text-sm">
+        <input
+          type="checkbox"
+          checked={answer === first.value}
+          onChange={(event) => onAnswer(event.target.checked ? first.value : '')}
+          className="size-5 shrink-0 accent-accent"
+        />
+        <span>
+          {first.label}
+          <span className="sr-only">: {name}</span>
+        </span>
+      </label>
+    )
+  }
+  return (
+    <select
+      aria-label={`${name}: what to do`}
+      value={answer}
+      onChange={(event) => onAnswer(event.target.value)}
+      className={fieldLook}
+    >
+      <option value="">{isAsking(saying) && answer === '' ? 'Choose an answer' : 'As understood'}</option>
+      {saying.choices.map(({ value, label }) => (
+        <option key={value} value={value}>
+          {label}
+        </option>
+      ))}
+    </select>
   )
 }
 

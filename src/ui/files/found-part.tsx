@@ -56,18 +56,18 @@ export function FoundPart({ page, found }: FoundPartProps) {
         answerOf={(key) => said.answers[key] ?? ''}
         onAnswer={answer}
       />
-      <div className="space-y-3 border-t-2 border-rule-strong pt-4">
-        <h3 className="font-semibold">What will happen</h3>
-        <ul className="list-disc pl-5">
-          {summary.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
-        {isReady ? null : <p className="text-soft">{notReady}</p>}
+      <section
+        aria-label="What will happen"
+        className="sticky bottom-0 z-10 space-y-2 border-t-2 border-rule-strong bg-leaf py-3"
+      >
+        <p>
+          <strong className="font-semibold">What will happen:</strong> {summary.join(' ') || 'nothing.'}
+        </p>
+        {isReady ? null : <p className="text-sm text-soft">{notReady}</p>}
         <Button type="button" disabled={!isReady || busy !== null} onClick={() => void importIt()}>
           Import all of it
         </Button>
-      </div>
+      </section>
     </div>
   )
 }

@@ -23,7 +23,7 @@ const kinds: readonly { readonly value: FileWhat; readonly label: string; readon
 /** A file in: chosen, looked at row by row, corrected, then imported all of it or nothing. */
 export function ImportPart(props: ImportPartProps) {
   const page = useImport(props)
-  const { what, file, found, problems, busy, done, begin } = page
+  const { what, file, found, problems, busy, done, imports, begin } = page
   return (
     <section aria-labelledby="import-title" className="space-y-5">
       <SectionTitle id="import-title" note="You see what was understood before anything is written.">
@@ -39,7 +39,7 @@ export function ImportPart(props: ImportPartProps) {
               value={value}
               checked={what === value}
               onChange={() => begin({ what: value, file })}
-              className="size-5 accent-accent"
+              className="size-5 shrink-0 accent-accent"
             />
             <span>
               <strong className="font-semibold">{label}</strong> <span className="text-soft">{means}</span>
@@ -54,9 +54,10 @@ export function ImportPart(props: ImportPartProps) {
         <p id="import-file-hint" className="text-sm text-soft">
           At most 10 MB. It stays on this page until you import it.
         </p>
+        {/* Only another input can forget its file. */}
         <input
           id="import-file"
-          key={done ?? ''}
+          key={imports}
           type="file"
           aria-describedby="import-file-hint"
           accept={what === 'log' ? '.json,application/json' : '.csv,.tsv,.txt,text/csv'}

@@ -26,6 +26,7 @@ export function useImport({ squadId, check, save }: Doors) {
   const [problems, setProblems] = useState<readonly Problem[]>([])
   const [busy, setBusy] = useState<Busy>(null)
   const [done, setDone] = useState<string | null>(null)
+  const [imports, setImports] = useState(0)
   // Of two looks on their way, only the later one counts.
   const looks = useRef(0)
 
@@ -66,12 +67,13 @@ export function useImport({ squadId, check, save }: Doors) {
     if (reply?.status === 'done') {
       begin({ what, file: null })
       setDone(reply.message)
+      setImports(imports + 1)
       return
     }
     setProblems(reply?.status === 'refused' ? reply.problems : unreachable.reasons)
   }
 
-  return { what, file, said, found, problems, busy, done, begin, say, importIt }
+  return { what, file, said, found, problems, busy, done, imports, begin, say, importIt }
 }
 
 const unreachable = {
