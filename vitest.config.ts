@@ -43,6 +43,7 @@ export default defineConfig({
           name: 'boot',
           include: needsProcess,
           pool: 'forks',
+          globalSetup: 'tests/support/book-setup.ts',
           fileParallelism: false,
           testTimeout: 60_000,
           hookTimeout: 180_000,

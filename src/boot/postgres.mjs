@@ -17,6 +17,7 @@ import { postgresAccount } from './postgres-account.mjs'
 import { clusterParent, postgresPrograms } from './postgres-programs.mjs'
 import { commandLine, isAlive, processesIn, seesProcesses, waitUntil } from './processes.mjs'
 import { Refusal } from './refusal.mjs'
+import { runQuietly } from './run-quietly.mjs'
 
 /** The role that owns the cluster and everything in it. */
 export const ownerRole = 'turnbook_owner'
@@ -70,7 +71,14 @@ async function initialise({ account, programs, isThrowAway, folder }, { parent, 
       ...['--encoding=UTF8', '--locale=C', '--locale-provider=builtin', '--builtin-locale=C.UTF-8'],
       ...['--data-checksums', '--no-instructions', ...(isThrowAway ? ['--no-sync'] : [])],
     ]
-    await runInitdb(programs.initdb, options, { account, cwd: parent, signal })
+    const failure = 'The database could not be made:'
+    await runQuietly(programs.initdb, options, {
+      account,
+      cwd: parent,
+      env: plainEnvironment(),
+      signal,
+      failure,
+    })
   } catch (error) {
     rmSync(unfinished, { recursive: true, force: true })
     throw error
@@ -78,25 +86,6 @@ async function initialise({ account, programs, isThrowAway, folder }, { parent, 
     rmSync(passwordFile, { force: true })
   }
   renameSync(unfinished, folder)
-}
-
-function runInitdb(program, options, { account, cwd, signal }) {
-  return new Promise((resolve, reject) => {
-    const child = spawn(program, options, {
-      ...account,
-      cwd,
-      signal,
-      env: plainEnvironment(),
-      stdio: ['ignore', 'pipe', 'pipe'],
-    })
-    let output = ''
-    for (const stream of [child.stdout, child.stderr]) stream.on('data', (text) => (output += text))
-    child.once('error', reject)
-    child.once('exit', (code) => {
-      if (code === 0) resolve(undefined)
-      else reject(new Refusal(`The database could not be made (initdb, exit ${code}):\n${output.trim()}`))
-    })
-  })
 }
 
 /** Without the settings by which PostgreSQL's programs would look elsewhere (PGDATA, PGPORT and so on). */

@@ -9,16 +9,26 @@ const shownLines = 30
  *
  * @param {string} program
  * @param {readonly string[]} options
- * @param {{ env?: NodeJS.ProcessEnv, signal?: AbortSignal, failure: string, shell?: boolean }} how
- *   failure: the sentence that a failure opens with.
+ * @param {object} how
+ * @param {string} how.failure the sentence that a failure opens with
+ * @param {NodeJS.ProcessEnv} [how.env]
+ * @param {AbortSignal} [how.signal]
+ * @param {boolean} [how.shell]
+ * @param {string} [how.cwd]
+ * @param {{ uid: number, gid: number } | null} [how.account] who it runs as; null: we
  * @returns {Promise<string>} what it wrote
  */
-export function runQuietly(program, options, { env = process.env, signal, failure, shell = false }) {
+export function runQuietly(
+  program,
+  options,
+  { failure, env, signal, shell = false, cwd = root, account = null },
+) {
   signal?.throwIfAborted()
   return new Promise((resolve, reject) => {
-    // Its own group, so that stopping it stops also what it started.
+    // Its own group: Ctrl+C reaches us alone, and stopping it stops also what it started.
     const child = spawn(program, options, {
-      cwd: root,
+      ...account,
+      cwd,
       env,
       shell,
       detached: true,

@@ -1,11 +1,12 @@
 import { chownSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterEach, describe, expect, it } from 'vitest'
+import { afterEach, describe, expect, inject, it } from 'vitest'
 import { tryPort } from '../../src/boot/ports.mjs'
 import { beginning, waitUntil } from '../../src/boot/processes.mjs'
 import { firstPageStatus, Playground, postgresOf, type TurnbookProcess } from '../support/turnbook-process'
 
 const playground = new Playground()
+const book = () => playground.copyOf(inject('bookToCopy'))
 afterEach(() => playground.clear())
 
 /** An ended process that nobody has asked after still has its number, but no beginning. */
@@ -19,7 +20,7 @@ async function answersAgain(turnbook: TurnbookProcess): Promise<boolean> {
 
 describe('being killed', () => {
   it('the supervisor: the pages go with it, and the next start takes the database over', async () => {
-    const data = playground.folder()
+    const data = book()
     const killed = await (await playground.start({ data })).untilReady()
     const orphan = await postgresOf(data)
     await killed.stop('SIGKILL')
@@ -34,7 +35,7 @@ describe('being killed', () => {
   })
 
   it('the database, while serving: it comes back and the pages answer', async () => {
-    const data = playground.folder()
+    const data = book()
     const turnbook = await (await playground.start({ data })).untilReady()
     const killed = await postgresOf(data)
     process.kill(killed ?? 0, 'SIGKILL')
@@ -46,7 +47,7 @@ describe('being killed', () => {
   })
 
   it('the server of the pages: it comes back at the same address', async () => {
-    const turnbook = await (await playground.start({})).untilReady()
+    const turnbook = await (await playground.start({ data: book() })).untilReady()
     const children = readFileSync(`/proc/${turnbook.pid}/task/${turnbook.pid}/children`, 'utf8')
       .trim()
       .split(' ')
@@ -59,7 +60,7 @@ describe('being killed', () => {
   })
 
   it('everything at once, leaving a note that names a process of another program', async () => {
-    const data = playground.folder()
+    const data = book()
     const killed = await (await playground.start({ data })).untilReady()
     const postgres = (await postgresOf(data)) ?? 0
     await killed.stop('SIGKILL')
@@ -75,7 +76,7 @@ describe('being killed', () => {
   })
 
   it('with a lock left whose process number another program has now', async () => {
-    const data = playground.folder()
+    const data = book()
     writeFileSync(
       join(data, 'lock.json'),
       JSON.stringify({ pid: process.pid, beginning: 'long ago', address: null }),

@@ -1,12 +1,13 @@
 import { existsSync, statSync } from 'node:fs'
 import { createServer, type Server } from 'node:net'
 import { join } from 'node:path'
-import { afterEach, describe, expect, it } from 'vitest'
+import { afterEach, describe, expect, inject, it } from 'vitest'
 import { tryPort } from '../../src/boot/ports.mjs'
 import { beginning, waitUntil } from '../../src/boot/processes.mjs'
 import { firstPageStatus, Playground, postgresOf } from '../support/turnbook-process'
 
 const playground = new Playground()
+const book = () => playground.copyOf(inject('bookToCopy'))
 afterEach(() => playground.clear())
 
 function portOf(address: string): number {
@@ -30,19 +31,17 @@ describe('starting', () => {
   })
 
   it('does nothing twice: no second demo, no second set of secrets', async () => {
-    const data = playground.folder()
-    const first = await (await playground.start({ data })).untilReady()
-    await first.stop()
+    const data = book()
     const made = statSync(join(data, 'secrets.json')).mtimeMs
-    const again = await (await playground.start({ data })).untilReady()
-    expect(again.output).not.toContain('demo club,')
-    expect(again.output).not.toContain('making the database')
+    const turnbook = await (await playground.start({ data })).untilReady()
+    expect(turnbook.output).not.toContain('loading the demo club')
+    expect(turnbook.output).not.toContain('making the database')
     expect(statSync(join(data, 'secrets.json')).mtimeMs).toBe(made)
-    expect(await firstPageStatus(again.address)).toBe(200)
+    expect(await firstPageStatus(turnbook.address)).toBe(200)
   })
 
   it('refuses to run twice on one data folder, and says where it runs', async () => {
-    const data = playground.folder()
+    const data = book()
     const first = await (await playground.start({ data })).untilReady()
     const second = await playground.start({ data })
     expect(await second.ended()).toBe(3)
@@ -51,7 +50,7 @@ describe('starting', () => {
   })
 
   it('stops on Ctrl+C', async () => {
-    const data = playground.folder()
+    const data = book()
     const turnbook = await (await playground.start({ data })).untilReady()
     expect(await turnbook.pressCtrlC()).toBe(0)
     expect(turnbook.output).toContain('Stopping.')
@@ -68,12 +67,12 @@ describe('starting', () => {
     await hasty.pressCtrlC()
     expect(hasty.output).toContain('Stopped before it was ready.')
     expect(await postgresOf(data)).toBeNull()
-    const turnbook = await (await playground.start({ data })).untilReady()
+    const turnbook = await (await playground.start({ data, env: { TURNBOOK_DEMO: '0' } })).untilReady()
     expect(await firstPageStatus(turnbook.address)).toBe(200)
   })
 
   it('stops when npm, which started it, is ended', async () => {
-    const data = playground.folder()
+    const data = book()
     const npm = await (await playground.start({ data, isByNpm: true })).untilReady()
     const { address } = npm
     process.kill(npm.pid, 'SIGTERM')
@@ -98,7 +97,7 @@ describe('the port', () => {
   }
 
   it('is refused when it was asked for and another program has it', async () => {
-    const data = playground.folder()
+    const data = book()
     const port = await take(0)
     const turnbook = await playground.start({ data, env: { PORT: String(port) } })
     expect(await turnbook.ended()).toBe(1)
@@ -109,7 +108,7 @@ describe('the port', () => {
 
   it('is the next free one when none was asked for and 3000 is taken', async () => {
     await take(3000)
-    const turnbook = await (await playground.start({ env: { PORT: '' } })).untilReady()
+    const turnbook = await (await playground.start({ data: book(), env: { PORT: '' } })).untilReady()
     expect(portOf(turnbook.address)).toBeGreaterThan(3000)
     expect(turnbook.output).toContain('Port 3000 is taken by another program, so this is port')
   })

@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn } from 'node:child_process'
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
 import { chownSync, mkdtempSync, rmSync } from 'node:fs'
 import { get } from 'node:http'
 import { tmpdir } from 'node:os'
@@ -126,6 +126,14 @@ export class Playground {
     const folder = mkdtempSync(join(tmpdir(), 'turnbook-boot-'))
     if (owner) chownSync(folder, owner.uid, owner.gid)
     this.#folders.push(folder)
+    return folder
+  }
+
+  /** A data folder as it is after the first start, demo and all. */
+  copyOf(book: string): string {
+    const folder = this.folder()
+    // Not by cpSync, which gives every copy to us: the cluster belongs to PostgreSQL's account.
+    execFileSync('cp', ['-a', `${book}/.`, folder])
     return folder
   }
 
