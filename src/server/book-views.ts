@@ -13,7 +13,7 @@ import { summedWritten, type WrittenCount } from '#fairness/book/written-count'
 import { type BookFilter, type BookQuery, readBookFilter, termOf } from '#server/book-filter'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason } from '#server/squad-season'
-import type { Policy } from '#squad/policy'
+import { type Policy, policyInForce } from '#squad/policy'
 import type { Season, Squad, SquadId } from '#squad/squad'
 import { writtenWays } from '#squad/written'
 import type { Theme } from '#themes/theme'
@@ -40,10 +40,12 @@ export async function loadSeasonBook(
   { squadId, query, now }: { readonly squadId: SquadId; readonly query: BookQuery; readonly now?: Date },
 ): Promise<SeasonBook> {
   return inClub(viewer.clubId, async (tx) => {
-    const { squad, season, today, policy } = await loadSquadSeason(tx, viewer, { squadId, now })
+    const { squad, season, today, policies } = await loadSquadSeason(tx, viewer, { squadId, now })
     const themes = await listThemes(tx)
     const filter = readBookFilter(query, { season, themes })
     const days = daysSoFar({ season, today }, termOf(season, filter.termId))
+    // A term that is over stays judged by the rules of its last day.
+    const policy = policyInForce(policies, { ageLimit: squad.ageLimit, day: days?.to ?? today })
     const sums = days ? await loadSums(tx, { squadId, days, filter, themes }) : noSums
     return {
       frame: await loadFrame(tx, viewer, squadId),

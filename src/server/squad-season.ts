@@ -9,7 +9,7 @@ import { listPolicies } from '#data/policies'
 import { listSeasons } from '#data/seasons'
 import { getSquad } from '#data/squads'
 import { todayOf } from '#server/today'
-import { type Policy, policyInForce } from '#squad/policy'
+import { type Policy, type PolicyVersion, policyInForce } from '#squad/policy'
 import type { Season, Squad, SquadId, Term } from '#squad/squad'
 
 /** A squad on a day of its season, and the rules that hold then: what every page of a squad begins with. */
@@ -18,7 +18,10 @@ export type SquadSeason = {
   readonly squad: Squad
   readonly season: Season
   readonly today: Day
+  /** In force today. */
   readonly policy: Policy
+  /** The newest first. */
+  readonly policies: readonly PolicyVersion[]
 }
 
 /**
@@ -36,8 +39,9 @@ export async function loadSquadSeason(
   const today = todayOf(club, now)
   const season = seasonFor(await listSeasons(tx), today)
   if (!season) throw new AppError('notFound', `no season in club ${club.id}`)
-  const policy = policyInForce(await listPolicies(tx), { ageLimit: squad.ageLimit, day: today })
-  return { club, squad, season, today, policy }
+  const policies = await listPolicies(tx)
+  const policy = policyInForce(policies, { ageLimit: squad.ageLimit, day: today })
+  return { club, squad, season, today, policy, policies }
 }
 
 /** `seasons` in order of time. */

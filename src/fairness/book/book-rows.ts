@@ -110,7 +110,8 @@ function rowOf(input: BookInput, { player, presence, planned, figures }: OfPlaye
     hasMatchesForRoles: kind === 'practice' || presence.sessionsPlayed >= policy.matchesBeforeRoles,
     isMostlyAsPlanned: (planned?.liveSeconds ?? 0) > liveSeconds / 2,
     openGoal: input.isNarrowed ? null : openGoalDue({ ...emptyKindStanding, roles: whole, liveSeconds }),
-    passed: passedBy(input.passed, player.id),
+    // A pass names neither a theme nor a situation.
+    passed: passedBy(input.isNarrowed ? [] : input.passed, player.id),
   }
 }
 

@@ -36,7 +36,11 @@ export function GapLinesHover({ series, kind, onReady }: GapLinesHoverProps) {
           </figcaption>
           <div className="mt-1 h-36 w-full max-w-md">
             <ResponsiveContainer>
-              <ComposedChart data={points.map(pointOnChart)} syncId="gap-lines" margin={{ top: 4, right: 8 }}>
+              <ComposedChart
+                data={points.map(pointOnChart)}
+                syncId="gap-lines"
+                margin={{ top: 6, right: 8, bottom: 6 }}
+              >
                 <XAxis dataKey="index" tick={false} height={8} stroke="var(--color-rule-strong)" />
                 <YAxis
                   width={40}
@@ -44,9 +48,11 @@ export function GapLinesHover({ series, kind, onReady }: GapLinesHoverProps) {
                   ticks={[-span, 0, span]}
                   tickFormatter={signedMinutes}
                   fontSize={11}
+                  interval={0}
                 />
                 <Area
                   dataKey="band"
+                  activeDot={false}
                   stroke="none"
                   fill="var(--color-band)"
                   fillOpacity={1}

@@ -30,6 +30,7 @@ export function BalanceBar({ label, shown, spanSeconds, isMostlyAsPlanned = fals
   return (
     <svg
       viewBox={`0 0 ${width} ${height}`}
+      preserveAspectRatio="xMinYMid"
       role="img"
       aria-label={`${label}: ${balanceInWords(shown, isMostlyAsPlanned)}`}
       className="block h-6 w-full min-w-32 max-w-72"
