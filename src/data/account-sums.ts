@@ -1,7 +1,7 @@
 import 'server-only'
 import { z } from 'zod'
 import type { Day } from '#common/time'
-import { columnLineOf, roleOf, sessionKindOf, situationOf } from '#data/enums'
+import { columnLineOf, namesOf, roleOf, sessionKindOf, situationOf } from '#data/enums'
 import { Prisma } from '#data/generated/client'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
@@ -42,7 +42,7 @@ export const roleSumRow = z.object({
   playerId: z.string(),
   kind: z.enum(sessionKindOf),
   isMember: z.boolean(),
-  role: z.enum(Object.keys(roleOf) as (keyof typeof roleOf)[]),
+  role: z.enum(roleOf),
   seconds: z.number(),
   turns: z.int(),
   fairSeconds: z.number(),
@@ -55,8 +55,8 @@ export const roleSumRow = z.object({
 })
 
 const sumRow = roleSumRow.extend({
-  situation: z.enum(Object.keys(situationOf) as (keyof typeof situationOf)[]),
-  line: z.enum(Object.keys(columnLineOf) as (keyof typeof columnLineOf)[]),
+  situation: z.enum(namesOf(situationOf)),
+  line: z.enum(namesOf(columnLineOf)),
   themeId: z.string(),
 })
 

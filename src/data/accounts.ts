@@ -1,15 +1,15 @@
 import 'server-only'
 import { z } from 'zod'
+import { lineLists, linesOf, listsOf, presenceLists, presencesOf } from '#data/account-lists'
 import { accountRows } from '#data/account-rows'
-import { attendanceOf, columnLineOf, roleOf, sessionKindOf, situationOf, writtenOf } from '#data/enums'
+import { sessionKindOf, writtenOf } from '#data/enums'
 import { Prisma } from '#data/generated/client'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import { insertRows } from '#data/insert-rows'
-import { noThemeId } from '#data/no-theme'
 import type { SquadDays } from '#data/sessions'
 import { andIn, sql } from '#data/sql'
-import type { AccountLine, Attendance, PresenceAccount, SessionAccount } from '#fairness/account'
+import type { SessionAccount } from '#fairness/account'
 
 /** Puts accounts in the place of those kept before for the same sessions. Callers hold the sessions' lock. */
 export async function saveAccounts(tx: ClubTx, accounts: readonly SessionAccount[]): Promise<void> {
@@ -43,60 +43,14 @@ export async function removeAccounts(tx: ClubTx, sessionIds: readonly string[]):
   await tx.db.sessionTotal.deleteMany({ where })
 }
 
-type LineRow = readonly [
-  playerId: string,
-  role: keyof typeof roleOf,
-  situation: keyof typeof situationOf,
-  line: keyof typeof columnLineOf,
-  themeId: string,
-  seconds: number,
-  turns: number,
-  fairSeconds: number,
-  fairTurns: number,
-  fullFairSeconds: number,
-  openGoalFairSeconds: number,
-]
-
-type PresenceRow = readonly [
-  playerId: string,
-  isMember: boolean,
-  attendance: Attendance,
-  liveSeconds: number,
-  turnsPresent: number,
-  longestRestTurns: number,
-]
-
-const figure = z.number()
-const lineRow: z.ZodType<LineRow> = z.tuple([
-  z.string(),
-  z.enum(Object.keys(roleOf) as (keyof typeof roleOf)[]),
-  z.enum(Object.keys(situationOf) as (keyof typeof situationOf)[]),
-  z.enum(Object.keys(columnLineOf) as (keyof typeof columnLineOf)[]),
-  z.string(),
-  figure,
-  figure,
-  figure,
-  figure,
-  figure,
-  figure,
-])
-const presenceRow: z.ZodType<PresenceRow> = z.tuple([
-  z.string(),
-  z.boolean(),
-  z.enum(attendanceOf),
-  figure,
-  figure,
-  figure,
-])
-
 const accountRow = z.object({
   sessionId: z.string(),
   day: z.string(),
   kind: z.enum(sessionKindOf),
   written: z.enum(writtenOf),
   liveSeconds: z.int(),
-  lines: z.array(lineRow),
-  presences: z.array(presenceRow),
+  lines: lineLists.nullable(),
+  presences: presenceLists.nullable(),
 })
 
 /**
@@ -114,51 +68,23 @@ export async function listAccounts(
     Prisma.sql`
       select s.id as "sessionId", s.day::text, s.kind::text, s.written::text,
         coalesce(t."liveSeconds", 0) as "liveSeconds",
-        coalesce((
-          select json_agg(json_build_array(e."playerId", e.role, e.situation, e.line, e."themeId", e.seconds, e.turns,
-            e."fairSeconds", e."fairTurns", e."fullFairSeconds", e."openGoalFairSeconds")
-            order by e."playerId", e.role, e.situation, e.line, e."themeId")
-          from "Exposure" e
+        (select ${listsOf(lineLists)} from (
+          select e.* from "Exposure" e
           where e."clubId" = s."clubId" and e."sessionId" = s.id
             and (e.seconds > 0 or e.turns > 0 or e."fairSeconds" > 0 or e."fullFairSeconds" > 0
               or e."openGoalFairSeconds" > 0)
-        ), '[]') as lines,
-        coalesce((
-          select json_agg(json_build_array(p."playerId", p."isMember", p.attendance, p."liveSeconds", p."turnsPresent",
-            p."longestRestTurns") order by p."playerId")
-          from "SessionPresence" p where p."clubId" = s."clubId" and p."sessionId" = s.id
-        ), '[]') as presences
+          order by e."playerId", e.role, e.situation, e.line, e."themeId"
+        ) rows) as lines,
+        (select ${listsOf(presenceLists)} from (
+          select p.* from "SessionPresence" p
+          where p."clubId" = s."clubId" and p."sessionId" = s.id
+          order by p."playerId"
+        ) rows) as presences
       from "Session" s left join "SessionTotal" t on t."clubId" = s."clubId" and t."sessionId" = s.id
       where s."clubId" = ${tx.clubId}::uuid and s."squadId" = ${at.squadId}::uuid
         and s.day between ${at.from}::date and ${at.to}::date and s."cancelledAt" is null
         ${andIn('s.kind', at.kinds)}
       order by s.day, s."startsAt" nulls first, s.id`,
   )
-  return rows.map((row) => ({
-    ...row,
-    lines: row.lines.map(toLine),
-    presences: row.presences.map(toPresence),
-  }))
-}
-
-function toLine(row: LineRow): AccountLine {
-  const [playerId, role, situation, line, themeId, seconds, turns, fairSeconds, fairTurns, ...dues] = row
-  return {
-    playerId,
-    role: roleOf[role],
-    situation: situationOf[situation],
-    line: columnLineOf[line],
-    themeId: themeId === noThemeId ? null : themeId,
-    seconds,
-    turns,
-    fairSeconds,
-    fairTurns,
-    fullFairSeconds: dues[0],
-    openGoalFairSeconds: dues[1],
-  }
-}
-
-function toPresence(row: PresenceRow): PresenceAccount {
-  const [playerId, isMember, attendance, liveSeconds, turnsPresent, longestRestTurns] = row
-  return { playerId, isMember, attendance, liveSeconds, turnsPresent, longestRestTurns }
+  return rows.map((row) => ({ ...row, lines: linesOf(row.lines), presences: presencesOf(row.presences) }))
 }

@@ -84,3 +84,8 @@ export const personRoleOf = {
   helper: 'helper',
   guardian: 'guardian',
 } as const satisfies Record<rows.PersonRole, ViewerRole>
+
+/** The database's names of a list that the trade has other values for. */
+export function namesOf<Name extends string>(list: Readonly<Record<Name, unknown>>): readonly Name[] {
+  return Object.keys(list) as Name[]
+}

@@ -815,36 +815,40 @@ ALTER TABLE "TurnSeat"
   ADD CONSTRAINT "TurnSeat_place_check" CHECK (station >= 1 AND place >= 1),
   ADD CONSTRAINT "TurnSeat_one_player" UNIQUE ("clubId", "turnEventId", station, role, place);
 
+-- Rows just inserted have no statistics, and a whole season may come at once: each look-up below is a subquery of its
+-- own, which goes by the key whatever the planner believes of the sizes.
 CREATE FUNCTION check_turn_events() RETURNS trigger LANGUAGE plpgsql AS $$
 DECLARE
   wrong record;
 BEGIN
-  SELECT s.id INTO wrong
-  FROM added a JOIN "Session" s ON s."clubId" = a."clubId" AND s.id = a."sessionId"
-  WHERE s.kind <> 'practice' LIMIT 1;
+  SELECT a."sessionId" INTO wrong
+  FROM (SELECT DISTINCT "clubId", "sessionId" FROM added) a
+  WHERE (SELECT s.kind FROM "Session" s WHERE s."clubId" = a."clubId" AND s.id = a."sessionId") <> 'practice' LIMIT 1;
   IF FOUND THEN
-    RAISE EXCEPTION 'Turns belong to practices; session % is a match.', wrong.id
+    RAISE EXCEPTION 'Turns belong to practices; session % is a match.', wrong."sessionId"
       USING ERRCODE = 'check_violation', CONSTRAINT = 'TurnEvent_of_practice';
   END IF;
 
+  -- An event that is not there at all is for the foreign key to refuse.
   SELECT a.id, a."voidsId" INTO wrong
-  FROM added a JOIN "TurnEvent" t ON t."clubId" = a."clubId" AND t.id = a."voidsId"
-  WHERE t.kind = 'void' OR t."sessionId" <> a."sessionId" OR t.seq >= a.seq LIMIT 1;
+  FROM added a
+  WHERE a.kind = 'void' AND (
+    SELECT t.kind = 'void' OR t."sessionId" <> a."sessionId" OR t.seq >= a.seq
+    FROM "TurnEvent" t WHERE t."clubId" = a."clubId" AND t.id = a."voidsId") LIMIT 1;
   IF FOUND THEN
     RAISE EXCEPTION 'Event % cannot void %: only an earlier turn or pass of the same session can be voided.',
       wrong.id, wrong."voidsId"
       USING ERRCODE = 'check_violation', CONSTRAINT = 'TurnEvent_voids_event';
   END IF;
 
-  SELECT live.id, live."sessionId", live."startSecond", live."lastEnd" INTO wrong
-  FROM (
-    SELECT t.id, t."sessionId", t."startSecond",
-      lag(t."endSecond") OVER (PARTITION BY t."clubId", t."sessionId" ORDER BY t."startSecond") AS "lastEnd"
-    FROM "TurnEvent" t
-    WHERE (t."clubId", t."sessionId") IN (SELECT a."clubId", a."sessionId" FROM added a WHERE a.kind = 'turn')
-      AND t.kind = 'turn'
-      AND NOT EXISTS (SELECT FROM "TurnEvent" v WHERE v."clubId" = t."clubId" AND v."voidsId" = t.id)
-  ) live
+  SELECT a."sessionId", live."startSecond", live."lastEnd" INTO wrong
+  FROM (SELECT DISTINCT "clubId", "sessionId" FROM added WHERE kind = 'turn') a,
+    LATERAL (
+      SELECT t."startSecond", lag(t."endSecond") OVER (ORDER BY t."startSecond") AS "lastEnd"
+      FROM "TurnEvent" t
+      WHERE t."clubId" = a."clubId" AND t."sessionId" = a."sessionId" AND t.kind = 'turn'
+        AND (SELECT v.id FROM "TurnEvent" v WHERE v."clubId" = t."clubId" AND v."voidsId" = t.id) IS NULL
+    ) live
   WHERE live."startSecond" < live."lastEnd" LIMIT 1;
   IF FOUND THEN
     RAISE EXCEPTION 'Two turns of session % overlap: one begins at second %, before another has ended at second %.',
@@ -862,8 +866,10 @@ DECLARE
   wrong record;
 BEGIN
   SELECT a."turnEventId", a.station INTO wrong
-  FROM added a JOIN "TurnEvent" t ON t."clubId" = a."clubId" AND t.id = a."turnEventId"
-  WHERE t.kind <> 'turn' OR a.station > t."stationCount" OR t.xmin <> pg_current_xact_id()::xid LIMIT 1;
+  FROM added a
+  WHERE (
+    SELECT t.kind <> 'turn' OR a.station > t."stationCount" OR t.xmin <> pg_current_xact_id()::xid
+    FROM "TurnEvent" t WHERE t."clubId" = a."clubId" AND t.id = a."turnEventId") LIMIT 1;
   IF FOUND THEN
     RAISE EXCEPTION 'Event % takes no place at station %: places are written with their turn, at one of its stations.',
       wrong."turnEventId", wrong.station
@@ -886,11 +892,11 @@ CREATE FUNCTION check_match_spells() RETURNS trigger LANGUAGE plpgsql AS $$
 DECLARE
   wrong record;
 BEGIN
-  SELECT s.id INTO wrong
-  FROM added a JOIN "Session" s ON s."clubId" = a."clubId" AND s.id = a."sessionId"
-  WHERE s.kind <> 'match' LIMIT 1;
+  SELECT a."sessionId" INTO wrong
+  FROM (SELECT DISTINCT "clubId", "sessionId" FROM added) a
+  WHERE (SELECT s.kind FROM "Session" s WHERE s."clubId" = a."clubId" AND s.id = a."sessionId") <> 'match' LIMIT 1;
   IF FOUND THEN
-    RAISE EXCEPTION 'Spells belong to matches; session % is a practice.', wrong.id
+    RAISE EXCEPTION 'Spells belong to matches; session % is a practice.', wrong."sessionId"
       USING ERRCODE = 'check_violation', CONSTRAINT = 'MatchSpell_of_match';
   END IF;
   RETURN NULL;
