@@ -179,3 +179,55 @@ it('a register is not written twice by two who import at once', async () => {
   expect((await stateOf(at, squadId)).players).toEqual(['Ann'])
   expect(await at.run((tx) => listRegister(tx, squadId))).toEqual([])
 })
+
+describe('attendance', () => {
+  it('comes out as it went in, to the second, and importing that again changes nothing', async () => {
+    const at = await aClub()
+    const text =
+      'Name,1/9/2026,15/9/2026,15/9/2026 cup match\nAda Fenn,x,late 7,x\nBo Larch,inj,x,\nCy Marrow,,x,x\n'
+    await importFile(
+      headCoachOf(at),
+      anImport(text, { squadId: at.squadId, what: 'attendance', lengthMinutes: 75 }),
+    )
+    const file = await at.run((tx) => exportFile(tx, 'attendance', { squadId: at.squadId, ...allDays }))
+    expect(file.text).toContain('Ada Fenn')
+    expect(file.text).toMatch(/,here,420,4500\r\n/)
+    const looked = await checkFile(
+      headCoachOf(at),
+      anImport(file.text, { squadId: at.squadId, what: 'attendance' }),
+    )
+    expect(looked.ok && looked.value.sessions.map(({ saying }) => saying.tone)).toEqual([
+      'same',
+      'same',
+      'same',
+    ])
+
+    const squadId = await emptySquad(at)
+    const moved = await importFile(
+      headCoachOf(at),
+      anImport(file.text, {
+        squadId,
+        what: 'attendance',
+        answers: await everyoneIsKnown(at, file.text, squadId),
+      }),
+    )
+    expect(moved).toMatchObject({ ok: true })
+    const again = await at.run((tx) => exportFile(tx, 'attendance', { squadId, ...allDays }))
+    const registers = (csv: string) =>
+      csv
+        .split('\r\n')
+        .flatMap((line) => (/,(?:away|Attendance),/.test(line) ? [] : [line.split(',').slice(7).join()]))
+    expect(registers(again.text)).toEqual(registers(file.text))
+  })
+})
+
+/** Answers for a squad that shares its players with another: each is the one of that name. */
+async function everyoneIsKnown(at: TestClub, text: string, squadId: string): Promise<Record<string, string>> {
+  const looked = await checkFile(headCoachOf(at), anImport(text, { squadId, what: 'attendance' }))
+  const rows = looked.ok ? looked.value.rows : []
+  return Object.fromEntries(
+    rows.flatMap(({ line, saying }) =>
+      saying.tone === 'ask' ? [[line, saying.choices[0]?.value ?? '']] : [],
+    ),
+  )
+}
