@@ -1,6 +1,7 @@
 import { join } from 'node:path'
 import { prepareCheckout, preparePages } from './checkout.mjs'
 import { prepareDataFolder } from './data-folder.mjs'
+import { writeFlagRegistry } from './flag-registry.mjs'
 import { keepServing } from './keep-serving.mjs'
 import { takeLock } from './lock.mjs'
 import { servePages } from './pages.mjs'
@@ -47,6 +48,7 @@ async function prepare({ endings, signal }) {
   await prepareCheckout({ signal })
   const secrets = readSecrets(folder)
   const running = await prepareDatabase({ folder, secrets, env, signal, endings })
+  writeFlagRegistry()
   await preparePages({ signal })
   const pagesEnv = pagesEnvironment({ env, appUrl: running.appUrl, cookieSecret: secrets.cookieSecret })
   const serve = () => servePages({ ...place, env: pagesEnv, folder, signal })

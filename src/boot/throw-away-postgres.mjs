@@ -4,7 +4,8 @@ import { join } from 'node:path'
 import pg from 'pg'
 import { appRole } from './app-role.mjs'
 import { migrate } from './migrate.mjs'
-import { databaseUrl, ownerRole, prepareCluster, startServer } from './postgres.mjs'
+import { databaseUrl, startServer } from './postgres.mjs'
+import { ownerRole, prepareCluster } from './postgres-cluster.mjs'
 
 /** The database that every test's own is cloned from. */
 export const templateDatabase = 'tb_template'
