@@ -16,6 +16,11 @@ export function isoWeeksBetween({
   return weeks
 }
 
+/** The Monday of an ISO week such as `2026-W53`. */
+export function mondayOf(week: string): Day {
+  return format(parseISO(`${week}-1`), 'yyyy-MM-dd')
+}
+
 // Days are counted on the calendar, so a change of the clock between them moves nothing.
 function weekLater(day: Day): Day {
   return format(addDays(parseISO(day), 7), 'yyyy-MM-dd')
