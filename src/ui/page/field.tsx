@@ -2,6 +2,8 @@ import type { InputHTMLAttributes } from 'react'
 
 type FieldProps = Omit<InputHTMLAttributes<HTMLInputElement>, 'id' | 'name'> & {
   readonly name: string
+  /** Needed where a page has two fields of one name. */
+  readonly id?: string
   readonly label: string
   readonly hint?: string
   /** What is wrong with what was typed, and what would be right. */
@@ -11,20 +13,20 @@ type FieldProps = Omit<InputHTMLAttributes<HTMLInputElement>, 'id' | 'name'> & {
 export const fieldLook = 'tap block w-full border border-rule-strong bg-leaf px-3 py-2 text-ink'
 
 /** A labelled input. A problem is tied to it, so that a screen reader says it with the field. */
-export function Field({ name, label, hint, problem, ...rest }: FieldProps) {
-  const told = [hint ? `${name}-hint` : '', problem ? `${name}-problem` : ''].filter(Boolean).join(' ')
+export function Field({ name, id = name, label, hint, problem, ...rest }: FieldProps) {
+  const told = [hint ? `${id}-hint` : '', problem ? `${id}-problem` : ''].filter(Boolean).join(' ')
   return (
     <div>
-      <label htmlFor={`field-${name}`} className="block font-medium">
+      <label htmlFor={`field-${id}`} className="block font-medium">
         {label}
       </label>
       {hint ? (
-        <p id={`${name}-hint`} className="text-sm text-soft">
+        <p id={`${id}-hint`} className="text-sm text-soft">
           {hint}
         </p>
       ) : null}
       <input
-        id={`field-${name}`}
+        id={`field-${id}`}
         name={name}
         aria-describedby={told || undefined}
         aria-invalid={problem ? true : undefined}
@@ -32,7 +34,7 @@ export function Field({ name, label, hint, problem, ...rest }: FieldProps) {
         {...rest}
       />
       {problem ? (
-        <p id={`${name}-problem`} className="mt-1 font-medium text-warn">
+        <p id={`${id}-problem`} className="mt-1 font-medium text-warn">
           {problem}
         </p>
       ) : null}
