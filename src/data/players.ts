@@ -42,17 +42,18 @@ export async function listSquadPlayers(tx: ClubTx, squadId: SquadId): Promise<re
     tx,
     rosterRow,
     Prisma.sql`
-      select p.id, p.name, p.keeps, p."wantsToKeep", p.code
-      from "Player" p
-      where p."clubId" = ${tx.clubId}::uuid and p.id in (
-        select m."playerId" from "SquadMembership" m
+      with held as materialized (
+        select s.id from "Session" s
+        where s."clubId" = ${tx.clubId}::uuid and s."squadId" = ${squadId}::uuid and s."cancelledAt" is null
+      ), known as materialized (
+        select m."playerId" as id from "SquadMembership" m
         where m."clubId" = ${tx.clubId}::uuid and m."squadId" = ${squadId}::uuid
         union
-        select r."playerId"
-        from "Session" s join "RegisterLine" r on r."clubId" = s."clubId" and r."sessionId" = s.id
-        where s."clubId" = ${tx.clubId}::uuid and s."squadId" = ${squadId}::uuid
-          and s."cancelledAt" is null and r."voidedAt" is null
+        select r."playerId" from held join "RegisterLine" r on r."clubId" = ${tx.clubId}::uuid
+          and r."sessionId" = held.id and r."voidedAt" is null
       )
+      select p.id, p.name, p.keeps, p."wantsToKeep", p.code
+      from known join "Player" p on p."clubId" = ${tx.clubId}::uuid and p.id = known.id
       order by p.name, p.id`,
   )
 }

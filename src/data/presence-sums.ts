@@ -59,14 +59,17 @@ export async function sumPresences(tx: ClubTx, filter: SumFilter): Promise<reado
     tx,
     presenceSum,
     Prisma.sql`
-      select s."squadId", p."playerId", s.kind::text, p."isMember", count(*)::int as sessions,
+      with asked as materialized (
+        select s.id, s."squadId", s.kind from "Session" s where ${sessionsOf(tx, filter)}
+      )
+      select asked."squadId", p."playerId", asked.kind::text, p."isMember", count(*)::int as sessions,
         (count(*) filter (where p."liveSeconds" > 0))::int as "sessionsPlayed",
         sum(p."liveSeconds")::int as "liveSeconds", sum(p."turnsPresent")::int as "turnsPresent",
         max(p."longestRestTurns") as "longestRestTurns", json_build_object(${counts}) as attendance
-      from "Session" s join "SessionPresence" p on p."clubId" = s."clubId" and p."sessionId" = s.id
-      where ${sessionsOf(tx, filter)} ${andIn('p."playerId"', filter.playerIds)}
-      group by s."squadId", p."playerId", s.kind, p."isMember"
-      order by s."squadId", p."playerId", s.kind, p."isMember"`,
+      from asked join "SessionPresence" p on p."clubId" = ${tx.clubId}::uuid and p."sessionId" = asked.id
+      where true ${andIn('p."playerId"', filter.playerIds)}
+      group by asked."squadId", p."playerId", asked.kind, p."isMember"
+      order by asked."squadId", p."playerId", asked.kind, p."isMember"`,
   )
 }
 
