@@ -2,6 +2,7 @@
 
 import { sessionMinute } from '#common/session-minute'
 import type { ColumnSummary } from '#practice/column-summary'
+import type { AreaShape } from '#practice/design'
 import type { GridColumn } from '#practice/grid'
 import { shapesText, summaryWords } from '#ui/entry/shape-text'
 
@@ -12,7 +13,8 @@ type ColumnHeadProps = {
   readonly summary: ColumnSummary
   readonly hasProblem: boolean
   readonly isOpen: boolean
-  readonly isFirst: boolean
+  /** There is a round before it to be copied. */
+  readonly canSwap: boolean
   readonly onOpen: () => void
   readonly onSwap: () => void
 }
@@ -25,17 +27,18 @@ export function ColumnHead({
   summary,
   hasProblem,
   isOpen,
-  isFirst,
+  canSwap,
   onOpen,
   onSwap,
 }: ColumnHeadProps) {
   const shapes = shapesText(summary.shapes)
+  const planned = shapes ? shapesText(plannedShapes(column)) : ''
   return (
     <div className="text-center text-sm leading-tight">
       <button
         type="button"
         aria-expanded={isOpen}
-        aria-label={`${title}: ${summaryWords(summary)}. Settings`}
+        aria-label={`${title}: ${summaryWords(summary)}${planned && planned !== shapes ? `, planned ${planned}` : ''}. Settings`}
         onClick={onOpen}
         className={`block w-full cursor-pointer border-2 px-0.5 py-1 ${isOpen ? 'border-accent' : 'border-transparent'}`}
       >
@@ -46,16 +49,15 @@ export function ColumnHead({
             : `${column.turnCount} × ${column.turnSeconds} s`}
         </span>
         <span className="block text-xs text-soft">from {sessionMinute(start)}′</span>
-        <span className={`block font-semibold whitespace-nowrap ${hasProblem ? 'text-warn' : ''}`}>
+        <span className={`mx-auto block max-w-16 font-semibold sm:max-w-28 ${hasProblem ? 'text-warn' : ''}`}>
           {hasProblem ? '! ' : ''}
           {shapes || '·'}
-          {column.atATime ? ' ↻' : ''}
         </span>
+        {planned && planned !== shapes ? <span className="block text-xs text-warn">of {planned}</span> : null}
         <span className="block text-xs text-soft">{shapes ? `${summary.waiting} wait` : ' '}</span>
+        {column.atATime && shapes ? <span className="block text-xs text-soft">in turn</span> : null}
       </button>
-      {isFirst ? (
-        <span className="block h-11" />
-      ) : (
+      {canSwap ? (
         <button
           type="button"
           onClick={onSwap}
@@ -65,7 +67,17 @@ export function ColumnHead({
         >
           ⇄
         </button>
+      ) : (
+        <span className="block h-11" />
       )}
     </div>
+  )
+}
+
+/** The numbers a round is meant to have, where somebody said so. */
+function plannedShapes({ atATime, areas }: GridColumn): readonly AreaShape[] {
+  if (!atATime) return []
+  return Array.from({ length: areas }, (_, area) => atATime[area] ?? atATime.at(-1)).flatMap(
+    (shape) => shape ?? [],
   )
 }

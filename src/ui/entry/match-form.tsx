@@ -85,7 +85,7 @@ export function MatchForm(props: MatchFormProps) {
       {wasFound ? (
         <Notice>
           What you had typed here before is back.
-          {guests.length > 0 ? ' Names of guests have to be typed again.' : ''}
+          {guests.some(({ name }) => name === '') ? ' Names of guests have to be typed again.' : ''}
         </Notice>
       ) : null}
       {props.spells.length > 0 ? (

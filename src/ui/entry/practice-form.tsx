@@ -114,7 +114,7 @@ export function PracticeForm(props: PracticeFormProps) {
       {wasFound ? (
         <Notice>
           What you had typed here before is back.
-          {draft.guests.length > 0 ? ' Names of guests have to be typed again.' : ''}
+          {draft.guests.some(({ name }) => name === '') ? ' Names of guests have to be typed again.' : ''}
         </Notice>
       ) : null}
       {isCorrection ? (

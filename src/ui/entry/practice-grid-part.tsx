@@ -79,7 +79,7 @@ export function PracticeGridPart({
         summary={reading.summaries[index] ?? noSummary}
         hasProblem={reading.wrongColumns.has(index)}
         isOpen={column.id === openId}
-        isFirst={index === 0 || !isOpen}
+        canSwap={index > 0 && isOpen && onlyId === null}
         onOpen={() => setOpenId(column.id === openId || !isOpen ? null : column.id)}
         onSwap={() => edit((own) => copyColumnBefore(own, { column: index, swap: true }))}
       />

@@ -46,10 +46,20 @@ export function RegisterMore({ name, segments, onSegments, onTakeBack }: Registe
   return (
     <div className="flex w-full flex-wrap items-end gap-2 border-l-4 border-rule-strong bg-paper p-3">
       <MinuteField label="At minute" seconds={minute} placeholder="0" onChange={setMinute} />
-      <Button type="button" weight="plain" onClick={() => choose(comeAt(segments, at))}>
+      <Button
+        type="button"
+        weight="plain"
+        disabled={minute === null}
+        onClick={() => choose(comeAt(segments, at))}
+      >
         came then
       </Button>
-      <Button type="button" weight="plain" onClick={() => choose(setFrom(segments, at, 'away'))}>
+      <Button
+        type="button"
+        weight="plain"
+        disabled={minute === null}
+        onClick={() => choose(setFrom(segments, at, 'away'))}
+      >
         left then
       </Button>
       <Button type="button" weight="plain" onClick={() => choose(setFrom(segments, at, 'notPlaying'))}>

@@ -70,7 +70,7 @@ function RegisterRow({ entry, name, isGuest, onSegments, onTakeBack }: RegisterR
         aria-pressed={isHere}
         disabled={isOut}
         onClick={() => onSegments(playerId, isHere ? [] : comeAt(hereThroughout, 0))}
-        className="tap min-w-0 flex-1 cursor-pointer truncate text-left font-medium disabled:cursor-default aria-[pressed=false]:text-soft aria-[pressed=false]:line-through"
+        className="tap min-w-0 flex-1 cursor-pointer text-left leading-tight font-medium disabled:cursor-default aria-[pressed=false]:text-soft aria-[pressed=false]:line-through"
       >
         <span aria-hidden="true" className="inline-block w-6 no-underline">
           {isHere ? '●' : '–'}

@@ -1,0 +1,95 @@
+import { describe, expect, it, vi } from 'vitest'
+import { listAccounts } from '#data/accounts'
+import { getSession, listSessions } from '#data/sessions'
+import { cancelWritten, enterSession as enterByForm } from '#server/session-actions'
+import { redirectOf } from '../support/next-request'
+import { aClubForWriting, askAs, eventsNow, idle, otherCoachId, write } from '../support/writing-club'
+
+// Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
+vi.mock('next/headers', () => import('../support/next-request'))
+vi.mock('next/cache', () => ({ revalidatePath: () => {} }))
+
+const at = aClubForWriting()
+
+describe('entering and cancelling', () => {
+  const form = (change: Record<string, string> = {}) => {
+    const fields = new FormData()
+    const typed = {
+      squadId: at.club.squadId,
+      kind: 'practice',
+      day: '2026-09-15',
+      title: '',
+      startsAt: '',
+      lengthMinutes: '75',
+      ...change,
+    }
+    for (const [name, value] of Object.entries(typed)) fields.set(name, value)
+    return fields
+  }
+  const enter = (change?: Record<string, string>) => enterByForm(idle, form(change)).catch(redirectOf)
+  const entered = () =>
+    at.club.run((tx) => listSessions(tx, { squadId: at.club.squadId, from: '2026-09-15', to: '2026-09-15' }))
+
+  it('a session is entered, and goes on to being written', async () => {
+    const href = await enter()
+    const [session] = await entered()
+    expect(session).toMatchObject({
+      kind: 'practice',
+      lengthSeconds: 4500,
+      written: 'notWritten',
+      ledById: at.club.coach.personId,
+    })
+    expect(href).toBe(`/squads/${at.club.squadId}/sessions/${session?.id}/write`)
+  })
+
+  it('a match has periods of one length with breaks', async () => {
+    await enter({ kind: 'match', periodCount: '2', periodMinutes: '20', breakMinutes: '10' })
+    expect(await entered()).toMatchObject([
+      {
+        kind: 'match',
+        periods: [
+          { start: 0, end: 1200 },
+          { start: 1800, end: 3000 },
+        ],
+      },
+    ])
+  })
+
+  it.each([
+    ['a day that is none', { day: '2026-02-30' }, 'day'],
+    ['a day of no season', { day: '2031-02-20' }, 'day'],
+    ['a time that is none', { startsAt: '25:00' }, 'startsAt'],
+    ['a length that is none', { lengthMinutes: '-5' }, 'lengthMinutes'],
+    ['somebody who does not coach the squad', { ledById: otherCoachId }, 'ledById'],
+    ['a design that is not there', { designId: otherCoachId }, 'designId'],
+  ])('%s is refused at its field, with what was typed', async (_what, change, path) => {
+    expect(await enter(change)).toMatchObject({
+      status: 'refused',
+      problems: [{ path }],
+      typed: { lengthMinutes: expect.anything() },
+    })
+    expect(await entered()).toEqual([])
+  })
+
+  it.each(['otherCoach', 'guardian'] as const)('is refused to a %s', async (person) => {
+    askAs(at.club, person)
+    expect(await enter()).toMatchObject({ status: 'refused' })
+    expect(await entered()).toEqual([])
+    const fields = new FormData()
+    fields.set('squadId', at.club.squadId)
+    fields.set('sessionId', at.sessionId)
+    expect(await cancelWritten(idle, fields)).toMatchObject({ status: 'refused' })
+    expect(await at.club.run((tx) => getSession(tx, at.sessionId))).toMatchObject({ isCancelled: false })
+  })
+
+  it('a cancelled session counts for nothing, and what was written of it stays', async () => {
+    await write(at)
+    const fields = new FormData()
+    fields.set('squadId', at.club.squadId)
+    fields.set('sessionId', at.sessionId)
+    expect(await cancelWritten(idle, fields)).toMatchObject({ status: 'done' })
+    const days = { squadId: at.club.squadId, from: '2026-09-08', to: '2026-09-08' }
+    expect(await at.club.run((tx) => listAccounts(tx, days))).toEqual([])
+    expect(await eventsNow(at)).toHaveLength(4)
+  })
+})
