@@ -5,17 +5,19 @@ export type Option = { readonly value: string; readonly label: string }
 
 type SelectProps = Omit<SelectHTMLAttributes<HTMLSelectElement>, 'id' | 'name'> & {
   readonly name: string
+  /** Needed where a page has two fields of one name. */
+  readonly id?: string
   readonly label: string
   readonly options: readonly Option[]
 }
 
-export function Select({ name, label, options, ...rest }: SelectProps) {
+export function Select({ name, id = name, label, options, ...rest }: SelectProps) {
   return (
     <div>
-      <label htmlFor={`field-${name}`} className="block text-sm font-medium text-soft">
+      <label htmlFor={`field-${id}`} className="block text-sm font-medium text-soft">
         {label}
       </label>
-      <select id={`field-${name}`} name={name} className={`${fieldLook} mt-1`} {...rest}>
+      <select id={`field-${id}`} name={name} className={`${fieldLook} mt-1`} {...rest}>
         {options.map(({ value, label: text }) => (
           <option key={value} value={value}>
             {text}
