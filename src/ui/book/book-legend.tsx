@@ -43,5 +43,5 @@ const meaning = {
   missed: 'Turns there would have been in what the player was not there for, in minutes.',
   goalDuty: 'More or less than the others’ even share because of time that was due in goal.',
   whileHere:
-    'Shared unevenly while the player was there: the difference from its even share. The coach’s part.',
+    'Shared unevenly while the player was there: the difference from an even share. The coach’s part.',
 } as const

@@ -9,7 +9,7 @@ export const rule: FlagRule = {
   scopes: ['practice', 'match'],
   title: 'In goal for most of the term',
   sentence: (finding) =>
-    `In goal for ${minutesInWords(finding.gapSeconds)} more of its time this term than the club's rule allows.`,
+    `In goal for ${minutesInWords(finding.gapSeconds)} more this term than the club’s rule allows.`,
   cureGroup: 'goal',
   speaksEarly: true,
   sizeIn: 'seconds',
