@@ -5,6 +5,7 @@ import {
   existsSync,
   mkdirSync,
   mkdtempSync,
+  readdirSync,
   rmSync,
   statSync,
   symlinkSync,
@@ -22,6 +23,14 @@ const playground = new Playground()
 afterEach(() => playground.clear())
 
 const nobody = { uid: 65534, gid: 65534 }
+const systemFolder = '/var/lib/turnbook'
+
+function copiedPrograms(): string[] {
+  return existsSync(systemFolder)
+    ? readdirSync(systemFolder).filter((name) => name.startsWith('postgresql-'))
+    : []
+}
+
 /** What is tried here does not need the demo, and is quicker without. */
 const env = { TURNBOOK_DEMO: '0' }
 const isRoot = process.getuid?.() === 0
@@ -67,6 +76,7 @@ if (isRoot) {
 
     it('copies the programs to where that account can reach them, when the project is closed to it', () => {
       const closed = mkdtempSync(join(tmpdir(), 'turnbook-closed-'))
+      const before = copiedPrograms()
       try {
         cpSync('src/boot', join(closed, 'src/boot'), { recursive: true })
         symlinkSync(resolve('node_modules'), join(closed, 'node_modules'))
@@ -83,6 +93,8 @@ if (isRoot) {
         )
       } finally {
         rmSync(closed, { recursive: true })
+        for (const name of copiedPrograms())
+          if (!before.includes(name)) rmSync(join(systemFolder, name), { recursive: true })
       }
     })
 
