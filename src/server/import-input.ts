@@ -11,8 +11,7 @@ import { type RowAnswers, readAnswers } from '#exchange/players/answer'
 import { dateOrders } from '#exchange/table/date-form'
 import { nameOrders } from '#exchange/table/file-settings'
 
-export const fileKinds = ['roster', 'attendance', 'log'] as const
-export type FileKind = (typeof fileKinds)[number]
+const fileKinds = ['roster', 'attendance', 'log'] as const
 
 const mostBytes = 10 * 1024 * 1024
 

@@ -41,10 +41,37 @@ export async function saveSeasonLog(
   onProgress?.('players and themes')
   const playerIds = await enterPlayers(tx, { squadId, players: plan.players })
   const themeIds = await enterThemes(tx, plan.themes)
-  const idOf = (code: string) => playerIds.get(code) as string
   const sessionIds = new Map([...log.practices, ...log.matches].map(({ id }) => [id, newId()]))
   onProgress?.(`${sessionIds.size} practices and matches`)
   await recordSessions(tx, newSessions(log, { squadId, sessionIds }))
+  await recordWritten(tx, { log, by, ids: { playerIds, themeIds, sessionIds }, onProgress })
+  await markWritten(tx, { sessionIds: [...sessionIds.values()], written: 'typedLater', by })
+  const imported = countImported(log, plan)
+  await recordAudit(tx, {
+    action: 'importSeasonLog',
+    objectKind: 'squad',
+    objectId: squadId,
+    detail: imported,
+    by,
+  })
+  onProgress?.('what everybody got and was due')
+  const days = [...log.practices, ...log.matches].map(({ day }) => day)
+  const joined = plan.players.flatMap((player) => (player.kind === 'new' ? [player.firstDay] : []))
+  const [from = book.today] = [...days, ...joined].sort()
+  const { seasons, today } = book
+  await afterImport(tx, { squadId, from, keepingChanged: [], seasons, today, now: by.at })
+  return imported
+}
+
+type Ids = Readonly<Record<'playerIds' | 'themeIds' | 'sessionIds', ReadonlyMap<string, string>>>
+
+/** Registers, turns and spells, with the book's ids in the place of the log's. */
+async function recordWritten(
+  tx: ClubTx,
+  { log, by, ids, onProgress }: Pick<SavedLog, 'log' | 'by' | 'onProgress'> & { readonly ids: Ids },
+): Promise<void> {
+  const { playerIds, themeIds, sessionIds } = ids
+  const idOf = (code: string) => playerIds.get(code) as string
   const withIds = (register: readonly PresenceLine[]) =>
     register.map((line) => ({ ...line, playerId: idOf(line.playerId), state: 'here' as const }))
   await recordRegisters(tx, {
@@ -81,22 +108,6 @@ export async function saveSeasonLog(
     })),
     by,
   })
-  await markWritten(tx, { sessionIds: [...sessionIds.values()], written: 'typedLater', by })
-  const imported = countImported(log, plan)
-  await recordAudit(tx, {
-    action: 'importSeasonLog',
-    objectKind: 'squad',
-    objectId: squadId,
-    detail: imported,
-    by,
-  })
-  onProgress?.('what everybody got and was due')
-  const days = [...log.practices, ...log.matches].map(({ day }) => day)
-  const joined = plan.players.flatMap((player) => (player.kind === 'new' ? [player.firstDay] : []))
-  const [from = book.today] = [...days, ...joined].sort()
-  const { seasons, today } = book
-  await afterImport(tx, { squadId, from, keepingChanged: [], seasons, today, now: by.at })
-  return imported
 }
 
 function countImported(log: SeasonLog, plan: LogPlan): LogImported {

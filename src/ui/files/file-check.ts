@@ -86,14 +86,3 @@ export type CheckFile = (
   | { readonly ok: true; readonly value: FileCheck }
   | { readonly ok: false; readonly reasons: readonly Problem[] }
 >
-
-export type SaveReply =
-  | { readonly status: 'idle' }
-  | { readonly status: 'done'; readonly message: string }
-  | {
-      readonly status: 'refused'
-      readonly problems: readonly Problem[]
-      readonly typed: Readonly<Record<string, string>>
-    }
-
-export type SaveFile = (previous: SaveReply, form: FormData) => Promise<SaveReply>

@@ -1,6 +1,7 @@
 'use client'
 
-import type { CheckFile, FileWhat, SaveFile } from '#ui/files/file-check'
+import type { SendForm } from '#ui/entry/send-form'
+import type { CheckFile, FileWhat } from '#ui/files/file-check'
 import { FoundPart } from '#ui/files/found-part'
 import { useImport } from '#ui/files/use-import'
 import { Working } from '#ui/files/working'
@@ -8,7 +9,7 @@ import { Notice } from '#ui/page/notice'
 import { Problems } from '#ui/page/problems'
 import { SectionTitle } from '#ui/page/section-title'
 
-type ImportPartProps = { readonly squadId: string; readonly check: CheckFile; readonly save: SaveFile }
+type ImportPartProps = { readonly squadId: string; readonly check: CheckFile; readonly save: SendForm }
 
 const kinds: readonly { readonly value: FileWhat; readonly label: string; readonly means: string }[] = [
   { value: 'roster', label: 'Roster', means: 'who is in the squad: a table saved as CSV' },

@@ -2,16 +2,16 @@
 
 import { useRef, useState } from 'react'
 import type { Problem } from '#common/problem'
+import type { SendForm } from '#ui/entry/send-form'
 import {
   type CheckFile,
   type FileCheck,
   type FileSaid,
   type FileWhat,
   nothingSaid,
-  type SaveFile,
 } from '#ui/files/file-check'
 
-type Doors = { readonly squadId: string; readonly check: CheckFile; readonly save: SaveFile }
+type Doors = { readonly squadId: string; readonly check: CheckFile; readonly save: SendForm }
 type Busy = 'looking' | 'importing' | null
 
 /**
