@@ -99,7 +99,9 @@ function StoppedAfter({ draft, design, onEdit }: PartProps & { readonly design: 
 function SwapTwo({ reading, names, onEdit }: Pick<PlanPartProps, 'reading' | 'names' | 'onEdit'>) {
   const [players, setPlayers] = useState<readonly [string, string]>(['', ''])
   const [from, setFrom] = useState(1)
-  const [to, setTo] = useState(reading.grid.columns.length)
+  const [chosenTo, setTo] = useState<number | null>(null)
+  const last = reading.grid.columns.length
+  const to = Math.min(chosenTo ?? last, last)
   const [one, other] = players
   const isReady = one !== '' && other !== '' && one !== other && from <= to
   const choice = (value: string, label: string, onChange: (value: string) => void) => (
