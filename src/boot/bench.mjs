@@ -16,7 +16,8 @@ try {
   }
   const tsx = ['--import', 'tsx', '--conditions=react-server']
   const options = { stdio: 'inherit', env }
-  process.exitCode = spawnSync(process.execPath, [...tsx, 'tests/bench/run.ts'], options).status ?? 1
+  process.exitCode =
+    spawnSync(process.execPath, [...tsx, 'tests/bench/run.ts', ...process.argv.slice(2)], options).status ?? 1
 } finally {
   await server.stop()
 }

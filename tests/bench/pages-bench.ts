@@ -16,10 +16,13 @@ import { type ServedPages, startPages } from './served-pages'
 type Bench = { readonly viewer: Viewer; readonly app: pg.Client; readonly pages: ServedPages }
 
 /** Views and whole pages with more and more squads in the database, against the view's own SQL sent bare. */
-export async function benchPages(addresses: { owner: string; app: string }): Promise<readonly Measured[]> {
+export async function benchPages(
+  addresses: { readonly owner: string; readonly app: string },
+  say: (line: string) => void,
+): Promise<readonly Measured[]> {
   process.env.DATABASE_APP_URL = addresses.app
   const database = openDatabase(addresses.owner, { connections: 1 })
-  await loadDemoClub(database, () => {})
+  await loadDemoClub(database, say)
   await closeDatabase(database)
   const owner = new pg.Client({ connectionString: addresses.owner })
   const app = new pg.Client({ connectionString: addresses.app })
@@ -31,9 +34,11 @@ export async function benchPages(addresses: { owner: string; app: string }): Pro
     const bench = { viewer, app, pages }
     const measured: Measured[] = []
     for (const squads of [2, 100, 10_000]) {
+      say(`${squads.toLocaleString('en-GB')} squads`)
       await fillToSquads(owner, viewer.clubId, squads)
       measured.push(...(await benchBook(bench, `${squads.toLocaleString('en-GB')} squads in the database`)))
     }
+    say('a review of 40 squads')
     await copySquads(owner, viewer.clubId, 19)
     return [...measured, ...(await benchReview(bench))]
   } finally {

@@ -1,3 +1,4 @@
+import { readFileSync, writeFileSync } from 'node:fs'
 import { benchLedger } from './ledger-bench'
 import { benchPages } from './pages-bench'
 import { benchTable } from './table'
@@ -5,5 +6,24 @@ import { benchTable } from './table'
 const { BENCH_DATABASE_URL: owner, BENCH_APP_URL: app } = process.env
 if (!owner || !app)
   throw new Error('BENCH_DATABASE_URL and BENCH_APP_URL must name a database that may be written to')
-const measured = [...(await benchLedger(owner)), ...(await benchPages({ owner, app }))]
-process.stdout.write(`${benchTable(measured)}\n`)
+
+const started = performance.now()
+const say = (line: string) =>
+  process.stderr.write(`${((performance.now() - started) / 1000).toFixed(0).padStart(4)} s  ${line}\n`)
+
+say('ledger of a season')
+const ledger = await benchLedger(owner)
+const table = benchTable([...ledger, ...(await benchPages({ owner, app }, say))])
+process.stdout.write(`${table}\n`)
+if (process.argv.includes('--write')) writeTable(table)
+
+/** Puts the table between its marks in the README. */
+function writeTable(table: string): void {
+  const readme = readFileSync('README.md', 'utf8')
+  const marked = /(<!-- bench -->\n)[\s\S]*(<!-- \/bench -->)/
+  if (!marked.test(readme)) throw new Error('README.md has no marks for the table.')
+  writeFileSync(
+    'README.md',
+    readme.replace(marked, (_, open, close) => `${open}${table}\n${close}`),
+  )
+}
