@@ -1,3 +1,7 @@
+import { writeFlagRegistry } from './flag-registry.mjs'
 import { runParts } from './run-parts.mjs'
+import { parts, quickUnit } from './test-parts.mjs'
 
-process.exitCode = await runParts(['types', 'style', 'imports', 'unused', 'unit'])
+writeFlagRegistry()
+const { types, style, imports, unused } = parts
+process.exitCode = await runParts([types, style, imports, unused, quickUnit])

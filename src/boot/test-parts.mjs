@@ -74,6 +74,9 @@ async function build() {
   return { passed: 1, failed: 0 }
 }
 
+/** The unit tests in one time zone only, for the quick check. @type {Part} */
+export const quickUnit = { title: 'Unit and property tests', run: () => vitest('unit') }
+
 /** In the order in which they run: the quick ones first. @type {Record<string, Part>} */
 export const parts = {
   types: { title: 'Types', run: () => oneCheck(program('typescript/bin/tsc'), ['--noEmit']) },

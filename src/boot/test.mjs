@@ -1,3 +1,3 @@
-import { runParts } from './run-parts.mjs'
+import { runNamedParts } from './run-parts.mjs'
 
-process.exitCode = await runParts(process.argv.slice(2))
+process.exitCode = await runNamedParts(process.argv.slice(2))
