@@ -17,7 +17,10 @@ export type ColumnSummary = {
 
 export function summarizeColumn(outcome: ColumnOutcome, register: readonly PresenceLine[]): ColumnSummary {
   const presence = joinPresence(register)
-  const shapesOfTurns = outcome.turns.map((turn) => turn.stations.map(shapeOf))
+  // The second half of a free game is the first with its sides swapped, and is not told apart.
+  const firstHalves = outcome.turns.filter((turn) => !turn.continuesWait)
+  const turns = firstHalves.length > 0 ? firstHalves : outcome.turns
+  const shapesOfTurns = turns.map((turn) => turn.stations.map(shapeOf))
   const counts = new Map<string, number>()
   for (const shapes of shapesOfTurns) {
     const key = JSON.stringify(shapes)
@@ -30,8 +33,8 @@ export function summarizeColumn(outcome: ColumnOutcome, register: readonly Prese
     shapes.reduce((sum, { attack, defend, keep }) => sum + attack + defend + keep, 0)
   return {
     shapes: common === undefined ? [] : JSON.parse(common),
-    otherTurns: outcome.turns.length - most,
-    waiting: Math.max(0, ...outcome.turns.map((turn, index) => waitingIn(turn, shapesOfTurns[index] ?? []))),
+    otherTurns: turns.length - most,
+    waiting: Math.max(0, ...turns.map((turn, index) => waitingIn(turn, shapesOfTurns[index] ?? []))),
     turnCount: outcome.turns.length,
   }
 }

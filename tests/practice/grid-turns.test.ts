@@ -211,4 +211,15 @@ describe('what a column comes to at a glance', () => {
       turnCount: 4,
     })
   })
+
+  it('a free game is told by its first half', () => {
+    const grid = aGrid('a A\nb A\nc D\nd .', [{ turnSeconds: 600, isFreeGame: true }])
+    const [outcome] = outcomesOfGrid(grid, aRegister(grid))
+    expect(outcome && summarizeColumn(outcome, aRegister(grid))).toEqual({
+      shapes: [{ attack: 2, defend: 1, keep: 0 }],
+      otherTurns: 0,
+      waiting: 1,
+      turnCount: 2,
+    })
+  })
 })

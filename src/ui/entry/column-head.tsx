@@ -55,6 +55,9 @@ export function ColumnHead({
         </span>
         {planned && planned !== shapes ? <span className="block text-xs text-warn">of {planned}</span> : null}
         <span className="block text-xs text-soft">{shapes ? `${summary.waiting} wait` : ' '}</span>
+        {summary.otherTurns > 0 ? (
+          <span className="block text-xs text-soft">{summary.otherTurns} differ</span>
+        ) : null}
         {column.atATime && shapes ? <span className="block text-xs text-soft">in turn</span> : null}
       </button>
       {canSwap ? (

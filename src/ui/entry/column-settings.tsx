@@ -83,7 +83,7 @@ export function ColumnSettings({
           key={column.id}
           label="Starts at minute"
           seconds={column.startsAt}
-          placeholder="follows on"
+          placeholder="next"
           onChange={(startsAt) => onChange({ startsAt })}
         />
       </div>

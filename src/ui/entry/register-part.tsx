@@ -3,7 +3,7 @@
 import { useState } from 'react'
 import type { PlayerId } from '#squad/player'
 import type { RegisterEntry, RegisterSegment } from '#squad/register-segments'
-import { comeAt, hereThroughout } from '#squad/register-segments'
+import { comeAt, hereThroughout, isOutForToday } from '#squad/register-segments'
 import type { Guest } from '#ui/entry/practice-draft'
 import { RegisterMore } from '#ui/entry/register-more'
 import { segmentsText } from '#ui/entry/register-text'
@@ -62,7 +62,7 @@ type RegisterRowProps = Pick<RegisterPartProps, 'onSegments' | 'onTakeBack'> & {
 function RegisterRow({ entry, name, isGuest, onSegments, onTakeBack }: RegisterRowProps) {
   const { playerId, segments } = entry
   const isHere = segments.length > 0
-  const isOut = segments.some((segment) => segment.state === 'out')
+  const isOut = isOutForToday(segments)
   return (
     <div className="flex flex-wrap items-center gap-x-2">
       <button

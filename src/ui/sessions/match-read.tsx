@@ -20,7 +20,8 @@ export function MatchRead({ periods, spells, players }: MatchReadProps) {
   const spans = spansOfGrid(grid)
   return (
     <Table
-      caption="K keeper, B back, M middle, F forward; an empty cell was off"
+      caption="Who played in which line"
+      hideCaption
       head={[
         { key: 'player', label: 'Player' },
         ...spans.map((span) => ({

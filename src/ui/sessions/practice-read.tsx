@@ -48,7 +48,8 @@ export function PracticeRead({
   const write = paths.writeSession(squadId, { sessionId })
   return (
     <Table
-      caption="Who did what in each turn; an empty cell waited"
+      caption="Who did what in each turn"
+      hideCaption
       head={[
         { key: 'player', label: 'Player' },
         ...turns.map(({ eventId, turn }, index) => ({

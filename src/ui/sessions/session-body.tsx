@@ -43,6 +43,12 @@ export type SessionBodyProps = {
   readonly cancel: SendForm
 }
 
+const legend = {
+  practice:
+    'A attacked, D defended, K kept goal, the number is the area; an empty cell waited, – was not there.',
+  match: 'K keeper, B back, M middle, F forward; an empty cell was off.',
+}
+
 /** Everything that is written of one session, and what it came to. */
 export function SessionBody(props: SessionBodyProps) {
   const { squadId, session, players, register, spells, account, history } = props
@@ -73,7 +79,9 @@ export function SessionBody(props: SessionBodyProps) {
         </section>
       ) : null}
       <section>
-        <SectionTitle>{session.kind === 'practice' ? 'Turns' : 'Places'}</SectionTitle>
+        <SectionTitle note={isWritten ? legend[session.kind] : undefined}>
+          {session.kind === 'practice' ? 'Turns' : 'Places'}
+        </SectionTitle>
         {isWritten ? null : (
           <Empty>
             {props.isToCome
