@@ -158,10 +158,14 @@ it('a plan is ready only without questions and problems, and with something to w
   expect(isReady(plan('Name,From\nBo,x\nCy,2026-09-01'))).toBe(false)
 })
 
-it('five thousand rows are planned in a moment', () => {
+it('five thousand rows are planned row by row', () => {
   const text = `Name,Code\n${Array.from({ length: 5000 }, (_, n) => `Player ${n % 4000},c${n % 4500}`).join('\n')}`
   const reading = rosterOf(text)
-  const began = performance.now()
-  planRoster(reading.rows, { known: [ann], answers: new Map(), defaultFirstDay: '2026-09-01' })
-  expect(performance.now() - began).toBeLessThan(2000)
+  const planned = planRoster(reading.rows, {
+    known: [ann],
+    answers: new Map(),
+    defaultFirstDay: '2026-09-01',
+  })
+  expect(planned).toHaveLength(5000)
+  expect(planned.slice(0, 4000).every(({ outcome }) => outcome.kind === 'new')).toBe(true)
 })
