@@ -11,9 +11,11 @@ import { cancelSession, recordSessions } from '#data/sessions'
 import { listSquadCoaches } from '#data/squad-coaches'
 import { getSquad } from '#data/squads'
 import { action, goTo, saved } from '#server/action'
+import { loadClubDay } from '#server/club-day'
 import { newSessionOf, problemsOfNewSession } from '#server/new-session'
 import { matchInput, newSessionInput, practiceInput, sessionOfSquad } from '#server/session-input'
 import { bringBookUpToDate, openForWriting } from '#server/session-writing'
+import { whyNotWritable } from '#server/why-not-writable'
 import { decideMatchWriting, saveMatchWriting } from '#server/write-match'
 import { decideWriting, saveWriting } from '#server/write-practice'
 
@@ -33,7 +35,9 @@ export const enterSession = action(newSessionInput, (viewer, input) =>
     const detail = { kind: session.kind, day: session.day }
     const by = { personId: viewer.personId, at: new Date() }
     await recordAudit(tx, { action: 'enterSession', objectKind: 'session', objectId: session.id, detail, by })
-    return goTo(`/squads/${input.squadId}/sessions/${session.id}/write`)
+    const { today } = await loadClubDay(tx, by.at)
+    const page = `/squads/${input.squadId}/sessions/${session.id}`
+    return goTo(whyNotWritable(session, today) ? page : `${page}/write`)
   }),
 )
 
@@ -41,9 +45,11 @@ export const enterSession = action(newSessionInput, (viewer, input) =>
 export const writePractice = action(practiceInput, (viewer, input) =>
   inClub(viewer.clubId, async (tx) => {
     const session = await openForWriting(tx, viewer, input)
+    const now = new Date()
+    const closed = whyNotWritable(session, (await loadClubDay(tx, now)).today)
+    if (closed) return refuse({ path: '', message: closed })
     const decision = await decideWriting(tx, session, input)
     if (!decision.ok) return decision
-    const now = new Date()
     await saveWriting(tx, viewer, { session, input, now, decision: decision.value })
     await bringBookUpToDate(tx, session, now)
     return saved('Written. The season book has been brought up to date.')
@@ -54,9 +60,11 @@ export const writePractice = action(practiceInput, (viewer, input) =>
 export const writeMatch = action(matchInput, (viewer, input) =>
   inClub(viewer.clubId, async (tx) => {
     const session = await openForWriting(tx, viewer, input)
+    const now = new Date()
+    const closed = whyNotWritable(session, (await loadClubDay(tx, now)).today)
+    if (closed) return refuse({ path: '', message: closed })
     const decision = await decideMatchWriting(tx, session, input)
     if (!decision.ok) return decision
-    const now = new Date()
     await saveMatchWriting(tx, viewer, { session, input, now, decision: decision.value })
     await bringBookUpToDate(tx, session, now)
     return saved('Written. The season book has been brought up to date.')

@@ -14,8 +14,10 @@ import { getVersion } from '#data/written-history'
 import { loadWritten, type WrittenSession } from '#data/written-sessions'
 import { namesApart } from '#fairness/book/names-apart'
 import { eventsThatStand } from '#practice/replay'
+import { loadClubDay } from '#server/club-day'
 import { loadFrame } from '#server/page-frame'
 import { sessionOfSquad } from '#server/session-views'
+import { whyNotWritable } from '#server/why-not-writable'
 import { turnsThatStand } from '#server/write-practice'
 import type { Player } from '#squad/player'
 import { policyInForce } from '#squad/policy'
@@ -49,6 +51,7 @@ export async function loadWritingPage(
       squad,
       session,
       version: await getVersion(tx, sessionId),
+      closed: whyNotWritable(session, (await loadClubDay(tx)).today),
       players: writablePlayers(namesApart(await listSquadPlayers(tx, squadId)), {
         session,
         memberships,

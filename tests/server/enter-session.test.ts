@@ -92,4 +92,28 @@ describe('entering and cancelling', () => {
     expect(await at.club.run((tx) => listAccounts(tx, days))).toEqual([])
     expect(await eventsNow(at)).toHaveLength(4)
   })
+
+  it('a session to come is entered and goes on to its own page; nothing can be written of it yet', async () => {
+    const href = await enter({ day: '2026-10-06' })
+    const days = { squadId: at.club.squadId, from: '2026-10-06', to: '2026-10-06' }
+    const [session] = await at.club.run((tx) => listSessions(tx, days))
+    expect(href).toBe(`/squads/${at.club.squadId}/sessions/${session?.id}`)
+    at.sessionId = session?.id ?? ''
+    expect(await write(at)).toMatchObject({
+      status: 'refused',
+      problems: [{ message: 'This session is still to come: it can be written down from its day on.' }],
+    })
+    expect(await eventsNow(at)).toEqual([])
+  })
+
+  it('nothing can be written of a cancelled session', async () => {
+    const fields = new FormData()
+    fields.set('squadId', at.club.squadId)
+    fields.set('sessionId', at.sessionId)
+    await cancelWritten(idle, fields)
+    expect(await write(at)).toMatchObject({
+      status: 'refused',
+      problems: [{ message: expect.stringContaining('was cancelled') }],
+    })
+  })
 })

@@ -1,5 +1,6 @@
 import { beforeEach } from 'vitest'
 import { newId } from '#data/ids'
+import { type ClubTx, inClub } from '#data/in-club'
 import { recordPeople } from '#data/people'
 import { recordSquadCoach } from '#data/squad-coaches'
 import { listEvents } from '#data/turn-events'
@@ -9,7 +10,7 @@ import { writePractice } from '#server/session-actions'
 import type { PracticeInput } from '#server/session-input'
 import { turnsThatStand } from '#server/write-practice'
 import { askAsPerson } from './next-request'
-import { aClub, enterSession, type TestClub } from './test-club'
+import { aClub, enterSession, ownerDatabase, type TestClub } from './test-club'
 import { formOf, typedPractice } from './typed-session'
 
 /** Before any form was sent. */
@@ -28,7 +29,8 @@ export type Written = { club: TestClub; sessionId: string }
 export function aClubForWriting(): Written {
   const at = {} as Written
   beforeEach(async () => {
-    at.club = await aClub({ players: 5 })
+    at.club = await aClub({ players: 5, isDemo: true })
+    await standStill(at.club)
     const { squadId, coach } = at.club
     await at.club.run(async (tx) => {
       const { personId } = coach
@@ -39,6 +41,13 @@ export function aClubForWriting(): Written {
     askAs(at.club, 'coach')
   })
   return at
+}
+
+/** Whatever day the tests are run on, it is 1 October 2026 in the club: the practice has been held. */
+function standStill({ club }: TestClub) {
+  const data = { calendarDay: new Date('2026-10-01T00:00:00Z') }
+  const work = (tx: ClubTx) => tx.db.club.update({ where: { id: club.id }, data })
+  return inClub(club.id, work, { database: ownerDatabase() })
 }
 
 export type Asker = 'coach' | 'headCoach' | 'otherCoach' | 'guardian'

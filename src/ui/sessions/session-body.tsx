@@ -59,9 +59,11 @@ export function SessionBody(props: SessionBodyProps) {
     <>
       {props.mayWrite && !session.isCancelled ? (
         <p className="flex flex-wrap gap-3">
-          <LinkButton href={paths.writeSession(squadId, { sessionId: session.id })} weight="main">
-            {isWritten ? 'Correct it' : 'Write it down'}
-          </LinkButton>
+          {props.isToCome ? null : (
+            <LinkButton href={paths.writeSession(squadId, { sessionId: session.id })} weight="main">
+              {isWritten ? 'Correct it' : 'Write it down'}
+            </LinkButton>
+          )}
           <CancelButton squadId={squadId} sessionId={session.id} send={props.cancel} />
         </p>
       ) : null}

@@ -7,6 +7,7 @@ import { loadWritingPage } from '#server/writing-views'
 import { MatchForm } from '#ui/entry/match-form'
 import { PracticeForm } from '#ui/entry/practice-form'
 import { formatDay } from '#ui/format-day'
+import { Notice } from '#ui/page/notice'
 import { paths } from '#ui/paths'
 import { words } from '#ui/words'
 
@@ -21,7 +22,9 @@ export default async function WritePage({ params, searchParams }: WritePageProps
   const viewer = await getViewer()
   const { squadId, sessionId } = await params
   const { turn } = await searchParams
-  const { frame, session, squad, ...form } = await orNotFound(loadWritingPage(viewer, { squadId, sessionId }))
+  const { frame, session, squad, closed, ...form } = await orNotFound(
+    loadWritingPage(viewer, { squadId, sessionId }),
+  )
   const where = { squadId, sessionId, doneHref: paths.session(squadId, { sessionId }) }
   const onlyTurn = typeof turn === 'string' ? turn : null
   return (
@@ -31,7 +34,9 @@ export default async function WritePage({ params, searchParams }: WritePageProps
       title={`${words.kind[session.kind]}, ${formatDay(session.day)}`}
       lead={[squad.name, session.title].filter(Boolean).join(' · ')}
     >
-      {session.kind === 'practice' ? (
+      {closed ? (
+        <Notice>{closed}</Notice>
+      ) : session.kind === 'practice' ? (
         <PracticeForm
           {...where}
           {...form}
