@@ -59,7 +59,7 @@ describe('RFC 4180, section 2', () => {
     expect(writeCsv(rows)).toBe('\uFEFFname,note\r\n"b""bb","b\r\nbb"\r\n"a,b"," c "\r\n')
   })
 
-  it('gives back any cells that were written, in any separator mood of the reader', () => {
+  it('gives back any cells that were written', () => {
     const text = fc.string({ unit: 'binary', maxLength: 12 }).filter((s) => !s.startsWith('\uFEFF'))
     const table = fc.array(fc.array(text, { minLength: 2, maxLength: 4 }), { minLength: 1, maxLength: 6 })
     fc.assert(
@@ -68,7 +68,7 @@ describe('RFC 4180, section 2', () => {
         expect(read.map((row) => row.map(fromSafeCell))).toEqual(rows)
       }),
     )
-  })
+  }, 30_000)
 })
 
 describe('rows of a text', () => {
