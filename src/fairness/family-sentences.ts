@@ -7,6 +7,7 @@ import { nextStepOf } from '#fairness/flags/short-answers'
 import type { Figures } from '#fairness/session-figures'
 import { playedFigure, type SessionKind } from '#fairness/standing'
 import { dueGapSeconds, type StandingFigure } from '#fairness/standing-figure'
+import { toleranceSeconds } from '#fairness/tolerance'
 import type { Player } from '#squad/player'
 import type { Policy } from '#squad/policy'
 
@@ -15,7 +16,7 @@ export type FamilyTopic = 'attack' | 'defend' | 'keep' | 'played'
 
 /** The only three things a family is ever told of a topic. */
 export type FamilySentence =
-  | { readonly says: 'even'; readonly topic: FamilyTopic }
+  | { readonly says: 'even'; readonly topic: FamilyTopic; readonly isPartMissed: boolean }
   | {
       readonly says: 'fewer'
       readonly topic: FamilyTopic
@@ -68,8 +69,6 @@ const ruleOfFewer: Readonly<Record<FamilyTopic, FlagRule['name']>> = {
   played: 'matchMinutesShort',
 }
 
-const noticeableSeconds = 60
-
 /**
  * What a family is told, a sentence for each topic that can be spoken of. Fewer turns than due are not spoken of before
  * the coach has said what comes next, or has had the days to.
@@ -83,8 +82,8 @@ export function familySentences(input: FamilyInput): readonly FamilySentence[] {
   const fewer = spoken
     .filter(({ status }) => status === 'short')
     .flatMap(({ topic, figure }) => fewerSentence(input, { topic, figure }))
-  return spoken.flatMap(({ topic, status }): readonly FamilySentence[] => {
-    if (status === 'within') return [{ says: 'even', topic }]
+  return spoken.flatMap(({ topic, figure, status }): readonly FamilySentence[] => {
+    if (status === 'within') return [{ says: 'even', topic, isPartMissed: hasMissed(figure, input.policy) }]
     if (status === 'short') return fewer.filter((sentence) => sentence.topic === topic)
     const moreOf = fewer[0]?.topic ?? furthestBehind(input, topic)
     return [{ says: 'more', topic, moreOf }]
@@ -96,7 +95,7 @@ export function familyFigure({ roles }: Pick<FamilyInput, 'roles'>, topic: Famil
 }
 
 function fewerSentence(
-  { player, flags, kind, today }: FamilyInput,
+  { player, policy, flags, kind, today }: FamilyInput,
   { topic, figure }: { readonly topic: FamilyTopic; readonly figure: StandingFigure },
 ): readonly Extract<FamilySentence, { says: 'fewer' }>[] {
   // Little time in goal is no loss to one who did not ask for it.
@@ -107,9 +106,13 @@ function fewerSentence(
   const isAnswered = flag?.status === 'acknowledged' && flag.acknowledged !== null
   const isDue = flag !== undefined && daysLater(flag.since, daysForNextStep) <= today
   if (!isAnswered && !isDue) return []
-  const isPartMissed = causeOf(figure).missed <= -noticeableSeconds
   const nextStep = isAnswered ? nextStepOf(flag.acknowledged?.reason ?? '') : null
-  return [{ says: 'fewer', topic, isPartMissed, nextStep }]
+  return [{ says: 'fewer', topic, isPartMissed: hasMissed(figure, policy), nextStep }]
+}
+
+/** What was missed is a difference by the club's own measure. */
+function hasMissed(figure: StandingFigure, policy: Policy): boolean {
+  return causeOf(figure).missed < -toleranceSeconds(policy, figure.dueSeconds)
 }
 
 /** Of the other topics inside the band and on its lower side, the one furthest from even; goal only where it is asked for. */

@@ -8,6 +8,7 @@ import { listPolicies, type StoredPolicyVersion } from '#data/policies'
 import { listSquads } from '#data/squads'
 import { loadClubDay } from '#server/club-day'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
+import { todayOf } from '#server/today'
 import { defaultPolicy, type Policy, policyInForce } from '#squad/policy'
 import { type PolicyHold, policyHistory } from '#squad/policy-history'
 
@@ -18,7 +19,7 @@ export type PolicyBand = {
   readonly inForce: Policy
   /** The band has rules of its own that hold today. */
   readonly isOwn: boolean
-  readonly history: readonly PolicyHold<StoredPolicyVersion>[]
+  readonly history: readonly (PolicyHold<StoredPolicyVersion> & { readonly madeOn: Day })[]
   /** What a change begins from: the newest version made, be it still to come. */
   readonly newest: Policy
 }
@@ -37,7 +38,7 @@ export async function loadPolicy(viewer: Viewer, { now }: { readonly now?: Date 
     throw new AppError('notAllowed', `${viewer.role} ${viewer.personId} may not see the policy`)
   }
   return inClub(viewer.clubId, async (tx) => {
-    const { today } = await loadClubDay(tx, now)
+    const { club, today } = await loadClubDay(tx, now)
     const versions = await listPolicies(tx)
     const squads = await listSquads(tx)
     const ages = [...squads.map(({ ageLimit }) => ageLimit), ...versions.flatMap((v) => v.ageLimit ?? [])]
@@ -47,7 +48,7 @@ export async function loadPolicy(viewer: Viewer, { now }: { readonly now?: Date 
       today,
       canChange: mayEver(viewer, 'changePolicy'),
       bands: bands.map((ageLimit) => ({
-        ...bandOf(versions, { ageLimit, today }),
+        ...bandOf(versions, { ageLimit, today, timeZone: club.timeZone }),
         squadNames: squads.filter((squad) => squad.ageLimit === ageLimit).map(({ name }) => name),
       })),
     }
@@ -56,9 +57,12 @@ export async function loadPolicy(viewer: Viewer, { now }: { readonly now?: Date 
 
 function bandOf(
   versions: readonly StoredPolicyVersion[],
-  at: { readonly ageLimit: number | null; readonly today: Day },
+  at: { readonly ageLimit: number | null; readonly today: Day; readonly timeZone: string },
 ): Omit<PolicyBand, 'squadNames'> {
-  const history = policyHistory(versions, at)
+  const history = policyHistory(versions, at).map((hold) => ({
+    ...hold,
+    madeOn: todayOf({ timeZone: at.timeZone, calendarDay: null }, hold.version.madeAt),
+  }))
   const own = history.find(({ state }) => state === 'inForce')
   const ofClub = policyHistory(versions, { ...at, ageLimit: null }).find(({ state }) => state === 'inForce')
   const inForce =

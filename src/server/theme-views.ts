@@ -18,7 +18,8 @@ import { isMemberBetween } from '#squad/member-between'
 import type { Squad, SquadId, Term } from '#squad/squad'
 import { termNow } from '#squad/term-now'
 import { coverProgramme, type ProgrammeCoverage, type ThemeCoverage } from '#themes/coverage'
-import { themeLines } from '#themes/theme-lines'
+import type { ProgrammeEntry } from '#themes/theme'
+import { themeAndBelow, themeLines } from '#themes/theme-lines'
 import { type ThemeMeeting, themeMeetings } from '#themes/theme-meetings'
 
 export type ThemeRow = {
@@ -27,6 +28,8 @@ export type ThemeRow = {
   readonly depth: number
   /** Null: neither planned nor met in this term. */
   readonly coverage: ThemeCoverage | null
+  /** Not planned itself, but themes under it are. */
+  readonly isHeading: boolean
 }
 
 export type ThemesBook = {
@@ -94,11 +97,24 @@ export async function loadThemes(
         theme,
         depth,
         coverage: coverages.get(theme.id) ?? null,
+        isHeading: isHeading(theme.id, { themes, programme }),
       })),
       onCourse: cover.onCourse,
       players: await loadPlayers(tx, { of, term, accounts, themes }),
     }
   })
+}
+
+function isHeading(
+  themeId: string,
+  {
+    themes,
+    programme,
+  }: { readonly themes: readonly StoredTheme[]; readonly programme: readonly ProgrammeEntry[] },
+): boolean {
+  const planned = programme.filter(({ wishedShare }) => wishedShare > 0).map((entry) => entry.themeId)
+  const below = themeAndBelow(themes, themeId)
+  return !planned.includes(themeId) && planned.some((id) => below.has(id))
 }
 
 const nothingYet = { firstDay: '9999-12-31', lastDay: '9999-12-30' }

@@ -4,13 +4,13 @@
  */
 export const shortAnswers = [
   {
-    text: 'Putting it right at the next practice',
-    nextStep: 'the coach puts it right at the next practice',
+    text: 'Putting right next time',
+    nextStep: 'the coach puts it right next time',
   },
-  { text: 'Talked it over with the player', nextStep: 'the coach has talked it over with your child' },
-  { text: 'The player asked for this', nextStep: 'it stays as your child asked for it' },
-  { text: 'Agreed with the family', nextStep: 'it stays as agreed with you' },
-  { text: 'Looking at it again in two weeks', nextStep: 'the coach looks at it again in two weeks' },
+  { text: 'Talked it over', nextStep: 'the coach has talked it over with your child' },
+  { text: 'The player’s wish', nextStep: 'it stays as your child asked for it' },
+  { text: 'Agreed with family', nextStep: 'it stays as agreed with you' },
+  { text: 'Looking again in 2 weeks', nextStep: 'the coach looks at it again in two weeks' },
 ] as const
 
 /** A coach's own words are for coaches: they may name others. A family is sent to the coach instead. */

@@ -12,7 +12,7 @@ type ChartTableProps = {
 export function ChartTable({ caption, head, children }: ChartTableProps) {
   return (
     <Details summary="The same as a table">
-      <Table caption={caption} hideCaption head={head}>
+      <Table caption={`${caption}, as a table`} hideCaption head={head}>
         {children}
       </Table>
     </Details>

@@ -21,7 +21,7 @@ export function LorenzCurve({
   const at = points.map(({ players, share }) => `${x(players)},${y(share)}`)
   return (
     <figure>
-      <figcaption className="text-sm text-soft">{caption}</figcaption>
+      <figcaption className="max-w-64 text-sm text-soft">{caption}</figcaption>
       <svg viewBox={`0 0 ${size} ${size}`} className="block w-full max-w-64" role="img" aria-label={caption}>
         <polygon points={at.join(' ')} fill="var(--color-band)" />
         <line x1={x(0)} y1={y(0)} x2={x(1)} y2={y(1)} stroke="var(--color-ink)" />

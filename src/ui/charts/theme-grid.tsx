@@ -41,27 +41,34 @@ const sign: Readonly<Record<GridMark, string>> = { met: '', hole: '○', unknown
 /** Themes by weeks, or players by themes: holes stand out by shape. */
 export function ThemeGrid({ caption, rowHead, columns, rows }: ThemeGridProps) {
   return (
-    <Table
-      caption={caption}
-      head={[{ key: 'head', label: rowHead }, ...columns.map(({ key, label }) => ({ key, label }))]}
-    >
-      {rows.map((row) => (
-        <tr key={row.key}>
-          <th scope="row">
-            <span style={{ paddingLeft: `${(row.depth ?? 0) * 1.25}rem` }}>{row.label}</span>
-          </th>
-          {row.cells.map((cell) => (
-            <td key={cell.key} title={cell.words}>
+    <div className="grid-marks">
+      <Table
+        caption={caption}
+        head={[{ key: 'head', label: rowHead }, ...columns.map(({ key, label }) => ({ key, label }))]}
+      >
+        {rows.map((row) => (
+          <tr key={row.key}>
+            <th scope="row">
               <span
-                className={`flex min-h-7 min-w-9 items-center justify-center px-1 text-sm ${look[cell.mark]}`}
+                className="block min-w-24 sm:min-w-44"
+                style={{ paddingLeft: `${(row.depth ?? 0) * 1.25}rem` }}
               >
-                <span aria-hidden="true">{cell.text || sign[cell.mark]}</span>
-                <span className="sr-only">{cell.words}</span>
+                {row.label}
               </span>
-            </td>
-          ))}
-        </tr>
-      ))}
-    </Table>
+            </th>
+            {row.cells.map((cell) => (
+              <td key={cell.key} title={cell.words}>
+                <span
+                  className={`flex min-h-7 min-w-9 items-center justify-center whitespace-nowrap px-1 text-sm ${look[cell.mark]}`}
+                >
+                  <span aria-hidden="true">{cell.text || sign[cell.mark]}</span>
+                  <span className="sr-only">{cell.words}</span>
+                </span>
+              </td>
+            ))}
+          </tr>
+        ))}
+      </Table>
+    </div>
   )
 }

@@ -67,11 +67,10 @@ function SquadPart({ squad, hasName }: { readonly squad: FamilySquad; readonly h
           {squad.themes.map(({ name, depth, meeting }) => (
             <div
               key={meeting.themeId}
+              style={{ paddingLeft: `${depth * 1.25}rem` }}
               className="border-b border-rule py-2 sm:grid sm:grid-cols-[1fr_1fr] sm:gap-x-4"
             >
-              <dt className="font-medium" style={{ paddingLeft: `${depth * 1.25}rem` }}>
-                {name}
-              </dt>
+              <dt className="font-medium">{name}</dt>
               <dd className="max-sm:text-soft">{metText(meeting)}</dd>
             </div>
           ))}
@@ -89,10 +88,9 @@ function SquadPart({ squad, hasName }: { readonly squad: FamilySquad; readonly h
 
 function KindPart({ of }: { readonly of: FamilyKind }) {
   const { kind, said } = of
-  const note = kind === 'practice' ? 'Counted over the practices your child was at.' : undefined
   return (
     <section>
-      <SectionTitle note={said ? note : undefined}>{words.kinds[kind]}</SectionTitle>
+      <SectionTitle>{words.kinds[kind]}</SectionTitle>
       {said ? (
         <Said kind={kind} said={said} />
       ) : (

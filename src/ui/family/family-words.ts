@@ -29,9 +29,7 @@ export function familySentenceText(sentence: FamilySentence, kind: Kind): string
   const few = kind === 'match' ? 'less' : 'fewer'
   switch (sentence.says) {
     case 'even':
-      return kind === 'match'
-        ? `Your child’s ${topic} has been about even.`
-        : `Your child’s ${topic} have been about even.`
+      return evenText(sentence, kind)
     case 'fewer': {
       const missed = kind === 'match' ? 'matches' : 'practices'
       return [
@@ -49,6 +47,14 @@ export function familySentenceText(sentence: FamilySentence, kind: Kind): string
       return `Your child has had more ${topic} than an even turn-taking would give${more}.`
     }
   }
+}
+
+function evenText({ topic, isPartMissed }: Extract<FamilySentence, { says: 'even' }>, kind: Kind): string {
+  const have = kind === 'match' ? 'has' : 'have'
+  const whose = isPartMissed
+    ? `In the ${words.kinds[kind].toLowerCase()} your child came to, `
+    : 'Your child’s '
+  return `${whose}${topicText(topic, kind)} ${have} been about even.`
 }
 
 /** What the page rests on, its first line. */

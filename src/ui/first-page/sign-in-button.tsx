@@ -25,13 +25,11 @@ export function SignInButton({ person, signIn, isMain }: SignInButtonProps) {
       <input type="hidden" name="personId" value={personId} />
       <button
         type="submit"
-        className={`flex min-h-20 w-full cursor-pointer flex-col justify-center border px-4 py-3 text-left ${look}`}
+        className={`flex h-full min-h-24 w-full cursor-pointer flex-col justify-center border px-4 py-3 text-left ${look}`}
       >
         <span className="text-lg font-semibold">{roleText(role)}</span>
-        <span className="text-sm">
-          {name}
-          {squadNames.length > 0 ? `, ${listed(squadNames)}` : ''}
-        </span>
+        <span className="text-sm">{name}</span>
+        {squadNames.length > 0 ? <span className="text-sm">{listed(squadNames)}</span> : null}
       </button>
     </form>
   )

@@ -21,7 +21,7 @@ export function AnswerForm({ flagId, send }: AnswerFormProps) {
       <p className="text-sm font-medium text-soft">Answer</p>
       <div className="mt-1 flex flex-wrap gap-2">
         {shortAnswers.map(({ text }) => (
-          <Button key={text} weight="plain" name="reason" value={text} className="text-sm">
+          <Button key={text} weight="plain" name="reason" value={text} className="px-2.5! text-sm">
             {text}
           </Button>
         ))}

@@ -27,7 +27,7 @@ export function Page({ frame, tab, title, lead, outdoors = false, children }: Pa
       <RolePatterns />
       <Header frame={frame} tab={tab} />
       <main id="content" className="mx-auto max-w-7xl px-0 pb-16 sm:px-6">
-        <div className="ledger-page px-4 py-6 sm:px-8">
+        <div className="ledger-page px-4 py-6 sm:px-8 lg:pl-[3.25rem]">
           <h1 className="text-2xl font-semibold tracking-tight text-balance">{title}</h1>
           {lead ? <div className="mt-1 max-w-prose text-soft">{lead}</div> : null}
           <div className="mt-6 space-y-10">{children}</div>

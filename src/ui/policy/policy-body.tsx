@@ -10,14 +10,14 @@ import { heldText } from '#ui/policy/held-text'
 import { PolicyForm } from '#ui/policy/policy-form'
 import { policySentences } from '#ui/policy/policy-sentences'
 
-type Version = PolicyVersion & { readonly madeBy: string | null; readonly madeAt: Date }
+type Hold = PolicyHold<PolicyVersion & { readonly madeBy: string | null }> & { readonly madeOn: Day }
 
 export type ShownBand = {
   readonly ageLimit: number | null
   readonly squadNames: readonly string[]
   readonly inForce: Policy
   readonly isOwn: boolean
-  readonly history: readonly PolicyHold<Version>[]
+  readonly history: readonly Hold[]
   readonly newest: Policy
 }
 
@@ -106,8 +106,7 @@ function History({ band }: { readonly band: ShownBand }) {
               <strong className="font-semibold">{stateWords[hold.state]}:</strong> {heldText(hold)}
             </p>
             <p className="text-sm text-soft">
-              Made{hold.version.madeBy ? ` by ${hold.version.madeBy}` : ''} on{' '}
-              {formatDay(hold.version.madeAt.toISOString().slice(0, 10))}
+              Made{hold.version.madeBy ? ` by ${hold.version.madeBy}` : ''} on {formatDay(hold.madeOn)}
             </p>
             {hold.state === 'inForce' ? null : <Otherwise said={hold.version.policy} now={band.inForce} />}
           </li>

@@ -31,13 +31,13 @@ function widestText({ column, part, seconds, answered }: Widest, kind: Evenness[
   return `${Math.abs(minutes)} min ${side} ${doing(column, kind)}, ${words.cause[part]}${answeredWords[answered]}`
 }
 
-/** What the term before said: "Autumn term: 9 of 14." Null when there was none, or nothing to say then. */
+/** What the term before said: "In Autumn term: 9 of 14 within the band." Null when there was none, or nothing to say then. */
 export function beforeSentence(before: Evenness | null, termName: string | null): string | null {
   if (!before || termName === null || before.written.held === 0) return null
-  if (!before.said) return `${termName}: ${lower(words.notEnoughWritten)}`
+  if (!before.said) return `In ${termName}: ${lower(words.notEnoughWritten)}`
   return before.said.members === 0
     ? null
-    : `${termName}: ${before.said.withinBand} of ${before.said.members}.`
+    : `In ${termName}: ${before.said.withinBand} of ${before.said.members} within the band.`
 }
 
 /** How the index moved: "Jain index of time played: 0.02 closer to even than in Autumn term." */

@@ -53,11 +53,15 @@ export function IndicesPart({ squadName, figures, before, termBeforeName }: Indi
         </p>
       ))}
       <Meaning plannedShare={Math.max(...kinds.map((kind) => asPlannedShare(figures[kind].written)))} />
+      <p className="max-w-prose text-sm text-soft">
+        The curves go from those with least to those with most. The straight line is even; the further a curve
+        hangs below it, the less even it was.
+      </p>
       <div className="flex flex-wrap gap-8">
         {kinds.map((kind) => (
           <LorenzCurve
             key={kind}
-            caption={`${words.kinds[kind]}: time played ÷ even share, from those with least to those with most; the straight line is even`}
+            caption={`${squadName}, ${words.kinds[kind].toLowerCase()}: time played ÷ even share`}
             points={figures[kind].said?.lorenz ?? []}
           />
         ))}
@@ -67,7 +71,7 @@ export function IndicesPart({ squadName, figures, before, termBeforeName }: Indi
 }
 
 export function indexText(index: number | null): string {
-  return index === null ? '–' : index.toFixed(2)
+  return index === null ? '–' : index.toFixed(3)
 }
 
 /** What the indices say and what they do not. */

@@ -55,15 +55,11 @@ export function SquadPart({ reviewed, termId, termBeforeName, today, ...rest }: 
         <Link href={withChoices(paths.book(squad.id), { term: termId })}>{squad.name}</Link>
       </h2>
       <p className="text-soft">{coachesText(reviewed)}</p>
-      <div className="mt-4 space-y-3">
-        {kinds.map((kind) => (
-          <WrittenBar key={kind} kind={kind} count={figures[kind].written} />
-        ))}
-      </div>
-      <dl className="mt-5 max-w-3xl">
+      <dl className="mt-3 max-w-3xl">
         {kinds.map((kind) => (
           <Line key={kind} term={words.kinds[kind]}>
-            <p className="font-medium">{evennessSentence(figures[kind])}</p>
+            <WrittenBar count={figures[kind].written} />
+            <p className="mt-1 font-medium">{evennessSentence(figures[kind])}</p>
             <p className="text-sm text-soft">
               {beforeSentence(before?.[kind] ?? null, termBeforeName) ?? 'No earlier term to set beside it.'}
             </p>
@@ -88,7 +84,7 @@ export function SquadPart({ reviewed, termId, termBeforeName, today, ...rest }: 
           />
         </Line>
       </dl>
-      <div className="no-print mt-4">
+      <div className="no-print mt-4 max-w-3xl">
         <Details summary="Indices, and what they mean">
           <IndicesPart
             squadName={squad.name}

@@ -1,19 +1,16 @@
 import type { WrittenCount } from '#fairness/book/written-count'
-import { words } from '#ui/words'
 
-type WrittenBarProps = { readonly kind: 'practice' | 'match'; readonly count: WrittenCount }
+type WrittenBarProps = { readonly count: WrittenCount }
 
 const width = 240
 const height = 14
 
 /** How much is written down: filled, as planned hatched (even by construction), not written only framed. */
-export function WrittenBar({ kind, count }: WrittenBarProps) {
+export function WrittenBar({ count }: WrittenBarProps) {
   const { held, written, asPlanned } = count
-  const text = writtenText(count)
   const x = (sessions: number) => (held === 0 ? 0 : (sessions / held) * (width - 2))
   return (
-    <div className="sm:grid sm:grid-cols-[6rem_15rem_1fr] sm:items-center sm:gap-x-4">
-      <span className="font-medium">{words.kinds[kind]}</span>
+    <div className="flex flex-wrap items-center gap-x-4">
       <svg viewBox={`0 0 ${width} ${height}`} className="block h-3.5 w-60 max-w-full" aria-hidden="true">
         <rect x={1} y={1} width={x(written - asPlanned)} height={height - 2} fill="var(--color-ink)" />
         <rect
@@ -33,14 +30,17 @@ export function WrittenBar({ kind, count }: WrittenBarProps) {
           strokeDasharray={written < held ? '4 2' : undefined}
         />
       </svg>
-      <span className="block text-sm">{text}</span>
+      <span className="text-sm">
+        {writtenText(count)}
+        {asPlanned > 0 ? ' (hatched)' : ''}
+      </span>
     </div>
   )
 }
 
-/** "22 of 26 written down, 5 of them as planned (hatched)". */
+/** "22 of 26 written down, 5 of them as planned". */
 export function writtenText({ held, written, asPlanned }: WrittenCount): string {
   if (held === 0) return 'none held'
-  const planned = asPlanned > 0 ? `, ${asPlanned} of them as planned (hatched)` : ''
+  const planned = asPlanned > 0 ? `, ${asPlanned} of them as planned` : ''
   return `${written} of ${held} written down${planned}`
 }

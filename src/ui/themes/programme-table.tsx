@@ -6,6 +6,8 @@ export type ProgrammeRow = {
   readonly theme: { readonly id: string; readonly name: string; readonly asks: string }
   readonly depth: number
   readonly coverage: ThemeCoverage | null
+  /** Not planned itself, but themes under it are. */
+  readonly isHeading: boolean
 }
 
 const percent = (part: number) => `${Math.round(part * 100)} %`
@@ -25,16 +27,16 @@ export function ProgrammeTable({
       hideCaption
       head={[
         { key: 'theme', label: 'Theme' },
-        { key: 'planned', label: 'Planned, of the practices', isFigure: true },
-        { key: 'met', label: 'Met, of those written', isFigure: true },
-        { key: 'due', label: 'Practices due by now', isFigure: true },
-        { key: 'had', label: 'Practices met in', isFigure: true },
         { key: 'say', label: 'So far' },
+        { key: 'planned', label: 'Planned', isFigure: true },
+        { key: 'met', label: 'Met', isFigure: true },
+        { key: 'due', label: 'Practices due', isFigure: true },
+        { key: 'had', label: 'Practices met in', isFigure: true },
       ]}
     >
-      {rows.map(({ theme, depth, coverage }) => (
+      {rows.map(({ theme, depth, coverage, isHeading }) => (
         <tr key={theme.id}>
-          <th scope="row" className="min-w-40">
+          <th scope="row" className="sm:min-w-40">
             <span style={{ paddingLeft: `${depth * 1.25}rem` }} className="block">
               {theme.name}
               {theme.asks ? (
@@ -42,6 +44,9 @@ export function ProgrammeTable({
               ) : null}
             </span>
           </th>
+          <td className={isBehind(coverage) ? 'font-semibold text-accent' : 'text-soft'}>
+            {isHeading ? 'planned in its parts' : courseText(coverage)}
+          </td>
           <td className="figure">
             {coverage && coverage.wishedShare > 0 ? percent(coverage.wishedShare) : '–'}
           </td>
@@ -50,9 +55,6 @@ export function ProgrammeTable({
           </td>
           <td className="figure">{coverage && coverage.wishedShare > 0 ? coverage.duePractices : '–'}</td>
           <td className="figure">{coverage ? coverage.metPractices : '–'}</td>
-          <td className={isBehind(coverage) ? 'font-semibold text-accent' : 'text-soft'}>
-            {courseText(coverage)}
-          </td>
         </tr>
       ))}
     </Table>

@@ -50,7 +50,11 @@ export function ThemesBody({ squad, terms, term, written, weeks, rows, onCourse,
       ) : null}
       {rows.length > 0 ? (
         <section>
-          <SectionTitle note={courseSentence(onCourse)}>The programme</SectionTitle>
+          <SectionTitle
+            note={`${courseSentence(onCourse)} Planned and met are parts of the practices written down.`}
+          >
+            The programme
+          </SectionTitle>
           <ProgrammeTable rows={rows} practices={written.written} />
         </section>
       ) : null}

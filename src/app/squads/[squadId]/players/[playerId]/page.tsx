@@ -4,6 +4,7 @@ import { Shell } from '#app/shell'
 import { loadPlayerBook } from '#server/player-views'
 import { getViewer } from '#server/viewer'
 import { WrittenLine } from '#ui/book/written-line'
+import { LinkButton } from '#ui/page/button'
 import { Choice } from '#ui/page/choice'
 import { paths, withChoices } from '#ui/paths'
 import { PlayerBody } from '#ui/player/player-body'
@@ -38,6 +39,9 @@ export default async function PlayerPage({ params, searchParams }: PlayerPagePro
       <PlayerFlags flags={book.flags} />
       <Choice label="Look at" options={kinds} />
       <PlayerBody {...book} />
+      <p className="no-print">
+        <LinkButton href={paths.family(playerId)}>The page the family sees</LinkButton>
+      </p>
     </Shell>
   )
 }
