@@ -143,12 +143,12 @@ const reviews: readonly DemoReview[] = [
 const acknowledgements: readonly DemoAcknowledgement[] = [
   {
     squadId: demoSquads.underTen.id,
-    playerId: playerId(stories.shortChanged),
-    rule: 'attackShort',
-    scope: 'practice',
+    playerId: playerId('goran'),
+    rule: 'goalShareOver',
+    scope: 'match',
     byId: personId('idris'),
     at: '2026-06-03T20:30:00.000Z',
-    reason: 'Starts every round with the ball at the next three practices.',
+    reason: 'Kept in two matches running because Kiri was away. Out of goal in the next two.',
   },
   {
     squadId: demoSquads.underTwelve.id,

@@ -149,7 +149,7 @@ describe('loading the demo club', () => {
     )
     expect(answered.map(({ playerId: id, rule }) => [id, rule]).toSorted()).toEqual(
       [
-        [playerId('adaeze'), 'attackShort'],
+        [playerId('goran'), 'goalShareOver'],
         [playerId('amara'), 'goalShareOver'],
       ].toSorted(),
     )
