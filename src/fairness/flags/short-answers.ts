@@ -7,7 +7,7 @@ export const shortAnswers = [
     text: 'Putting right next time',
     nextStep: 'the coach puts it right next time',
   },
-  { text: 'Talked it over', nextStep: 'the coach has talked it over with your child' },
+  { text: 'Talked it over', nextStep: 'the coach has talked about it with your child' },
   { text: 'The player’s wish', nextStep: 'it stays as your child asked for it' },
   { text: 'Agreed with family', nextStep: 'it stays as agreed with you' },
   { text: 'Looking again in 2 weeks', nextStep: 'the coach looks at it again in two weeks' },
