@@ -73,6 +73,7 @@ export function accountPresences(
   const first = spans.at(0)
   const last = spans.at(-1)
   const played = first && last ? { from: first.start, to: last.end } : null
+  const turns = spans.filter((span) => span.turnCount === 1)
   const playerIds = new Set([...register.map((line) => line.playerId), ...members])
   return [...playerIds].map((playerId) => ({
     playerId,
@@ -82,12 +83,8 @@ export function accountPresences(
       played,
     ),
     liveSeconds: live.get(playerId) ?? 0,
-    turnsPresent: spans.filter((span) => span.turnCount === 1 && span.present.includes(playerId)).length,
-    longestRestTurns: longestRestRun(
-      spans.filter((span) => span.turnCount === 1),
-      playerId,
-      { freeGameIsOneWait: true },
-    ),
+    turnsPresent: turns.filter((turn) => turn.present.includes(playerId)).length,
+    longestRestTurns: longestRestRun(turns, playerId, { freeGameIsOneWait: true }),
   }))
 }
 

@@ -1,7 +1,7 @@
 import type { Role } from '#exposure/column'
 import { gapSeconds } from '#fairness/gap'
 import type { KindStanding } from '#fairness/standing'
-import type { StandingFigure } from '#fairness/standing-figure'
+import { dueGapSeconds, type StandingFigure } from '#fairness/standing-figure'
 
 export const causeParts = ['missed', 'goalDuty', 'whileHere'] as const
 export type CausePart = (typeof causeParts)[number]
@@ -20,6 +20,14 @@ export function causeOf(figure: StandingFigure): Cause {
     whileHere: gapSeconds(figure),
     differenceSeconds: figure.seconds - figure.membersMeanSeconds,
   }
+}
+
+/**
+ * The same with agreements of fewer turns taken into account: what was agreed is no part of `whileHere`, so the parts add
+ * up to the difference less what the agreement takes off the due.
+ */
+export function agreedCauseOf(figure: StandingFigure): Cause {
+  return { ...causeOf(figure), whileHere: dueGapSeconds(figure) }
 }
 
 /** The part that says most about a difference: the largest of those on its side. Null when there is none. */

@@ -2,7 +2,7 @@ import type { Role } from '#exposure/column'
 import type { SessionAccount } from '#fairness/account'
 import type { AgreedFewerTurns } from '#fairness/agreed-due'
 import { countWritten, type WrittenCount } from '#fairness/book/written-count'
-import { type Cause, type CausePart, causeOf, causeParts } from '#fairness/cause'
+import { agreedCauseOf, type Cause, type CausePart, causeParts } from '#fairness/cause'
 import { dueStatusOf } from '#fairness/flags/column-finding'
 import type { CureGroup, FlagRule } from '#fairness/flags/flag-rule'
 import { flagRules } from '#fairness/flags/registry'
@@ -11,7 +11,7 @@ import { jainIndex } from '#fairness/indices/jain'
 import { type LorenzPoint, lorenzCurve } from '#fairness/indices/lorenz'
 import { sharesOfFair } from '#fairness/indices/ratios'
 import { type KindStanding, playedFigure, type SessionKind, standingsNow } from '#fairness/standing'
-import { dueGapSeconds, type StandingFigure } from '#fairness/standing-figure'
+import type { StandingFigure } from '#fairness/standing-figure'
 import type { Player, PlayerId } from '#squad/player'
 import type { Policy } from '#squad/policy'
 
@@ -142,7 +142,6 @@ export function changeOf(
 type Row = {
   readonly player: Player
   readonly column: JudgedColumn
-  readonly gapSeconds: number
   readonly isOutside: boolean
   /** On the side that flags speak of: short of playing, over in waiting, either way in goal. */
   readonly isLack: boolean
@@ -162,10 +161,9 @@ function rowsOf(
     return {
       player,
       column,
-      gapSeconds: dueGapSeconds(figure),
       isOutside: status !== 'within' && !isNoLoss,
       isLack: column === 'keep' || status === (column === 'rest' ? 'over' : 'short'),
-      cause: causeOf(figure),
+      cause: agreedCauseOf(figure),
     }
   })
 }
@@ -177,10 +175,11 @@ function widestOf(
   const anyOutside = rows.filter((row) => row.isOutside)
   const lacking = anyOutside.filter((row) => row.isLack)
   const outside = lacking.length > 0 ? lacking : anyOutside
-  const candidates =
-    outside.length > 0
-      ? outside.map((row) => ({ row, part: 'whileHere' as CausePart, seconds: row.gapSeconds }))
-      : rows.flatMap((row) => causeParts.map((part) => ({ row, part, seconds: row.cause[part] })))
+  const inQuestion = outside.length > 0 ? outside : rows
+  const parts: readonly CausePart[] = outside.length > 0 ? ['whileHere'] : causeParts
+  const candidates = inQuestion.flatMap((row) =>
+    parts.map((part) => ({ row, part, seconds: row.cause[part] })),
+  )
   const widest = candidates.reduce<(typeof candidates)[number] | null>(
     (best, one) => (Math.abs(one.seconds) > Math.abs(best?.seconds ?? 0) ? one : best),
     null,

@@ -61,6 +61,16 @@ describe('how even a squad was', () => {
     expect(said).toMatchObject({ withinBand: 3, widest: { playerId: 'ana', part: 'missed', seconds: -500 } })
   })
 
+  it('holds nothing against anyone that was agreed: fewer turns are no gap', () => {
+    const agreements = [{ playerId: 'ana', dueShare: 0.5, firstDay: '2026-08-01', lastDay: null }]
+    const players = { ana: attackOf(750), bo: attackOf(1900), cy: attackOf(1850) }
+    // Due is 750 of attack to Ana after the agreement, just what was had; Bo is 400 over.
+    expect(evenness(players, { agreements }).said).toMatchObject({
+      withinBand: 3,
+      widest: { playerId: 'bo', column: 'attack', part: 'whileHere', seconds: 400 },
+    })
+  })
+
   it('does not hold it against anyone to be short of goal without wanting to keep', () => {
     const keep = (seconds: number): At => ({ live: 3000, rows: [{ role: 'keep', seconds, fair: 1000 }] })
     const players = { ana: keep(0), bo: keep(1500), cy: keep(1500) }

@@ -1,6 +1,6 @@
 import type { Seconds } from '#common/time'
 import type { Role } from '#exposure/column'
-import { type Cause, causeOf } from '#fairness/cause'
+import { agreedCauseOf, type Cause } from '#fairness/cause'
 import { dueGapSeconds, type StandingFigure } from '#fairness/standing-figure'
 import { type Status, statusOf } from '#fairness/status'
 import { toleranceSeconds } from '#fairness/tolerance'
@@ -48,7 +48,7 @@ export function judgeFigure(figure: StandingFigure, input: JudgeInput): JudgedFi
   const tolerance = toleranceSeconds(policy, figure.dueSeconds)
   const status = statusOf({ seconds: figure.seconds, fairSeconds: figure.dueSeconds }, policy)
   const gapSeconds = dueGapSeconds(figure)
-  const cause = isMember ? { ...causeOf(figure), whileHere: gapSeconds } : null
+  const cause = isMember ? agreedCauseOf(figure) : null
   return {
     seconds: figure.seconds,
     turns: figure.turns,
