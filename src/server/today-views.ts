@@ -15,6 +15,7 @@ import type { RoundToGive } from '#fairness/flags/round-cure'
 import { longestRound } from '#practice/round-to-give'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
+import type { Player } from '#squad/player'
 import type { Squad, SquadId } from '#squad/squad'
 import type { Theme } from '#themes/theme'
 
@@ -72,7 +73,7 @@ export async function loadToday(
         .filter(({ written }) => written === 'notWritten')
         .map(shownSession)
         .reverse(),
-      ...(await loadCures(tx, { of, round, themes })),
+      ...(await loadCures(tx, { of, round, themes, players })),
       players: players.map(({ id, name }) => ({ id, name })),
     }
   })
@@ -100,11 +101,13 @@ type OpenFlags = {
   readonly of: SquadSeason
   readonly round: RoundToGive | null
   readonly themes: readonly Theme[]
+  /** By name. */
+  readonly players: readonly Player[]
 }
 
 async function loadCures(
   tx: ClubTx,
-  { of, round, themes }: OpenFlags,
+  { of, round, themes, players }: OpenFlags,
 ): Promise<Pick<TodayBook, 'cures' | 'openFlags'>> {
   const names = { themeName: (id: string) => themes.find((theme) => theme.id === id)?.name ?? '' }
   const open: readonly FlagState[] = await listFlagStates(tx, {
@@ -112,12 +115,17 @@ async function loadCures(
     seasonId: of.season.id,
     statuses: ['open'],
   })
+  // Who gains most from a round comes first in it; on a page players stand by name.
+  const place = new Map(players.map(({ id }, index) => [id, index]))
+  const byName = (a: string, b: string) => (place.get(a) ?? 0) - (place.get(b) ?? 0)
   const cures = groupByCure(open, round).map((cure) => ({
-    cure,
-    flags: (cure.kind === 'round' ? [...cure.clears, ...cure.starts] : cure.flags).flatMap((flag) => {
-      const told = tellFlag(flag, names)
-      return told ? [{ playerId: flag.playerId, told }] : []
-    }),
+    cure: { ...cure, playerIds: cure.playerIds.toSorted(byName) },
+    flags: (cure.kind === 'round' ? [...cure.clears, ...cure.starts] : cure.flags)
+      .flatMap((flag) => {
+        const told = tellFlag(flag, names)
+        return told ? [{ playerId: flag.playerId, told }] : []
+      })
+      .toSorted((a, b) => byName(a.playerId, b.playerId)),
   }))
   return { cures, openFlags: open.filter((flag) => !tellFlag(flag, names)?.isQuiet).length }
 }

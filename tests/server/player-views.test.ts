@@ -108,6 +108,19 @@ describe('today', () => {
     }
   })
 
+  it('names players in the order of their names, whoever is furthest behind', async () => {
+    for (const squadId of squadIds) {
+      const { cures, players } = await loadToday(headCoach, { squadId })
+      const byName = (ids: readonly string[]) => players.map(({ id }) => id).filter((id) => ids.includes(id))
+      expect(cures.some(({ cure }) => cure.playerIds.length > 1)).toBe(true)
+      for (const { cure, flags } of cures) {
+        expect(cure.playerIds).toEqual(byName(cure.playerIds))
+        const flagged = [...new Set(flags.map(({ playerId }) => playerId))]
+        expect(flagged).toEqual(byName(flagged))
+      }
+    }
+  })
+
   it('is no parent’s', async () => {
     await expect(loadToday(guardian, { squadId: squadIds[0] ?? '' })).rejects.toMatchObject({
       code: 'notAllowed',
