@@ -140,7 +140,7 @@ function readOneMark(
   const lateMinutes = whole('lateMinutes', 'minutes late')
   const lengthSeconds = whole('lengthSeconds', 'length in seconds')
   if (fromSecond !== null && toSecond !== null && fromSecond >= toSecond) {
-    problems.push(`Its time ends at second ${toSecond}, not after it begins at ${fromSecond}.`)
+    problems.push(`The time there ends at second ${toSecond}, not after it begins at ${fromSecond}.`)
   }
   if (day === null || !mark) return []
   const title = cell('title')

@@ -27,6 +27,6 @@ export function matchSentence(why: MatchQuestion, candidates: readonly KnownPlay
     case 'inAnotherSquad':
       return 'A player of another squad has this name. Is it the same player?'
     case 'alike':
-      return `The book has ${first?.name}, which looks alike. Is it the same player?`
+      return `The book has ${first?.name}, a name that looks alike. Is it the same player?`
   }
 }

@@ -78,7 +78,7 @@ function newOutcome(entry: RosterEntry, planning: RosterPlanning): RosterOutcome
   return days.lastDay !== null && days.lastDay < days.firstDay
     ? {
         kind: 'problem',
-        problems: [`Its last day, ${days.lastDay}, is before the day it joins, ${days.firstDay}.`],
+        problems: [`The last day, ${days.lastDay}, is before the day of joining, ${days.firstDay}.`],
       }
     : { kind: 'new', entry, days }
 }

@@ -67,7 +67,7 @@ function readRow(row: CsvRecord, how: How): RowReading<RosterEntry> {
     lastDay: readDay(cell('lastDay'), how, problems),
   }
   if (entry.firstDay && entry.lastDay && entry.lastDay < entry.firstDay) {
-    problems.push(`Its last day, ${entry.lastDay}, is before its first day, ${entry.firstDay}.`)
+    problems.push(`The last day, ${entry.lastDay}, is before the first day, ${entry.firstDay}.`)
   }
   const result =
     problems.length > 0 ? { kind: 'problem' as const, problems } : { kind: 'understood' as const, entry }

@@ -69,7 +69,7 @@ function sayChange(change: PlayerChange): string {
 const noteSentences: Readonly<Record<PlayerNote, string>> = {
   otherFirstDay: 'The book has another first day, which stays.',
   otherLastDay: 'The book has another last day, which stays.',
-  leftBefore: 'It has left; give a first day in the file to take it in again.',
+  leftBefore: 'The player has left; give a first day in the file for a new start.',
 }
 
 function sayQuestion(question: RosterQuestion): Saying {

@@ -7,7 +7,7 @@ export const rule: FlagRule = {
   scopes: ['match'],
   title: 'Less than the least part of a match',
   sentence: (finding) =>
-    `Played less of a match than the club's rule asks for, ${timesInWords(finding.size)}: ${minutesInWords(finding.gapSeconds)} in all.`,
+    `Played less of a match than the club’s rule asks for, ${timesInWords(finding.size)}: ${minutesInWords(finding.gapSeconds)} in all.`,
   cureGroup: 'match',
   advice: 'In the starting line-up next time.',
   speaksEarly: false,

@@ -6,7 +6,7 @@ export const rule: FlagRule = {
   scopes: ['practice'],
   title: 'Waited too many turns in a row',
   sentence: (finding) =>
-    `Waited more turns in a row than the club's rule allows, ${timesInWords(finding.size)}.`,
+    `Waited more turns in a row than the club’s rule allows, ${timesInWords(finding.size)}.`,
   cureGroup: 'waiting',
   advice: 'On at the next ball after each wait.',
   speaksEarly: false,

@@ -25,7 +25,7 @@ describe('less than the least part of a match', () => {
 
   it('says how often and how much', () => {
     expect(wordsOf(rule, judgeRule(rule, matches, { scope: 'match' })[0])).toBe(
-      "Played less of a match than the club's rule asks for, twice: 4 min in all.",
+      'Played less of a match than the club’s rule asks for, twice: 4 min in all.',
     )
   })
 })

@@ -18,7 +18,7 @@ describe('waited too many turns in a row', () => {
 
   it('says how often', () => {
     expect(wordsOf(rule, judgeRule(rule, waits)[0])).toBe(
-      "Waited more turns in a row than the club's rule allows, twice.",
+      'Waited more turns in a row than the club’s rule allows, twice.',
     )
   })
 })
