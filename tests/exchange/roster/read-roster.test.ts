@@ -75,7 +75,7 @@ describe('a roster as people have it', () => {
   it.each([
     ['a day that is none', 'Name,From\nAnn,31/11/2026\nBo,30/11/2026', /31\/11\/2026.*no day/],
     ['neither yes nor no', 'Name,Keeps goal\nAnn,perhaps', /perhaps.*yes nor no/],
-    ['a last day before the first', 'Name,From,To\nAnn,2026-09-02,2026-09-01', /before its first day/],
+    ['a last day before the first', 'Name,From,To\nAnn,2026-09-02,2026-09-01', /before the first day/],
     ['a name that is too long', `Name,No\n${'a'.repeat(81)},7`, /81 characters/],
     ['dates without a name', 'Name,From\n,2026-09-01', /no name/],
   ])('has a problem in its row for %s, and nowhere else', (_what, text, sentence) => {
