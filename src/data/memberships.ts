@@ -1,8 +1,11 @@
 import 'server-only'
+import { z } from 'zod'
 import type { Day } from '#common/time'
 import { dateOf, dateOrNull, dayOf, dayOrNull } from '#data/days'
+import { Prisma } from '#data/generated/client'
 import { isId, newId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
+import { sql } from '#data/sql'
 import type { PlayerId } from '#squad/player'
 import type { Membership, SquadId } from '#squad/squad'
 
@@ -31,6 +34,47 @@ export async function listSquadIdsOf(tx: ClubTx, playerId: PlayerId): Promise<re
     orderBy: { squadId: 'asc' },
   })
   return rows.map(({ squadId }) => squadId)
+}
+
+/** The squads in whose sessions a player counts from a day on: as a member, or as a guest on a register. */
+export async function listSquadIdsWith(
+  tx: ClubTx,
+  { playerId, from }: { readonly playerId: PlayerId; readonly from: Day },
+): Promise<readonly SquadId[]> {
+  if (!isId(playerId)) return []
+  const rows = await sql(
+    tx,
+    z.object({ squadId: z.string() }),
+    Prisma.sql`
+      select m."squadId" from "SquadMembership" m
+      where m."clubId" = ${tx.clubId}::uuid and m."playerId" = ${playerId}::uuid
+        and (m."lastDay" is null or m."lastDay" >= ${from}::date)
+      union
+      select s."squadId" from "RegisterLine" r
+        join "Session" s on s."clubId" = r."clubId" and s.id = r."sessionId"
+      where r."clubId" = ${tx.clubId}::uuid and r."playerId" = ${playerId}::uuid and r."voidedAt" is null
+        and s.day >= ${from}::date
+      order by 1`,
+  )
+  return rows.map(({ squadId }) => squadId)
+}
+
+/** Changes the days of the membership that began on `heldFrom`. False when there is none. */
+export async function changeMembership(
+  tx: ClubTx,
+  at: { readonly squadId: SquadId; readonly playerId: PlayerId; readonly heldFrom: Day },
+  days: { readonly firstDay: Day; readonly lastDay: Day | null },
+): Promise<boolean> {
+  const { count } = await tx.db.squadMembership.updateMany({
+    where: {
+      clubId: tx.clubId,
+      squadId: at.squadId,
+      playerId: at.playerId,
+      firstDay: dateOf(at.heldFrom),
+    },
+    data: { firstDay: dateOf(days.firstDay), lastDay: dateOrNull(days.lastDay) },
+  })
+  return count > 0
 }
 
 /**

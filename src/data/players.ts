@@ -82,8 +82,7 @@ export async function recordPlayers(tx: ClubTx, players: readonly RosterPlayer[]
 }
 
 /**
- * Changes what is known of a player. A change of `keeps` changes what everybody was due: rebuild the accounts of its
- * squads after it.
+ * Changes how a player stands today. A change of `keeps` has a day: `recordKeepsChange` writes it, and comes here.
  * @throws AppError `notFound`.
  */
 export async function changePlayer(

@@ -1,3 +1,4 @@
+import type { Day } from '#common/time'
 import type { Match } from '#match/match'
 import type { Practice } from '#practice/practice'
 import type { PlayerId } from '#squad/player'
@@ -22,3 +23,12 @@ export type LoggedTheme = {
   readonly parentId: ThemeId | null
 }
 export type LoggedPractice = Practice & { readonly title: string | null }
+
+/** The day of the last session of a log; null of an empty one. */
+export function lastDayOf(log: {
+  readonly practices: readonly { readonly day: Day }[]
+  readonly matches: readonly { readonly day: Day }[]
+}): Day | null {
+  const days = [...log.practices, ...log.matches].map(({ day }) => day)
+  return days.reduce<Day | null>((last, day) => (last !== null && last >= day ? last : day), null)
+}

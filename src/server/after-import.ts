@@ -1,7 +1,7 @@
 import 'server-only'
 import type { Day } from '#common/time'
 import type { ClubTx } from '#data/in-club'
-import { listSquadIdsOf } from '#data/memberships'
+import { listSquadIdsWith } from '#data/memberships'
 import { rebuildSquad } from '#server/rebuild'
 import { refreshFlags } from '#server/refresh-flags'
 import type { PlayerId } from '#squad/player'
@@ -11,7 +11,7 @@ type Import = {
   readonly squadId: SquadId
   /** First day that anything changed for: of a session, or of a membership. */
   readonly from: Day
-  /** Who may keep goal now, or no longer: what everybody was due in their sessions changes. */
+  /** Who may keep goal from today on, or no longer: what everybody was due in their sessions changes. */
   readonly keepingChanged: readonly PlayerId[]
   readonly seasons: readonly Season[]
   readonly today: Day
@@ -20,17 +20,18 @@ type Import = {
 
 /** Brings accounts and flags up to what an import changed, inside its transaction. */
 export async function afterImport(tx: ClubTx, at: Import): Promise<void> {
-  const everSince = at.keepingChanged.length > 0 ? '0001-01-01' : at.from
-  await rebuildSquad(tx, { squadId: at.squadId, from: everSince })
-  await flagSeasons(tx, at, everSince)
+  const { squadId, today, keepingChanged } = at
+  const from = keepingChanged.length > 0 && today < at.from ? today : at.from
+  await rebuildSquad(tx, { squadId, from })
+  await flagSeasons(tx, at, from)
   const others = new Set<SquadId>()
-  for (const playerId of at.keepingChanged) {
-    for (const squadId of await listSquadIdsOf(tx, playerId)) others.add(squadId)
+  for (const playerId of keepingChanged) {
+    for (const other of await listSquadIdsWith(tx, { playerId, from: today })) others.add(other)
   }
-  others.delete(at.squadId)
-  for (const squadId of others) {
-    await rebuildSquad(tx, { squadId })
-    await flagSeasons(tx, { ...at, squadId }, everSince)
+  others.delete(squadId)
+  for (const other of others) {
+    await rebuildSquad(tx, { squadId: other, from: today })
+    await flagSeasons(tx, { ...at, squadId: other }, today)
   }
 }
 

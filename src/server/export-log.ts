@@ -1,5 +1,6 @@
 import 'server-only'
 import type { ClubTx } from '#data/in-club'
+import { listKeepsChanges } from '#data/keeps-changes'
 import { listMemberships } from '#data/memberships'
 import { listSquadPlayers } from '#data/players'
 import { listPolicies } from '#data/policies'
@@ -8,12 +9,15 @@ import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
 import { loadSquadWritten } from '#data/written-sessions'
 import { writeSeasonLog } from '#exchange/write-season-log'
+import { lastDayOf } from '#fairness/season-log'
+import { asOf } from '#squad/keeps-change'
 import { policyInForce } from '#squad/policy'
 import { themeAndAbove } from '#themes/theme-tree'
 
 /**
  * The squad's days as a season log. It holds what was written: a session that nobody wrote down says nothing, and an
- * empty one would count as ball not in play. One policy stands for all of it, that of the last day.
+ * empty one would count as ball not in play. One policy stands for all of it, that of the last day; and who might keep
+ * goal is who might in its last session.
  */
 export async function exportLog(tx: ClubTx, scope: SquadDays): Promise<string> {
   const written = (await loadSquadWritten(tx, scope)).filter(
@@ -38,9 +42,14 @@ export async function exportLog(tx: ClubTx, scope: SquadDays): Promise<string> {
     practices.flatMap(({ turns }) => turns.flatMap(({ themeId }) => (themeId ? [themeId] : []))),
   )
   const shown = new Set([...used].flatMap((id) => themeAndAbove(themes, id)))
+  const players = (await listSquadPlayers(tx, scope.squadId)).filter(({ id }) => there.has(id))
+  const changes = await listKeepsChanges(
+    tx,
+    players.map(({ id }) => id),
+  )
   const log = writeSeasonLog({
     policy: policyInForce(await listPolicies(tx), { ageLimit, day: scope.to }),
-    players: (await listSquadPlayers(tx, scope.squadId)).filter(({ id }) => there.has(id)),
+    players: asOf(players, { changes, day: lastDayOf({ practices, matches }) ?? scope.to }),
     themes: themes.filter(({ id }) => shown.has(id)),
     practices,
     matches,

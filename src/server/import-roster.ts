@@ -3,6 +3,7 @@ import { recordAudit } from '#data/audit'
 import type { Author } from '#data/author'
 import { newId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
+import { recordKeepsChange } from '#data/keeps-changes'
 import { endMembership, recordMemberships } from '#data/memberships'
 import { changePlayer, type RosterPlayer, recordPlayers } from '#data/players'
 import type { PlayerChange, RosterPlan } from '#exchange/roster/roster-plan'
@@ -22,7 +23,7 @@ export async function saveRoster(
   const { players, memberships } = newOnes(plan)
   const changed = changesOf(plan)
   await recordPlayers(tx, players)
-  for (const { playerId, change } of changed) await changeOne(tx, { squadId: squad.id, playerId, change })
+  for (const { playerId, change } of changed) await changeOne(tx, { book, by, playerId, change })
   const joins = changed.flatMap(({ playerId, change }) =>
     change.kind === 'joins' ? [{ playerId, ...change.days }] : [],
   )
@@ -85,11 +86,15 @@ function changesOf(plan: RosterPlan): readonly Changed[] {
   )
 }
 
+/** A roster says how things stand: who may keep goal changes from the day of the import on. */
 async function changeOne(
   tx: ClubTx,
-  { squadId, playerId, change }: Changed & { readonly squadId: string },
+  { book, by, playerId, change }: Changed & { readonly book: ImportBook; readonly by: Author },
 ): Promise<void> {
-  if (change.kind === 'keeps') await changePlayer(tx, playerId, { keeps: change.to })
+  const { squad, today } = book
+  if (change.kind === 'keeps')
+    await recordKeepsChange(tx, { playerId, day: today, keeps: change.to, today, by })
   if (change.kind === 'wantsToKeep') await changePlayer(tx, playerId, { wantsToKeep: change.to })
-  if (change.kind === 'ends') await endMembership(tx, { squadId, playerId, lastDay: change.lastDay })
+  if (change.kind === 'ends')
+    await endMembership(tx, { squadId: squad.id, playerId, lastDay: change.lastDay })
 }

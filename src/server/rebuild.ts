@@ -2,6 +2,7 @@ import 'server-only'
 import type { Day } from '#common/time'
 import { removeAccounts, saveAccounts } from '#data/accounts'
 import type { ClubTx } from '#data/in-club'
+import { listKeepsChanges } from '#data/keeps-changes'
 import { listMemberships } from '#data/memberships'
 import { listPlayers } from '#data/players'
 import { listPolicies } from '#data/policies'
@@ -11,7 +12,8 @@ import { loadWritten, type WrittenSession } from '#data/written-sessions'
 import type { SessionAccount } from '#fairness/account'
 import { accountMatch } from '#fairness/account-match'
 import { accountPractice } from '#fairness/account-practice'
-import type { PlayerId } from '#squad/player'
+import { ableOn, type KeepsChange } from '#squad/keeps-change'
+import type { Player } from '#squad/player'
 import { type PolicyVersion, policyInForce } from '#squad/policy'
 import { isMemberOn, type Membership, type SquadId } from '#squad/squad'
 
@@ -20,17 +22,19 @@ export type SquadRules = {
   readonly ageLimit: number
   readonly memberships: readonly Membership[]
   readonly policies: readonly PolicyVersion[]
-  /** Who may keep goal. */
-  readonly able: ReadonlySet<PlayerId>
+  /** Of members and of whoever else is seen: who may be put in goal, and since when. */
+  readonly players: readonly Pick<Player, 'id' | 'keeps'>[]
+  readonly keepsChanges: readonly KeepsChange[]
 }
 
-/** Folds a session with the members, and by the policy, of its own day. */
+/** Folds a session with the members, with those who might keep goal, and by the policy, of its own day. */
 export function accountOf(written: WrittenSession, rules: SquadRules): SessionAccount {
   const { day, written: way } = written.session
   const memberIds = rules.memberships.map(({ playerId }) => playerId)
   const members = new Set(memberIds.filter((playerId) => isMemberOn(rules.memberships, { playerId, day })))
   const { middleAttackShare } = policyInForce(rules.policies, { ageLimit: rules.ageLimit, day })
-  const accountRules = { able: rules.able, members, middleAttackShare, written: way }
+  const able = ableOn(rules.players, { changes: rules.keepsChanges, day })
+  const accountRules = { able, members, middleAttackShare, written: way }
   return written.kind === 'practice'
     ? accountPractice(written.practice, accountRules, written.register)
     : accountMatch(written.match, accountRules, written.register)
@@ -72,11 +76,9 @@ async function loadSquadRules(
   const memberships = await listMemberships(tx, squadId)
   const policies = await listPolicies(tx)
   const seen = written.flatMap(({ register }) => register.map(({ playerId }) => playerId))
-  const players = await listPlayers(tx, [
-    ...new Set([...seen, ...memberships.map(({ playerId }) => playerId)]),
-  ])
-  const able = new Set(players.filter(({ keeps }) => keeps).map(({ id }) => id))
-  return { ageLimit, memberships, policies, able }
+  const ids = [...new Set([...seen, ...memberships.map(({ playerId }) => playerId)])]
+  const players = await listPlayers(tx, ids)
+  return { ageLimit, memberships, policies, players, keepsChanges: await listKeepsChanges(tx, ids) }
 }
 
 /** Rebuilds the account of one session. See `rebuildSessions`. @throws AppError `notFound`. */

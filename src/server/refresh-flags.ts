@@ -11,6 +11,7 @@ import {
   saveFlags,
 } from '#data/flag-states'
 import type { ClubTx } from '#data/in-club'
+import { listKeepsChanges } from '#data/keeps-changes'
 import { listMemberships } from '#data/memberships'
 import { listSquadPlayers } from '#data/players'
 import { listPolicies } from '#data/policies'
@@ -47,10 +48,8 @@ async function judgeSquad(tx: ClubTx, { squadId, seasonId, today }: SquadDay): P
   const { ageLimit } = await getSquad(tx, squadId)
   const days = { squadId, from: season.firstDay, to: today < season.lastDay ? today : season.lastDay }
   const players = await listSquadPlayers(tx, squadId)
-  const adjustments = await listAdjustments(
-    tx,
-    players.map(({ id }) => id),
-  )
+  const playerIds = players.map(({ id }) => id)
+  const adjustments = await listAdjustments(tx, playerIds)
   return raiseFlags({
     accounts: await listAccounts(tx, days),
     players,
@@ -59,6 +58,7 @@ async function judgeSquad(tx: ClubTx, { squadId, seasonId, today }: SquadDay): P
     policy: policyInForce(await listPolicies(tx), { ageLimit, day: days.to }),
     passed: await listPassed(tx, days),
     agreements: fewerTurnsOf(adjustments),
+    keepsChanges: await listKeepsChanges(tx, playerIds),
     medianTurnSeconds: await findMedianTurnSeconds(tx, days),
     on: days.to,
   })

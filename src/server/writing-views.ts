@@ -4,6 +4,7 @@ import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import { listDesigns } from '#data/designs'
 import { inClub } from '#data/in-club'
+import { listKeepsChanges } from '#data/keeps-changes'
 import { listMemberships } from '#data/memberships'
 import { listSquadPlayers } from '#data/players'
 import { listPolicies } from '#data/policies'
@@ -19,6 +20,7 @@ import { loadFrame } from '#server/page-frame'
 import { sessionOfSquad } from '#server/session-views'
 import { whyNotWritable } from '#server/why-not-writable'
 import { turnsThatStand } from '#server/write-practice'
+import { asOf } from '#squad/keeps-change'
 import type { Player } from '#squad/player'
 import { policyInForce } from '#squad/policy'
 import { isMemberOn, type Membership, type SquadId } from '#squad/squad'
@@ -46,13 +48,18 @@ export async function loadWritingPage(
     const squad = await getSquad(tx, squadId)
     const policies = await listPolicies(tx)
     const memberships = await listMemberships(tx, squadId)
+    const players = await listSquadPlayers(tx, squadId)
+    const changes = await listKeepsChanges(
+      tx,
+      players.map(({ id }) => id),
+    )
     return {
       frame: await loadFrame(tx, viewer, squadId),
       squad,
       session,
       version: await getVersion(tx, sessionId),
       closed: whyNotWritable(session, (await loadClubDay(tx)).today),
-      players: writablePlayers(namesApart(await listSquadPlayers(tx, squadId)), {
+      players: writablePlayers(namesApart(asOf(players, { changes, day: session.day })), {
         session,
         memberships,
         written,

@@ -4,7 +4,7 @@ export type PlayerId = string
 export type Player = {
   readonly id: PlayerId
   readonly name: string
-  /** May be put in goal. False: asked not to keep. */
+  /** May be put in goal, as it stands today; on other days see `keepsOn`. False: asked not to keep. */
   readonly keeps: boolean
   /** Asked to keep: being short of goal is then worth a flag. */
   readonly wantsToKeep: boolean

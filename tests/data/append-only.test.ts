@@ -13,6 +13,8 @@ describe('what is written stays written', () => {
     ['AuditEntry', () => 'truncate "AuditEntry"'],
     ['PolicyVersion', () => 'update "PolicyVersion" set "toleranceSeconds" = 0'],
     ['PolicyVersion', () => 'delete from "PolicyVersion"'],
+    ['KeepsChange', () => `update "KeepsChange" set day = '2026-01-01'`],
+    ['KeepsChange', () => 'delete from "KeepsChange"'],
     ['RegisterLine', () => 'delete from "RegisterLine"'],
     ['RegisterLine', () => 'truncate "RegisterLine"'],
     ['RegisterLine', () => 'update "RegisterLine" set "toSecond" = 50'],

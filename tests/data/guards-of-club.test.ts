@@ -5,6 +5,7 @@ import {
   adjustment,
   design,
   insert,
+  keepsChange,
   membership,
   person,
   player,
@@ -89,6 +90,18 @@ describe('what frames a club’s book, when it cannot be, is refused', () => {
       'one agreement twice at one time',
       'Adjustment_one_at_a_time',
       () => `${adjustment({})}; ${adjustment({ firstDay: '2026-10-10' })}`,
+    ],
+    ['a change of who keeps without a place', 'KeepsChange_seq_check', () => keepsChange({ seq: 0 })],
+    ['a change that changes nothing', 'KeepsChange_changes', () => keepsChange({ keeps: true })],
+    [
+      'a change to what a change before it has said',
+      'KeepsChange_changes',
+      () => `${keepsChange({})}; ${keepsChange({ seq: 2, day: '2026-09-11' })}`,
+    ],
+    [
+      'a change, before the first, to what held then',
+      'KeepsChange_changes',
+      () => `${keepsChange({})}; ${keepsChange({ seq: 2, day: '2026-09-09', keeps: true })}`,
     ],
     ['a theme under itself', 'Theme_parent_check', () => `update "Theme" set "parentId" = id`],
     [

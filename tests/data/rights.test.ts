@@ -14,6 +14,7 @@ const rights: Readonly<Record<string, string>> = {
   Squad: 'see add alter+',
   SquadCoach: 'see add alter+',
   Player: 'see add alter+',
+  KeepsChange: 'see add',
   Guardianship: 'see add remove',
   SquadMembership: 'see add alter+',
   Adjustment: 'see add alter+',

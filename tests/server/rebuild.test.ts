@@ -22,7 +22,12 @@ const year = { from: '2026-01-01', to: '2026-12-31' }
 /** The accounts of a book folded straight from its values, past the database. */
 function foldedAccounts(book: RandomBook): readonly SessionAccount[] {
   const rules = ({ id, day }: { id: string; day: string }) => ({
-    able: book.able,
+    able: new Set(
+      book.playerIds.filter((id) => {
+        const turns = book.turned.get(id)
+        return book.able.has(id) !== (turns !== undefined && turns <= day)
+      }),
+    ),
     members: new Set(book.playerIds.filter((playerId) => isMemberOn(book.memberships, { playerId, day }))),
     middleAttackShare: 0.5,
     written: book.written.get(id) ?? 'notWritten',

@@ -43,6 +43,8 @@ export const adjustment = (columns: object) =>
     firstDay: day,
     ...columns,
   })
+export const keepsChange = (columns: object) =>
+  insert('KeepsChange', { playerId: ids.player, seq: 1, day, keeps: false, ...columns })
 export const design = (columns: object) =>
   insert('PracticeDesign', {
     id: newId(),

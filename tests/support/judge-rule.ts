@@ -1,5 +1,6 @@
 import type { Finding, FlagRule } from '#fairness/flags/flag-rule'
 import type { AttendedSession, KindStanding } from '#fairness/standing'
+import type { KeepsChange } from '#squad/keeps-change'
 import type { Player } from '#squad/player'
 import { defaultPolicy, type Policy } from '#squad/policy'
 import { aPlayer, dayNumber } from './account-builder'
@@ -13,11 +14,13 @@ export function judgeRule(
     policy?: Partial<Policy>
     scope?: 'practice' | 'match'
     isInTerm?: boolean
+    keepsChanges?: readonly KeepsChange[]
   } = {},
 ): readonly Finding[] {
   return rule.judge(standing, {
     policy: { ...defaultPolicy, ...context.policy },
     player: aPlayer({ id: 'ana', ...context.player }),
+    keepsChanges: context.keepsChanges ?? [],
     scope: context.scope ?? 'practice',
     term:
       context.isInTerm === false

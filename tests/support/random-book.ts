@@ -1,5 +1,7 @@
+import type { Day } from '#common/time'
 import { recordAdjustment } from '#data/adjustments'
 import { newId } from '#data/ids'
+import { recordKeepsChange } from '#data/keeps-changes'
 import { recordSpells } from '#data/match-spells'
 import { recordMemberships } from '#data/memberships'
 import { recordPlayers } from '#data/players'
@@ -22,7 +24,9 @@ import { aRosterPlayer, aSession, aTheme, type TestClub } from './test-club'
 export type RandomBook = {
   readonly practices: readonly Practice[]
   readonly matches: readonly Match[]
+  /** Who might keep goal at first; whoever has a day in `turned` says otherwise from that day on. */
   readonly able: ReadonlySet<string>
+  readonly turned: ReadonlyMap<string, Day>
   readonly playerIds: readonly string[]
   readonly memberships: readonly Membership[]
   readonly agreements: readonly AgreedFewerTurns[]
@@ -100,6 +104,11 @@ export function randomBook(seed: number, size: SeasonSize): RandomBook {
       })),
     written: new Map(sessionIds.map((id) => [id, random.pick(ways)])),
     cancelled: new Set(sessionIds.filter(() => random.chance(0.1))),
+    turned: new Map(
+      playerIds
+        .filter(() => random.chance(0.3))
+        .map((id) => [id, random.pick(['2026-03-01', '2026-06-15', '2026-10-01'])]),
+    ),
   }
 }
 
@@ -131,6 +140,10 @@ export async function recordBook(at: TestClub, book: RandomBook): Promise<void> 
       tx,
       book.playerIds.map((id) => aRosterPlayer({ id, keeps: book.able.has(id) })),
     )
+    for (const [playerId, day] of book.turned) {
+      const keeps = !book.able.has(playerId)
+      await recordKeepsChange(tx, { playerId, day, keeps, today: '2027-01-01', by })
+    }
     await recordMemberships(tx, { squadId, memberships: book.memberships })
     for (const agreed of book.agreements) {
       await recordAdjustment(tx, { ...agreed, id: newId(), kind: 'fewerTurns' })

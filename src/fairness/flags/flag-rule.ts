@@ -1,5 +1,6 @@
 import type { Role, Situation } from '#exposure/column'
 import type { KindStanding, SessionKind } from '#fairness/standing'
+import type { KeepsChange } from '#squad/keeps-change'
 import type { Player } from '#squad/player'
 import type { Policy } from '#squad/policy'
 import type { Term } from '#squad/squad'
@@ -42,7 +43,10 @@ export type Finding = {
 
 export type JudgeContext = {
   readonly policy: Policy
+  /** As it stands on the day that is judged. */
   readonly player: Player
+  /** The player's own: whether it might be put in goal in a session is for the session's day. */
+  readonly keepsChanges: readonly KeepsChange[]
   readonly scope: SessionKind
   /** The term of the last session judged; null outside every term. */
   readonly term: Term | null

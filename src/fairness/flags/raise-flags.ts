@@ -7,6 +7,7 @@ import { FlagTrail, type Trace } from '#fairness/flags/flag-trail'
 import { flagRules } from '#fairness/flags/registry'
 import type { PassedTurn } from '#fairness/passed'
 import { type SessionKind, type Standing, type Standings, standingsAfterEach } from '#fairness/standing'
+import { asOf, type KeepsChange } from '#squad/keeps-change'
 import type { Player, PlayerId } from '#squad/player'
 import type { Policy } from '#squad/policy'
 import { isMemberOn, type Membership, type Term } from '#squad/squad'
@@ -32,6 +33,7 @@ export type SquadInSeason = {
   readonly policy: Policy
   readonly passed?: readonly PassedTurn[]
   readonly agreements?: readonly AgreedFewerTurns[]
+  readonly keepsChanges?: readonly KeepsChange[]
   /** Of the squad's written practice turns; null without any. */
   readonly medianTurnSeconds: Seconds | null
   /** Who is a member on this day can be flagged. */
@@ -46,7 +48,8 @@ export type SquadInSeason = {
  */
 export function raiseFlags(squad: SquadInSeason): readonly Flag[] {
   const rules = squad.rules ?? flagRules
-  const judged = squad.players.filter(({ id }) =>
+  const changes = squad.keepsChanges ?? []
+  const judged = asOf(squad.players, { changes, day: squad.on }).filter(({ id }) =>
     isMemberOn(squad.memberships, { playerId: id, day: squad.on }),
   )
   const trails = new Map(
@@ -60,7 +63,8 @@ export function raiseFlags(squad: SquadInSeason): readonly Flag[] {
     for (const player of judged) {
       const standing = standings.get(player.id)
       if (!standing) continue
-      const context = { policy: squad.policy, player, scope: account.kind, term }
+      const keepsChanges = changes.filter(({ playerId }) => playerId === player.id)
+      const context = { policy: squad.policy, player, keepsChanges, scope: account.kind, term }
       trails.get(player.id)?.[account.kind].record(judge(rules, standing[account.kind], context), {
         account,
         wasThere: wasThere.has(player.id),

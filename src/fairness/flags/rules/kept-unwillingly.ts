@@ -1,5 +1,6 @@
 import type { FlagRule } from '#fairness/flags/flag-rule'
 import { minutesInWords, timesInWords } from '#fairness/flags/plain-words'
+import { keepsOn } from '#squad/keeps-change'
 
 /** Counts as able when put in goal, so its gaps read zero: this rule looks at the goal and nothing else, every time. */
 export const rule: FlagRule = {
@@ -12,13 +13,15 @@ export const rule: FlagRule = {
   advice: 'Somebody else in goal, every time.',
   speaksEarly: true,
   sizeIn: 'times',
-  judge: (standing, { player }) => {
-    const kept = standing.attended.filter((session) => session.keepSeconds > 0)
-    if (player.keeps || kept.length === 0) return []
+  judge: (standing, { player, keepsChanges }) => {
+    const kept = standing.attended.filter(
+      ({ keepSeconds, day }) => keepSeconds > 0 && !keepsOn(player, { changes: keepsChanges, day }),
+    )
+    if (kept.length === 0) return []
     return [
       {
         subject: '',
-        gapSeconds: standing.roles.keep.seconds,
+        gapSeconds: kept.reduce((sum, { keepSeconds }) => sum + keepSeconds, 0),
         toleranceSeconds: 0,
         size: kept.length,
         sessionIds: kept.map((session) => session.sessionId),

@@ -21,6 +21,19 @@ describe('in goal although marked not to', () => {
     expect(judgeRule(rule, aStanding({ attended: attended({}) }), { player: { keeps: false } })).toEqual([])
   })
 
+  it('counts only what was after the day on which the player was marked, and what was before the day of the opposite', () => {
+    const from = (day: string, keeps: boolean) => [{ playerId: 'ana', day, keeps }]
+    expect(
+      judgeRule(rule, kept, { player: { keeps: false }, keepsChanges: from('2026-09-02', false) }),
+    ).toEqual([{ subject: '', gapSeconds: 60, toleranceSeconds: 0, size: 1, sessionIds: ['s2'] }])
+    expect(
+      judgeRule(rule, kept, { player: { keeps: true }, keepsChanges: from('2026-09-02', true) }),
+    ).toEqual([{ subject: '', gapSeconds: 60, toleranceSeconds: 0, size: 1, sessionIds: ['s0'] }])
+    expect(
+      judgeRule(rule, kept, { player: { keeps: false }, keepsChanges: from('2026-09-04', false) }),
+    ).toEqual([])
+  })
+
   it('need not wait for four sessions', () => {
     expect(rule.speaksEarly).toBe(true)
   })
