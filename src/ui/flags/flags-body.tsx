@@ -86,6 +86,14 @@ function FlagAnswer({ flag, answer }: { readonly flag: FlagEntry; readonly answe
       ) : null}
       {flag.clearedOn ? <p className="text-sm">Cleared on {formatDay(flag.clearedOn)}.</p> : null}
       {flag.status === 'open' ? <AnswerForm flagId={flag.id} send={answer} /> : null}
+      {flag.status === 'acknowledged' ? (
+        <details className="no-print">
+          <summary className="tap inline-flex items-center text-sm text-accent underline underline-offset-4">
+            Answer otherwise
+          </summary>
+          <AnswerForm flagId={flag.id} send={answer} />
+        </details>
+      ) : null}
     </div>
   )
 }

@@ -1,6 +1,7 @@
 import { committeeRow } from '#fairness/committee'
 import type { Term } from '#squad/squad'
 import { Empty } from '#ui/page/empty'
+import { SectionTitle } from '#ui/page/section-title'
 import { CommitteeTable } from '#ui/review/committee-table'
 import { Meaning } from '#ui/review/indices-part'
 import { programmeText, type ReviewedSquad } from '#ui/review/squad-part'
@@ -18,14 +19,22 @@ export function CommitteeBody({ term, squads }: CommitteeBodyProps) {
         caption={`Review of ${term.name}`}
         squads={squads.map((reviewed) => ({
           squad: reviewed.squad,
-          programme: programmeText(reviewed.coverage),
-          isFinal: reviewed.review?.isFinal ?? null,
           rows: (['practice', 'match'] as const).map((kind) => ({
             kind,
             row: committeeRow(reviewed.figures[kind], reviewed.flags.byKind[kind]),
           })),
         }))}
       />
+      <section>
+        <SectionTitle>Programme, and where each review stands</SectionTitle>
+        <ul className="text-sm">
+          {squads.map(({ squad, coverage, review }) => (
+            <li key={squad.id} className="py-0.5">
+              {squad.name}: {programmeText(coverage)}. {review?.isFinal ? 'Final.' : 'Not final yet.'}
+            </li>
+          ))}
+        </ul>
+      </section>
       <section className="keep-together space-y-2">
         <h2 className="text-lg font-semibold">How to read this</h2>
         <p className="max-w-prose text-sm text-soft">

@@ -1,77 +1,69 @@
-import type { CommitteeRow, GuardedCount, GuardedPart } from '#fairness/committee'
-import { smallestGroup } from '#fairness/committee'
+import { type CommitteeRow, type GuardedCount, type GuardedPart, smallestGroup } from '#fairness/committee'
 import { Table } from '#ui/page/table'
 import { indexText } from '#ui/review/indices-part'
-import { writtenText } from '#ui/review/written-bar'
 import { words } from '#ui/words'
 
 export type CommitteeSquad = {
   readonly squad: { readonly id: string; readonly name: string }
   readonly rows: readonly { readonly kind: 'practice' | 'match'; readonly row: CommitteeRow }[]
-  readonly programme: string
-  /** Null: not opened. */
-  readonly isFinal: boolean | null
 }
 
+type CommitteeTableProps = { readonly caption: string; readonly squads: readonly CommitteeSquad[] }
+
 /** The term as a committee may have it: no child's name, groups under five hidden. */
-export function CommitteeTable({
-  caption,
-  squads,
-}: {
-  readonly caption: string
-  readonly squads: readonly CommitteeSquad[]
-}) {
+export function CommitteeTable({ caption, squads }: CommitteeTableProps) {
   return (
-    <Table
-      caption={caption}
-      hideCaption
-      head={[
-        { key: 'squad', label: 'Squad' },
-        { key: 'written', label: 'Written down' },
-        { key: 'band', label: 'Within the band' },
-        { key: 'flags', label: 'Flags open · answered' },
-        { key: 'jain', label: 'Jain', isFigure: true },
-        { key: 'gini', label: 'Gini', isFigure: true },
-      ]}
-    >
-      {squads.flatMap(({ squad, rows, programme, isFinal }) =>
-        rows.map(({ kind, row }, index) => (
-          <tr key={`${squad.id} ${kind}`}>
-            <th scope="row">
-              {squad.name}, {words.kinds[kind].toLowerCase()}
-              {index === 0 ? (
-                <span className="block text-sm font-normal text-soft">
-                  Programme: {programme}. {isFinal ? '' : 'Not final yet.'}
-                </span>
-              ) : null}
-            </th>
-            <td>{writtenText(row.written)}</td>
-            {row.said ? (
-              <>
-                <td>{partText(row.said.withinBand)}</td>
-                <td>
-                  {countText(row.said.flagsOpen)} · {countText(row.said.flagsAnswered)}
-                </td>
-                <td className="figure">{indexText(row.said.jainPlayed)}</td>
-                <td className="figure">{indexText(row.said.giniPlayed)}</td>
-              </>
-            ) : (
-              <td colSpan={4}>{words.notEnoughWritten}</td>
-            )}
-          </tr>
-        )),
-      )}
-    </Table>
+    <div className="text-sm">
+      <Table
+        caption={caption}
+        hideCaption
+        head={[
+          { key: 'squad', label: 'Squad' },
+          { key: 'written', label: 'Written down' },
+          { key: 'planned', label: 'As planned', isFigure: true },
+          { key: 'band', label: 'Within the band' },
+          { key: 'open', label: 'Flags open' },
+          { key: 'answered', label: 'Answered' },
+          { key: 'jain', label: 'Jain', isFigure: true },
+          { key: 'gini', label: 'Gini', isFigure: true },
+        ]}
+      >
+        {squads.flatMap(({ squad, rows }) =>
+          rows.map(({ kind, row }) => (
+            <tr key={`${squad.id} ${kind}`}>
+              <th scope="row">
+                {squad.name}, {words.kinds[kind].toLowerCase()}
+              </th>
+              <td className="whitespace-nowrap">
+                {row.written.written} of {row.written.held}
+              </td>
+              <td className="figure">{row.written.asPlanned}</td>
+              {row.said ? (
+                <>
+                  <td>{partText(row.said.withinBand)}</td>
+                  <td className="whitespace-nowrap">{countText(row.said.flagsOpen)}</td>
+                  <td className="whitespace-nowrap">{countText(row.said.flagsAnswered)}</td>
+                  <td className="figure">{indexText(row.said.jainPlayed)}</td>
+                  <td className="figure">{indexText(row.said.giniPlayed)}</td>
+                </>
+              ) : (
+                <td colSpan={5}>{words.notEnoughWritten}</td>
+              )}
+            </tr>
+          )),
+        )}
+      </Table>
+    </div>
   )
 }
 
-/** "3 or 4" could point at a child: "fewer than 5". */
+/** One to four could point at a child: "under 5". */
 export function countText(count: GuardedCount): string {
-  return count.hidden ? `fewer than ${smallestGroup}` : String(count.count)
+  return count.hidden ? `under ${smallestGroup}` : String(count.count)
 }
 
 export function partText(part: GuardedPart): string {
   if (!part.hidden) return `${part.count} of ${part.of}`
-  if (part.isMoreThanHalf === null) return `squad of fewer than ${smallestGroup}`
+  if (part.isMoreThanHalf === null) return `squad of under ${smallestGroup}`
   return part.isMoreThanHalf ? 'more than half' : 'half or fewer'
 }
