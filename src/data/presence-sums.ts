@@ -79,10 +79,6 @@ export type SessionCount = {
   readonly kind: SessionKind
   readonly written: Written
   readonly sessions: number
-  /** Live seconds of those sessions, and the stated length of those that state one with their live seconds. */
-  readonly liveSeconds: number
-  readonly statedSeconds: number
-  readonly liveOfStatedSeconds: number
 }
 
 const countRow = z.object({
@@ -90,9 +86,6 @@ const countRow = z.object({
   kind: z.enum(sessionKindOf),
   written: z.enum(writtenOf),
   sessions: times,
-  liveSeconds: times,
-  statedSeconds: times,
-  liveOfStatedSeconds: times,
 })
 
 /** By squad, kind and way of writing; ways that did not occur are left out. */
@@ -101,11 +94,8 @@ export async function countSessions(tx: ClubTx, filter: SumFilter): Promise<read
     tx,
     countRow,
     Prisma.sql`
-      select s."squadId", s.kind::text, s.written::text, count(*)::int as sessions,
-        coalesce(sum(t."liveSeconds"), 0)::int as "liveSeconds",
-        coalesce(sum(s."lengthSeconds") filter (where s.written <> 'notWritten'), 0)::int as "statedSeconds",
-        coalesce(sum(t."liveSeconds") filter (where s."lengthSeconds" is not null), 0)::int as "liveOfStatedSeconds"
-      from "Session" s left join "SessionTotal" t on t."clubId" = s."clubId" and t."sessionId" = s.id
+      select s."squadId", s.kind::text, s.written::text, count(*)::int as sessions
+      from "Session" s
       where ${sessionsOf(tx, filter)}
       group by s."squadId", s.kind, s.written
       order by s."squadId", s.kind, s.written`,

@@ -1,6 +1,5 @@
 import type { Day } from '#common/time'
-import type { AccountLine, Figure } from '#fairness/account'
-import type { StandingFigure } from '#fairness/standing-figure'
+import type { AccountLine } from '#fairness/account'
 import type { PlayerId } from '#squad/player'
 
 /** Fewer or shorter turns agreed with a player and its family, both days included; no reason is stored. */
@@ -48,20 +47,5 @@ export function agreedDue(
     dueTurns,
     waitSeconds: line.fairSeconds - dueSeconds,
     waitTurns: line.fairTurns - dueTurns,
-  }
-}
-
-/**
- * A figure as a page shows it: due after agreements in the place of the even share. The others' dues are not raised in
- * return, so with an agreement the differences of a squad need not add up to zero.
- */
-export function agreedFigure(figure: StandingFigure): Figure {
-  return {
-    seconds: figure.seconds,
-    turns: figure.turns,
-    fairSeconds: figure.dueSeconds,
-    fairTurns: figure.dueTurns,
-    fullFairSeconds: figure.fullFairSeconds,
-    openGoalFairSeconds: figure.openGoalFairSeconds,
   }
 }

@@ -37,23 +37,6 @@ export function mainPart(cause: Cause): CausePart | null {
   return cause[largest] * side > 0 ? largest : null
 }
 
-/** What of a gap goes with turns the player was offered and passed. The two add up to the gap; neither is taken out of it. */
-export type PassedPart = {
-  readonly passedTurns: number
-  /** Zero or negative: time it would have had. */
-  readonly passedSeconds: number
-  readonly otherSeconds: number
-}
-
-export function passedPart(standing: KindStanding, role: Exclude<Role, 'rest'>): PassedPart {
-  const { turns, seconds } = standing.passed[role]
-  return {
-    passedTurns: turns,
-    passedSeconds: 0 - seconds,
-    otherSeconds: gapSeconds(standing.roles[role]) + seconds,
-  }
-}
-
 /** Goal can hide everything: from this part of a player's time in goal on, the open-goal dues are printed beside its own. */
 export const openGoalShare = 1 / 3
 

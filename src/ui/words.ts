@@ -55,27 +55,16 @@ export const words = {
     away: 'away',
   } satisfies Record<Attendance, string>,
   cause: { missed: 'missed', goalDuty: 'goal duty', whileHere: 'while here' },
-  share: 'had',
-  evenShare: 'even share',
-  difference: 'difference from an even share',
-  aboutEven: 'about even',
-  band: 'the “about even” band',
-  place: { one: 'place', many: 'places' },
   area: { one: 'area', many: 'areas' },
   correct: 'correct',
   themeMissed: { away: "wasn't there", noTurn: "didn't get a turn" },
-  ballInPlay: 'ball in play',
   passed: 'was offered, passed',
-  guest: 'guest',
   guests: 'Guests',
-  noTheme: 'no theme',
   notEnoughWritten: 'Not enough written down to say.',
   turns: (count: number) => counted(count, 'turn'),
   sessions: (count: number) => counted(count, 'session'),
   practices: (count: number) => counted(count, 'practice'),
   matches: (count: number) => counted(count, 'match', 'matches'),
-  players: (count: number) => counted(count, 'player'),
-  flags: (count: number) => counted(count, 'flag'),
   viewerRole: {
     administrator: 'administrator',
     headCoach: 'head coach',
@@ -98,9 +87,4 @@ export const words = {
 /** What a role is called where it was played: nobody waits in a match, they are off. */
 export function roleWord(role: Role, kind: Kind): string {
   return kind === 'match' && role === 'rest' ? 'Off' : words.role[role]
-}
-
-/** The same inside a sentence: "attacking", "in goal", "off". */
-export function doingWord(role: Role, kind: Kind): string {
-  return kind === 'match' && role === 'rest' ? 'off' : words.doing[role]
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { roles, situations } from '#exposure/column'
-import { causeOf, mainPart, openGoalDue, passedPart } from '#fairness/cause'
+import { causeOf, mainPart, openGoalDue } from '#fairness/cause'
 import { standingsNow } from '#fairness/standing'
 import { accountsOf, aFigure, anAccount, aStanding, someSeasons } from '../support/account-builder'
 
@@ -117,12 +117,7 @@ describe('passed turns', () => {
     ]
     const passed = [{ sessionId: 's1', playerId: 'ana', role: 'attack' as const, lengthSeconds: 45 }]
     const ana = standingsNow({ accounts, passed }).get('ana')?.practice
-    expect(ana && passedPart(ana, 'attack')).toEqual({
-      passedTurns: 1,
-      passedSeconds: -45,
-      otherSeconds: -55,
-    })
-    expect(ana && passedPart(ana, 'defend')).toEqual({ passedTurns: 0, passedSeconds: 0, otherSeconds: 0 })
+    expect(ana?.passed).toMatchObject({ attack: { turns: 1, seconds: 45 }, defend: { turns: 0, seconds: 0 } })
     expect(ana && causeOf(ana.roles.attack).whileHere).toBe(-100)
   })
 })

@@ -1,6 +1,5 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { agreedFigure } from '#fairness/agreed-due'
 import { playedFigure, standingsAfterEach, standingsNow, timeInTerm } from '#fairness/standing'
 import { accountsOf, anAccount, someSeasons } from '../support/account-builder'
 
@@ -128,7 +127,6 @@ describe('fewer turns agreed', () => {
     expect(ana?.roles.attack).toMatchObject({ fairSeconds: 120, dueSeconds: 100, dueTurns: 5 })
     expect(ana?.situations.level.dueSeconds).toBe(100)
     expect(ana?.themes.get('t1')?.dueSeconds).toBe(100)
-    expect(ana && agreedFigure(ana.roles.attack).fairSeconds).toBe(100)
   })
 
   it('makes what is given up waiting that is due, so that the dues still add up to the time', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { formatDay, formatDays } from '#ui/format-day'
 import { counted, listed } from '#ui/plural'
-import { doingWord, roleWord, words } from '#ui/words'
+import { roleWord, words } from '#ui/words'
 
 const everyText = (value: unknown): readonly string[] =>
   typeof value === 'string'
@@ -21,7 +21,6 @@ describe('the words of the pages', () => {
 
   it('say waiting in a practice and off in a match', () => {
     expect([roleWord('rest', 'practice'), roleWord('rest', 'match')]).toEqual(['Waiting', 'Off'])
-    expect([doingWord('rest', 'practice'), doingWord('keep', 'match')]).toEqual(['waiting', 'in goal'])
   })
 
   it('count in whole words', () => {
