@@ -1,4 +1,5 @@
 import { InvariantError } from '#common/result'
+import { secondsInMinute } from '#common/time'
 
 /** Whole seats given out by weight; in the order of the weights, and always adding up to `seats`. */
 export type Apportionment = readonly number[]
@@ -54,7 +55,6 @@ export function apportionBySainteLague({ weights, seats }: Question): Apportionm
  * Rows may be negative. Minutes left over go to the largest remainders; ties: the larger row, then the earlier.
  */
 export function roundToMinutes(rowsOfSeconds: readonly number[]): readonly number[] {
-  const secondsInMinute = 60
   const total = Math.round(rowsOfSeconds.reduce((sum, seconds) => sum + seconds, 0) / secondsInMinute)
   return giveByRemainder(
     rowsOfSeconds.map((seconds) => seconds / secondsInMinute),

@@ -1,4 +1,6 @@
-import { addDays, format, parseISO } from 'date-fns'
+import { format } from 'date-fns/format'
+import { parseISO } from 'date-fns/parseISO'
+import { daysLater } from '#common/days-later'
 import { type Day, isoWeekOf } from '#common/time'
 
 /** Every ISO week from that of the first day to that of the last, in order: a year's week 53 comes between 52 and 1. */
@@ -11,7 +13,7 @@ export function isoWeeksBetween({
 }): readonly string[] {
   const weeks: string[] = []
   const lastWeek = isoWeekOf(lastDay)
-  for (let day = firstDay; day <= lastDay; day = weekLater(day)) weeks.push(isoWeekOf(day))
+  for (let day = firstDay; day <= lastDay; day = daysLater(day, 7)) weeks.push(isoWeekOf(day))
   if (firstDay <= lastDay && weeks.at(-1) !== lastWeek) weeks.push(lastWeek)
   return weeks
 }
@@ -19,9 +21,4 @@ export function isoWeeksBetween({
 /** The Monday of an ISO week such as `2026-W53`. */
 export function mondayOf(week: string): Day {
   return format(parseISO(`${week}-1`), 'yyyy-MM-dd')
-}
-
-// Days are counted on the calendar, so a change of the clock between them moves nothing.
-function weekLater(day: Day): Day {
-  return format(addDays(parseISO(day), 7), 'yyyy-MM-dd')
 }

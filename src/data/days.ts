@@ -17,8 +17,3 @@ export function dateOf(day: Day): Date {
 export function dateOrNull(day: Day | null): Date | null {
   return day === null ? null : dateOf(day)
 }
-
-/** The date of the day before. In UTC every day has as many seconds. */
-export function dateBefore(date: Date): Date {
-  return new Date(date.getTime() - 24 * 60 * 60 * 1000)
-}

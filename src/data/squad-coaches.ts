@@ -1,7 +1,8 @@
 import 'server-only'
+import { daysLater } from '#common/days-later'
 import { accept, type Result, refuse } from '#common/result'
 import type { Day } from '#common/time'
-import { dateBefore, dateOf, dateOrNull, dayOf, dayOrNull } from '#data/days'
+import { dateOf, dateOrNull, dayOf, dayOrNull } from '#data/days'
 import { isId, newId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import type { SquadId } from '#squad/squad'
@@ -121,7 +122,7 @@ export async function handOverSquad(
   if (ending.some(({ firstDay }) => firstDay >= date)) return refuse('tooEarly')
   await tx.db.squadCoach.updateMany({
     where: { clubId, id: { in: ending.map(({ id }) => id) } },
-    data: { lastDay: dateBefore(date) },
+    data: { lastDay: dateOf(daysLater(to.day, -1)) },
   })
   await recordSquadCoach(tx, { squadId, personId, kind: 'coach', firstDay: to.day, lastDay: null })
   return accept(null)

@@ -1,12 +1,13 @@
 import { gapSeconds } from '#fairness/gap'
+import { noise } from '#fairness/noise'
+import type { StandingFigure } from '#fairness/standing-figure'
 import { toleranceSeconds } from '#fairness/tolerance'
 import type { Policy } from '#squad/policy'
 
 /** The side of the band that a figure is on. It raises nothing by itself. */
 export type Status = 'within' | 'short' | 'over'
 
-// Sums of thirds and sevenths of whole seconds come out a hair beside the exact number, which may lie on the very edge.
-const noiseSeconds = 1e-6
+/** Of sums so large that the noise of seconds is finer than a number can be. */
 const noiseShare = 1e-12
 
 /** Short when the gap is below −tolerance, over when above it; on the edge is within. Decided on unrounded seconds. */
@@ -15,8 +16,15 @@ export function statusOf(
   policy: Pick<Policy, 'toleranceSeconds' | 'toleranceShare'>,
 ): Status {
   const gap = gapSeconds(figure)
-  const edge =
-    toleranceSeconds(policy, figure.fairSeconds) + Math.max(noiseSeconds, noiseShare * figure.fairSeconds)
+  const edge = toleranceSeconds(policy, figure.fairSeconds) + Math.max(noise, noiseShare * figure.fairSeconds)
   if (gap < -edge) return 'short'
   return gap > edge ? 'over' : 'within'
+}
+
+/** The same of what is due after agreements. */
+export function dueStatusOf(
+  { seconds, dueSeconds }: Pick<StandingFigure, 'seconds' | 'dueSeconds'>,
+  policy: Pick<Policy, 'toleranceSeconds' | 'toleranceShare'>,
+): Status {
+  return statusOf({ seconds, fairSeconds: dueSeconds }, policy)
 }

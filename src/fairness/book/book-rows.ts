@@ -3,6 +3,7 @@ import { type Column, type Role, roles, type Situation } from '#exposure/column'
 import { byName } from '#fairness/book/by-name'
 import { type JudgedFigure, judgeFigure } from '#fairness/book/judged-figure'
 import { openGoalDue } from '#fairness/cause'
+import { hasMatchesForRoles } from '#fairness/flags/matches-for-roles'
 import type { PassedTurn } from '#fairness/passed'
 import { emptyKindStanding, type KindStanding, type SessionKind } from '#fairness/standing'
 import { addFigures, noFigure, type StandingFigure } from '#fairness/standing-figure'
@@ -107,7 +108,7 @@ function rowOf(input: BookInput, { player, presence, planned, figures }: OfPlaye
       role,
       figure: judgeFigure(whole[role], { role, kind, wantsToKeep: player.wantsToKeep, isMember, policy }),
     })),
-    hasMatchesForRoles: kind === 'practice' || presence.sessionsPlayed >= policy.matchesBeforeRoles,
+    hasMatchesForRoles: hasMatchesForRoles({ sessions: presence.sessionsPlayed, kind, policy }),
     isMostlyAsPlanned: (planned?.liveSeconds ?? 0) > liveSeconds / 2,
     openGoal: input.isNarrowed ? null : openGoalDue({ ...emptyKindStanding, roles: whole, liveSeconds }),
     // A pass names neither a theme nor a situation.

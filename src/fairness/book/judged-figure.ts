@@ -2,7 +2,7 @@ import type { Seconds } from '#common/time'
 import type { Role } from '#exposure/column'
 import { agreedCauseOf, type Cause } from '#fairness/cause'
 import { dueGapSeconds, type StandingFigure } from '#fairness/standing-figure'
-import { type Status, statusOf } from '#fairness/status'
+import { dueStatusOf, type Status } from '#fairness/status'
 import { toleranceSeconds } from '#fairness/tolerance'
 import type { Policy } from '#squad/policy'
 
@@ -46,7 +46,7 @@ type JudgeInput = {
 export function judgeFigure(figure: StandingFigure, input: JudgeInput): JudgedFigure {
   const { policy, isMember, kind } = input
   const tolerance = toleranceSeconds(policy, figure.dueSeconds)
-  const status = statusOf({ seconds: figure.seconds, fairSeconds: figure.dueSeconds }, policy)
+  const status = dueStatusOf(figure, policy)
   const gapSeconds = dueGapSeconds(figure)
   const cause = isMember ? agreedCauseOf(figure) : null
   return {

@@ -1,6 +1,6 @@
 import type { Finding } from '#fairness/flags/flag-rule'
 import { dueGapSeconds, type StandingFigure } from '#fairness/standing-figure'
-import { type Status, statusOf } from '#fairness/status'
+import { dueStatusOf, type Status } from '#fairness/status'
 import { toleranceSeconds } from '#fairness/tolerance'
 import type { Policy } from '#squad/policy'
 
@@ -9,11 +9,6 @@ type Question = {
   readonly side: Exclude<Status, 'within'>
   readonly policy: Policy
   readonly subject?: string
-}
-
-/** Of what is due after agreements, the side of the band a figure is on. */
-export function dueStatusOf(figure: StandingFigure, policy: Policy): Status {
-  return statusOf({ seconds: figure.seconds, fairSeconds: figure.dueSeconds }, policy)
 }
 
 /** The gap of a figure, whatever its side. */

@@ -1,7 +1,6 @@
+import { secondsInMinute } from '#common/time'
 import type { Situation } from '#exposure/column'
 import type { Finding } from '#fairness/flags/flag-rule'
-
-const secondsInMinute = 60
 
 /** "22 min", or "less than a minute". The sign is for the sentence around it. */
 export function minutesInWords(seconds: number): string {

@@ -13,7 +13,7 @@ export const rule: FlagRule = {
   sizeIn: 'seconds',
   isHelpedBy: (place) => place.role === 'defend',
   judge: (standing, { policy, scope }) =>
-    hasMatchesForRoles(standing, { policy, scope })
+    hasMatchesForRoles({ sessions: standing.attended.length, kind: scope, policy })
       ? judgeColumn({ figure: standing.roles.defend, side: 'short', policy })
       : [],
 }
