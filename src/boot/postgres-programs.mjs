@@ -30,7 +30,7 @@ export function postgresPrograms(account) {
   if (!existsSync(folder)) {
     throw new Refusal(
       `No PostgreSQL comes with the packages for this kind of machine (${platform}). ` +
-        'Set DATABASE_URL to a PostgreSQL of your own, 16 or newer.',
+        'Set DATABASE_URL to a PostgreSQL of your own, 15 or newer.',
     )
   }
   linkLibraries(folder)
