@@ -14,6 +14,8 @@ export const actions = [
   'answerReview',
   'openReview',
   'handOverSquad',
+  'changePlayer',
+  'changeProgramme',
   'seePolicy',
   'changePolicy',
   'seeFamilyPage',
@@ -48,6 +50,9 @@ export const reachOf: Readonly<Record<Action, Readonly<Record<ViewerRole, Reach>
   answerReview: coaching,
   openReview: heading,
   handOverSquad: heading,
+  changePlayer: coaching,
+  // Themes are the club's, and every coach of it writes them; the programme is the squad's own.
+  changeProgramme: coaching,
   seePolicy: coaching,
   changePolicy: heading,
   seeFamilyPage: { ...coaching, guardian: 'ownChildren' },

@@ -36,6 +36,24 @@ export async function listSquadIdsOf(tx: ClubTx, playerId: PlayerId): Promise<re
   return rows.map(({ squadId }) => squadId)
 }
 
+/** Every membership of a player, in any squad, in order of its first day. */
+export async function listMembershipsOf(
+  tx: ClubTx,
+  playerId: PlayerId,
+): Promise<readonly (Membership & { readonly squadId: SquadId })[]> {
+  if (!isId(playerId)) return []
+  const rows = await tx.db.squadMembership.findMany({
+    where: { clubId: tx.clubId, playerId },
+    select: { playerId: true, squadId: true, firstDay: true, lastDay: true },
+    orderBy: [{ firstDay: 'asc' }, { squadId: 'asc' }],
+  })
+  return rows.map(({ firstDay, lastDay, ...row }) => ({
+    ...row,
+    firstDay: dayOf(firstDay),
+    lastDay: dayOrNull(lastDay),
+  }))
+}
+
 /** The squads in whose sessions a player counts from a day on: as a member, or as a guest on a register. */
 export async function listSquadIdsWith(
   tx: ClubTx,

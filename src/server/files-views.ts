@@ -4,6 +4,8 @@ import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
 import type { Day } from '#common/time'
 import { inClub } from '#data/in-club'
+import { listKeepsChanges } from '#data/keeps-changes'
+import { listSquadPlayers } from '#data/players'
 import { termOf } from '#server/book-filter'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { loadSquadSeason } from '#server/squad-season'
@@ -17,6 +19,8 @@ export type FilesPage = {
   readonly termId: string | null
   /** Of what goes out, both included. */
   readonly days: { readonly from: Day; readonly to: Day }
+  /** Of how many players it changed on these days, after the first, whether they may be put in goal. */
+  readonly keepsChanged: number
   readonly mayImport: boolean
   readonly mayExport: boolean
 }
@@ -33,12 +37,19 @@ export async function loadFilesPage(
     const { squad, season } = await loadSquadSeason(tx, viewer, { squadId, now })
     const chosen = termOf(season, term)
     const { firstDay: from, lastDay: to } = chosen ?? season
+    const players = await listSquadPlayers(tx, squadId)
+    const changes = await listKeepsChanges(
+      tx,
+      players.map(({ id }) => id),
+    )
+    const inside = changes.filter(({ day }) => from < day && day <= to)
     return {
       frame: await loadFrame(tx, viewer, squadId),
       squad,
       season,
       termId: chosen?.id ?? null,
       days: { from, to },
+      keepsChanged: new Set(inside.map(({ playerId }) => playerId)).size,
       mayImport,
       mayExport: may(viewer, 'exportFiles', object),
     }

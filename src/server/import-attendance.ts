@@ -59,7 +59,6 @@ export async function saveAttendance(
     squadId,
     from: [...joined, ...written.map(({ name }) => name.day)].sort()[0] ?? book.today,
     keepingChanged: [],
-    seasons: book.seasons,
     today: book.today,
     now: by.at,
   })

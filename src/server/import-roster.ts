@@ -45,7 +45,6 @@ export async function saveRoster(
     squadId: squad.id,
     from: [...days, ...ends].sort()[0] ?? book.today,
     keepingChanged: changed.flatMap(({ playerId, change }) => (change.kind === 'keeps' ? [playerId] : [])),
-    seasons: book.seasons,
     today: book.today,
     now: by.at,
   })

@@ -58,8 +58,8 @@ export async function saveSeasonLog(
   const days = [...log.practices, ...log.matches].map(({ day }) => day)
   const joined = plan.players.flatMap((player) => (player.kind === 'new' ? [player.firstDay] : []))
   const [from = book.today] = [...days, ...joined].sort()
-  const { seasons, today } = book
-  await afterImport(tx, { squadId, from, keepingChanged: [], seasons, today, now: by.at })
+  const { today } = book
+  await afterImport(tx, { squadId, from, keepingChanged: [], today, now: by.at })
   return imported
 }
 

@@ -1,13 +1,16 @@
 import 'server-only'
 import { demand } from '#access/demand'
+import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
+import type { Day } from '#common/time'
 import { listAccounts } from '#data/accounts'
 import { type Adjustment, fewerTurnsOf, listAdjustments } from '#data/adjustments'
 import { type FlagState, listFlagStates } from '#data/flag-states'
 import { type ClubTx, inClub } from '#data/in-club'
-import { listMemberships, listSquadIdsOf } from '#data/memberships'
-import { listSquadPlayers } from '#data/players'
+import { listKeepsChanges } from '#data/keeps-changes'
+import { listMemberships, listMembershipsOf, listSquadIdsOf } from '#data/memberships'
+import { getPlayer, listSquadPlayers } from '#data/players'
 import { listThemes } from '#data/themes'
 import { type ChoiceCount, countChoices, listPassed } from '#data/turn-sums'
 import { type Situation, situations } from '#exposure/column'
@@ -23,10 +26,12 @@ import { type ToldFlag, tellFlag } from '#fairness/book/told-flag'
 import { countWritten, type WrittenCount } from '#fairness/book/written-count'
 import { emptyStanding, type SessionKind, type StandingInput, standingsNow } from '#fairness/standing'
 import { themeParts } from '#fairness/theme-parts'
+import { squadsToday } from '#server/open-player'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
+import type { KeepsChange } from '#squad/keeps-change'
 import type { Player, PlayerId } from '#squad/player'
-import type { Season, Squad, SquadId } from '#squad/squad'
+import type { Membership, Season, Squad, SquadId } from '#squad/squad'
 import type { Theme } from '#themes/theme'
 import { themeLines } from '#themes/theme-lines'
 import { type ThemeMeeting, themeMeetings } from '#themes/theme-meetings'
@@ -37,6 +42,22 @@ export type PlayerFlag = {
   readonly told: ToldFlag
   readonly acknowledged: FlagState['acknowledged']
   readonly status: FlagState['status']
+}
+
+/** What can be set of the player, as it stands. */
+export type PlayerSettings = {
+  readonly squadId: SquadId
+  readonly playerId: PlayerId
+  /** As it is kept, without what tells two of one name apart. */
+  readonly name: string
+  readonly keeps: boolean
+  readonly wantsToKeep: boolean
+  readonly keepsChanges: readonly KeepsChange[]
+  /** In this squad, in order of time. */
+  readonly memberships: readonly Membership[]
+  readonly today: Day
+  /** False: it is in another squad now, and only its days in this one are to be set here. */
+  readonly mayChangePlayer: boolean
 }
 
 /** A player's season as its squad's coaches see it, practices or matches. */
@@ -63,6 +84,8 @@ export type PlayerBook = {
   readonly flags: readonly PlayerFlag[]
   readonly choices: ChoiceCount | null
   readonly agreed: readonly Adjustment[]
+  /** Null: nothing of it is the viewer's to change. */
+  readonly settings: PlayerSettings | null
 }
 
 type PlayerQuery = { readonly kind?: string | string[] }
@@ -92,6 +115,7 @@ export async function loadPlayerBook(
       kind,
       ...(await loadSeasonOf(tx, { of, player, kind, themes })),
       flags: await loadFlags(tx, { of, playerId, themes }),
+      settings: await loadSettings(tx, viewer, { squadId, playerId, today: of.today }),
     }
   })
 }
@@ -105,6 +129,28 @@ async function loadMember(tx: ClubTx, at: { squadId: SquadId; playerId: PlayerId
     throw new AppError('notFound', `no player ${at.playerId} in squad ${at.squadId}`)
   }
   return player
+}
+
+async function loadSettings(
+  tx: ClubTx,
+  viewer: Viewer,
+  { today, ...at }: { readonly squadId: SquadId; readonly playerId: PlayerId; readonly today: Day },
+): Promise<PlayerSettings | null> {
+  const { squadId, playerId } = at
+  if (!may(viewer, 'changePlayer', { kind: 'squad', squadId })) return null
+  const { name, keeps, wantsToKeep } = await getPlayer(tx, playerId)
+  const all = await listMembershipsOf(tx, playerId)
+  const object = { kind: 'player', playerId, squadIds: squadsToday(all, today) } as const
+  return {
+    ...at,
+    name,
+    keeps,
+    wantsToKeep,
+    keepsChanges: await listKeepsChanges(tx, [playerId]),
+    memberships: all.filter((one) => one.squadId === squadId),
+    today,
+    mayChangePlayer: may(viewer, 'changePlayer', object),
+  }
 }
 
 type OfPlayer = {

@@ -8,6 +8,7 @@ export type TabName = keyof typeof words.tab
 export const paths = {
   today: (squadId: SquadId) => `/squads/${squadId}/today`,
   book: (squadId: SquadId) => `/squads/${squadId}/book`,
+  players: (squadId: SquadId) => `/squads/${squadId}/players`,
   player: (squadId: SquadId, { playerId }: { readonly playerId: PlayerId }) =>
     `/squads/${squadId}/players/${playerId}`,
   sessions: (squadId: SquadId) => `/squads/${squadId}/sessions`,

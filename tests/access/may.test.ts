@@ -49,6 +49,8 @@ const expected: Record<Action, Record<ViewerRole, readonly string[]>> = {
   answerReview: coachingReach,
   openReview: headingReach,
   handOverSquad: headingReach,
+  changePlayer: coachingReach,
+  changeProgramme: coachingReach,
   seePolicy: coachingReach,
   changePolicy: headingReach,
   seeFamilyPage: { ...coachingReach, guardian: ['ownChild'] },

@@ -66,6 +66,9 @@ export function SeasonBookBody(props: SeasonBookBodyProps) {
           ) : null}
         </>
       )}
+      <p className="no-print">
+        <LinkButton href={paths.players(squad.id)}>Players: who belongs to the squad</LinkButton>
+      </p>
     </>
   )
 }

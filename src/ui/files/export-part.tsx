@@ -10,6 +10,8 @@ type ExportPartProps = {
   readonly season: Season
   readonly termId: string | null
   readonly days: { readonly from: Day; readonly to: Day }
+  /** Players of whom it changed on these days whether they may be put in goal. */
+  readonly keepsChanged: number
 }
 
 const files = [
@@ -25,7 +27,7 @@ const files = [
 ] as const
 
 /** Files out: the season or one of its terms. Roster, attendance and season log can be taken in again. */
-export function ExportPart({ squad, season, termId, days }: ExportPartProps) {
+export function ExportPart({ squad, season, termId, days, keepsChanged }: ExportPartProps) {
   const choices = [{ id: null, name: season.name }, ...season.terms]
   return (
     <section aria-labelledby="export-title">
@@ -58,6 +60,18 @@ export function ExportPart({ squad, season, termId, days }: ExportPartProps) {
           </li>
         ))}
       </ul>
+      {keepsChanged > 0 ? (
+        <p className="mt-3 max-w-prose text-sm text-soft">
+          {keepsSentence(keepsChanged)} The season log has room for one word a player and carries that of its
+          last practice or match; read in elsewhere, that word holds for all of its days.
+        </p>
+      ) : null}
     </section>
   )
+}
+
+function keepsSentence(count: number): string {
+  return count === 1
+    ? 'Whether one of the players may be put in goal changed on one of these days.'
+    : `Whether they may be put in goal changed for ${count} players on these days.`
 }

@@ -1,7 +1,7 @@
 'use client'
 
 import { type FormEvent, type ReactNode, startTransition, useActionState } from 'react'
-import type { SendForm } from '#ui/entry/send-form'
+import type { SendForm, SendReply } from '#ui/entry/send-form'
 import { Notice } from '#ui/page/notice'
 import { Problems } from '#ui/page/problems'
 
@@ -14,8 +14,11 @@ type ReplyFormProps = {
   /** Said while it is on its way. */
   readonly waiting: string
   readonly className?: string
-  /** Fields and buttons; the name and value of the button that was pressed are sent with them. */
-  readonly children: ReactNode
+  /**
+   * Fields and buttons; the name and value of the button that was pressed are sent with them. A function where they
+   * depend on the answer.
+   */
+  readonly children: ReactNode | ((reply: SendReply) => ReactNode)
 }
 
 /** A form that says what came of it and keeps what was typed when it is refused. Works without a script too. */
@@ -32,7 +35,7 @@ export function ReplyForm({ send, refusedTitle, places, waiting, className, chil
   }
   return (
     <form action={sendForm} onSubmit={submit} aria-busy={isPending} className={className}>
-      {children}
+      {typeof children === 'function' ? children(reply) : children}
       <div aria-live="polite" className="mt-2 empty:mt-0">
         {isPending ? <p className="text-soft">{waiting}</p> : null}
         {!isPending && reply.status === 'done' ? <Notice tone="done">{reply.message}</Notice> : null}

@@ -1,15 +1,17 @@
 import type { Day } from '#common/time'
 import { formatDay } from '#ui/format-day'
 
+type AgreedKind = 'fewerTurns' | 'sameSide' | 'sameFirstPartner' | 'planShownEarly' | 'neverWaitsAlone'
+
 export type Agreed = {
   readonly id: string
-  readonly kind: 'fewerTurns' | 'sameSide' | 'sameFirstPartner' | 'planShownEarly' | 'neverWaitsAlone'
+  readonly kind: AgreedKind
   readonly dueShare?: number
   readonly firstDay: Day
   readonly lastDay: Day | null
 }
 
-const text: Readonly<Record<Agreed['kind'], string>> = {
+export const agreedWords: Readonly<Record<AgreedKind, string>> = {
   fewerTurns: 'Fewer or shorter turns',
   sameSide: 'Stays on the same side all practice',
   sameFirstPartner: 'Same first partner',
@@ -23,13 +25,13 @@ export function AgreedList({ agreed }: { readonly agreed: readonly Agreed[] }) {
     <ul className="list-disc space-y-1 pl-5">
       {agreed.map(({ id, kind, dueShare, firstDay, lastDay }) => (
         <li key={id}>
-          {text[kind]}
+          {agreedWords[kind]}
           {kind === 'fewerTurns' && dueShare !== undefined
             ? `: ${Math.round(dueShare * 100)} % of an even share is due`
             : ''}{' '}
           <span className="text-soft">
-            since {formatDay(firstDay)}
-            {lastDay ? `, until ${formatDay(lastDay)}` : ''}
+            from {formatDay(firstDay)}
+            {lastDay ? ` to ${formatDay(lastDay)}` : ' on'}
           </span>
         </li>
       ))}

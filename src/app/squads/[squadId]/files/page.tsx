@@ -6,6 +6,8 @@ import { checkFileAction, importFileAction } from '#server/import-actions'
 import { getViewer } from '#server/viewer'
 import { ExportPart } from '#ui/files/export-part'
 import { ImportPart } from '#ui/files/import-part'
+import { LinkButton } from '#ui/page/button'
+import { paths } from '#ui/paths'
 import { words } from '#ui/words'
 
 export const metadata: Metadata = { title: words.tab.files }
@@ -33,6 +35,9 @@ export default async function FilesPage({ params, searchParams }: FilesPageProps
         <ImportPart squadId={squadId} check={checkFileAction} save={importFileAction} />
       ) : null}
       {page.mayExport ? <ExportPart {...page} /> : null}
+      <p>
+        <LinkButton href={paths.players(squadId)}>Players: add a single one</LinkButton>
+      </p>
     </Shell>
   )
 }

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
+import { agree, changeAboutPlayer, changeKeeps, changeMembership, endAgreement } from '#server/player-actions'
 import { loadPlayerBook } from '#server/player-views'
 import { getViewer } from '#server/viewer'
 import { WrittenLine } from '#ui/book/written-line'
@@ -9,6 +10,7 @@ import { Choice } from '#ui/page/choice'
 import { paths, withChoices } from '#ui/paths'
 import { PlayerBody } from '#ui/player/player-body'
 import { PlayerFlags } from '#ui/player/player-flags'
+import { PlayerSettings } from '#ui/player/player-settings'
 import { words } from '#ui/words'
 
 export const metadata: Metadata = { title: 'Player' }
@@ -16,6 +18,14 @@ export const metadata: Metadata = { title: 'Player' }
 type PlayerPageProps = {
   readonly params: Promise<{ readonly squadId: string; readonly playerId: string }>
   readonly searchParams: Promise<Readonly<Record<string, string | string[]>>>
+}
+
+const sends = {
+  about: changeAboutPlayer,
+  keeps: changeKeeps,
+  membership: changeMembership,
+  agree,
+  endAgreement,
 }
 
 export default async function PlayerPage({ params, searchParams }: PlayerPageProps) {
@@ -39,6 +49,7 @@ export default async function PlayerPage({ params, searchParams }: PlayerPagePro
       <PlayerFlags flags={book.flags} />
       <Choice label="Look at" options={kinds} />
       <PlayerBody {...book} />
+      {book.settings ? <PlayerSettings {...book.settings} agreed={book.agreed} sends={sends} /> : null}
       <p className="no-print">
         <LinkButton href={paths.family(playerId)}>The page the family sees</LinkButton>
       </p>

@@ -1,0 +1,33 @@
+type TickProps = {
+  readonly name: string
+  readonly id?: string
+  readonly label: string
+  readonly hint?: string
+  readonly isTicked: boolean
+}
+
+/** A box to tick, with its label to tap. Sent as `on`, and not at all when it is empty. */
+export function Tick({ name, id = name, label, hint, isTicked }: TickProps) {
+  return (
+    <div className="flex items-start gap-3">
+      <input
+        id={`field-${id}`}
+        name={name}
+        type="checkbox"
+        defaultChecked={isTicked}
+        aria-describedby={hint ? `${id}-hint` : undefined}
+        className="mt-1 size-6 shrink-0 accent-accent"
+      />
+      <div>
+        <label htmlFor={`field-${id}`} className="tap block font-medium">
+          {label}
+        </label>
+        {hint ? (
+          <p id={`${id}-hint`} className="text-sm text-soft">
+            {hint}
+          </p>
+        ) : null}
+      </div>
+    </div>
+  )
+}
