@@ -1,5 +1,6 @@
 import 'server-only'
 import type { z } from 'zod'
+import { groupBy } from '#common/group-by'
 import { figureSums, fromAsked, roleSumRow, type SumFilter, withAsked } from '#data/account-sums'
 import { Prisma } from '#data/generated/client'
 import type { ClubTx } from '#data/in-club'
@@ -33,11 +34,7 @@ export async function sumRoles(tx: ClubTx, filter: SumFilter): Promise<readonly 
       group by asked."squadId", e."playerId", asked.kind, e."isMember", e.role
       order by asked."squadId", e."playerId", asked.kind, e."isMember", e.role`,
   )
-  const players = new Map<string, z.infer<typeof roleSumRow>[]>()
-  for (const row of rows) {
-    const key = [row.squadId, row.playerId, row.kind, row.isMember].join(' ')
-    players.set(key, [...(players.get(key) ?? []), row])
-  }
+  const players = groupBy(rows, (row) => [row.squadId, row.playerId, row.kind, row.isMember].join(' '))
   return [...players.values()].flatMap(([first, ...rest]) => (first ? [toRoles([first, ...rest])] : []))
 }
 

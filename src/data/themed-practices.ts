@@ -6,7 +6,7 @@ import type { ClubTx } from '#data/in-club'
 import { noThemeId } from '#data/no-theme'
 import { sql } from '#data/sql'
 import type { SquadId } from '#squad/squad'
-import { writtenWays } from '#squad/written'
+import { waysWritten } from '#squad/written'
 import type { ThemedPractice } from '#themes/coverage'
 
 export type SquadThemedPractice = ThemedPractice & { readonly squadId: SquadId }
@@ -23,7 +23,6 @@ export async function listThemedPractices(
   tx: ClubTx,
   at: Pick<SumFilter, 'squadIds' | 'from' | 'to'>,
 ): Promise<readonly SquadThemedPractice[]> {
-  const writtens = writtenWays.filter((way) => way !== 'notWritten')
   return sql(
     tx,
     row,
@@ -37,7 +36,7 @@ export async function listThemedPractices(
         ) t
       ), '[]') as themes
       from "Session" s
-      where ${sessionsOf(tx, { ...at, kinds: ['practice'], writtens })}
+      where ${sessionsOf(tx, { ...at, kinds: ['practice'], writtens: waysWritten })}
       order by s.day, s."startsAt" nulls first, s.id`,
   )
 }

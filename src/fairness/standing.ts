@@ -1,3 +1,4 @@
+import { groupBy } from '#common/group-by'
 import type { Day, Seconds } from '#common/time'
 import type { Role, Situation } from '#exposure/column'
 import type { PresenceAccount, SessionAccount } from '#fairness/account'
@@ -72,7 +73,7 @@ export function writtenInOrder(accounts: readonly SessionAccount[]): readonly Se
 export function* standingsAfterEach(
   input: StandingInput,
 ): Generator<{ readonly account: SessionAccount; readonly standings: Standings }> {
-  const passedIn = passedBySession(input.passed ?? [])
+  const passedIn = groupBy(input.passed ?? [], (one) => one.sessionId)
   const wantsMembers = (input.as ?? 'member') === 'member'
   let standings: Standings = new Map()
   for (const account of writtenInOrder(input.accounts)) {
@@ -100,12 +101,6 @@ export function standingsNow(input: StandingInput): Standings {
   let last: Standings = new Map()
   for (const step of standingsAfterEach(input)) last = step.standings
   return last
-}
-
-function passedBySession(passed: readonly PassedTurn[]): ReadonlyMap<string, readonly PassedTurn[]> {
-  const bySession = new Map<string, PassedTurn[]>()
-  for (const one of passed) bySession.set(one.sessionId, [...(bySession.get(one.sessionId) ?? []), one])
-  return bySession
 }
 
 type SessionOfPlayer = {

@@ -1,15 +1,11 @@
 import { sessionMinute } from '#common/session-minute'
+import type { AreasRefusal } from '#practice/grid-areas'
 import type { PlaceRole } from '#practice/grid-mark'
 import type { PlayerId } from '#squad/player'
 
 /** Why what stands in the grid cannot be written. `column` is from 0. */
 export type GridRefusal = { readonly column: number } & (
-  | {
-      readonly reason: 'areasDoNotFit'
-      readonly role: 'attack' | 'defend'
-      readonly count: number
-      readonly areas: number
-    }
+  | AreasRefusal
   | { readonly reason: 'someAreasMissing'; readonly role: PlaceRole }
   | { readonly reason: 'notThere'; readonly playerId: PlayerId; readonly turnStart: number }
   | { readonly reason: 'startsTooEarly'; readonly startsAt: number; readonly before: number }

@@ -15,7 +15,7 @@ import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason } from '#server/squad-season'
 import { type Policy, policyInForce } from '#squad/policy'
 import type { Season, Squad, SquadId } from '#squad/squad'
-import { writtenWays } from '#squad/written'
+import { waysWritten } from '#squad/written'
 import type { Theme } from '#themes/theme'
 import { type ThemeLine, themeAndBelow, themeLines } from '#themes/theme-lines'
 
@@ -70,8 +70,6 @@ export async function loadSeasonBook(
 
 const noSums = { counts: [], columns: [], presences: [], plannedPresences: [], passed: [] }
 
-const ways = writtenWays.filter((way) => way !== 'notWritten')
-
 type SumsAsked = {
   readonly squadId: SquadId
   readonly days: { readonly from: Day; readonly to: Day }
@@ -81,7 +79,7 @@ type SumsAsked = {
 
 async function loadSums(tx: ClubTx, { squadId, days, filter, themes }: SumsAsked) {
   const sessions: SumFilter = { squadIds: [squadId], ...days, kinds: [filter.kind] }
-  const written: SumFilter = { ...sessions, writtens: ways }
+  const written: SumFilter = { ...sessions, writtens: waysWritten }
   return {
     counts: await countSessions(tx, sessions),
     columns: await sumAccounts(tx, {

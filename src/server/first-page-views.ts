@@ -1,5 +1,6 @@
 import 'server-only'
 import type { Viewer, ViewerRole } from '#access/viewer'
+import { groupBy } from '#common/group-by'
 import type { Day } from '#common/time'
 import { getClub } from '#data/clubs'
 import { listChildrenOf } from '#data/guardianships'
@@ -60,9 +61,7 @@ export async function loadFirstPage(viewer: Viewer | null): Promise<FirstPage> {
 }
 
 async function loadDemo(): Promise<readonly DemoClubSignIns[]> {
-  const byClub = new Map<string, DemoPerson[]>()
-  for (const person of await listDemoPeople())
-    byClub.set(person.clubId, [...(byClub.get(person.clubId) ?? []), person])
+  const byClub = groupBy(await listDemoPeople(), ({ clubId }) => clubId)
   return Promise.all([...byClub].map(([clubId, people]) => loadSignIns(clubId, people)))
 }
 

@@ -1,5 +1,6 @@
 import 'server-only'
 import type { Viewer } from '#access/viewer'
+import { groupBy } from '#common/group-by'
 import type { Day } from '#common/time'
 import { type SummedColumn, sumAccounts } from '#data/account-sums'
 import { type FlagState, listFlagStates } from '#data/flag-states'
@@ -19,7 +20,7 @@ import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-seas
 import { todayOf } from '#server/today'
 import type { Player } from '#squad/player'
 import type { Season, Squad, SquadId } from '#squad/squad'
-import { writtenWays } from '#squad/written'
+import { waysWritten } from '#squad/written'
 
 /** A flag as the page of flags shows it. */
 export type FlagEntry = {
@@ -92,8 +93,7 @@ async function loadEntries(tx: ClubTx, of: SquadSeason): Promise<readonly FlagEn
   const themes = await listThemes(tx)
   const names = { themeName: (id: string) => themes.find((theme) => theme.id === id)?.name ?? '' }
   const days = daysSoFar(of, null)
-  const writtens = writtenWays.filter((way) => way !== 'notWritten')
-  const columns = days ? await sumAccounts(tx, { squadIds: [squad.id], ...days, writtens }) : []
+  const columns = days ? await sumAccounts(tx, { squadIds: [squad.id], ...days, writtens: waysWritten }) : []
   const columnsOf = columnsByPlayer(columns)
   const players = namesApart(await listSquadPlayers(tx, squad.id))
   const rules = new Map<string, FlagRule>(flagRules.map((rule) => [rule.name, rule]))
@@ -158,15 +158,10 @@ const roleOfGroup: Partial<Record<CureGroup, 'attack' | 'defend' | 'keep' | 'res
 
 /** As a member only: nobody is flagged for what it did as a guest. */
 function columnsByPlayer(columns: readonly SummedColumn[]): ReadonlyMap<string, readonly SummedColumn[]> {
-  const byPlayer = new Map<string, SummedColumn[]>()
-  for (const column of columns) {
-    if (!column.isMember) continue
-    const key = keyOf(column.playerId, column.kind)
-    const own = byPlayer.get(key) ?? []
-    own.push(column)
-    byPlayer.set(key, own)
-  }
-  return byPlayer
+  return groupBy(
+    columns.filter(({ isMember }) => isMember),
+    ({ playerId, kind }) => keyOf(playerId, kind),
+  )
 }
 
 function keyOf(playerId: string, kind: 'practice' | 'match'): string {

@@ -10,7 +10,7 @@ import { type Evenness, evennessOfMembers } from '#fairness/evenness'
 import type { SessionKind } from '#fairness/standing'
 import { type PolicyVersion, policyInForce } from '#squad/policy'
 import type { Squad, SquadId, Term } from '#squad/squad'
-import { writtenWays } from '#squad/written'
+import { waysWritten } from '#squad/written'
 
 /** How even a squad was in a term, practices and matches apart. */
 export type TermFigures = Readonly<Record<SessionKind, Evenness>>
@@ -30,10 +30,11 @@ export async function loadTermFigures(
 ): Promise<ReadonlyMap<SquadId, TermFigures>> {
   const to = term.lastDay < today ? term.lastDay : today
   const held = { squadIds: squads.map(({ id }) => id), from: term.firstDay, to }
-  const writtens = writtenWays.filter((way) => way !== 'notWritten')
   const counts = await countSessions(tx, held)
-  const sums = (await sumRoles(tx, { ...held, writtens })).filter(({ isMember }) => isMember)
-  const presences = (await sumPresences(tx, { ...held, writtens })).filter(({ isMember }) => isMember)
+  const sums = (await sumRoles(tx, { ...held, writtens: waysWritten })).filter(({ isMember }) => isMember)
+  const presences = (await sumPresences(tx, { ...held, writtens: waysWritten })).filter(
+    ({ isMember }) => isMember,
+  )
   const live = new Map(presences.map((one) => [keyOf(one), one.liveSeconds]))
   const players = new Map(
     (await listPlayers(tx, [...new Set(sums.map(({ playerId }) => playerId))])).map((one) => [one.id, one]),

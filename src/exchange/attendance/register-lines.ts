@@ -1,3 +1,4 @@
+import { groupBy } from '#common/group-by'
 import type { AttendanceMark } from '#exchange/attendance/attendance-entry'
 import type { PlannedLine, RegisterTimes } from '#exchange/attendance/attendance-plan'
 import type { PlayerMark, SessionGroup } from '#exchange/attendance/session-groups'
@@ -16,7 +17,7 @@ export function readRegister(session: SessionGroup, times: RegisterTimes): Regis
   const away: number[] = []
   const doubled: { line: number; sameAs: number }[] = []
   const problems: string[] = []
-  for (const marks of marksByPlayer(session.marks)) {
+  for (const marks of groupBy(session.marks, ({ player }) => player).values()) {
     const kept = withoutDoubled(marks, doubled)
     const own = kept.flatMap((mark) => lineOf(mark, times))
     const [first] = kept
@@ -30,12 +31,6 @@ export function readRegister(session: SessionGroup, times: RegisterTimes): Regis
     lines.push(...own)
   }
   return { lines, away, doubled, problems }
-}
-
-function marksByPlayer(marks: readonly PlayerMark[]): readonly (readonly PlayerMark[])[] {
-  const groups = new Map<number, PlayerMark[]>()
-  for (const mark of marks) groups.set(mark.player, [...(groups.get(mark.player) ?? []), mark])
-  return [...groups.values()]
 }
 
 function withoutDoubled(

@@ -1,3 +1,4 @@
+import { groupBy } from '#common/group-by'
 import { nameKey, nearNameKey } from '#exchange/table/name-form'
 import type { PlayerId } from '#squad/player'
 import type { Membership } from '#squad/squad'
@@ -75,18 +76,4 @@ export function matchPlayer(
 
 function isOtherCode(code: string | null, player: KnownPlayer): boolean {
   return code !== null && player.code !== null && code !== player.code
-}
-
-function groupBy<Item>(
-  items: readonly Item[],
-  keyOf: (item: Item) => string,
-): ReadonlyMap<string, readonly Item[]> {
-  const groups = new Map<string, Item[]>()
-  for (const item of items) {
-    const key = keyOf(item)
-    const group = groups.get(key)
-    if (group) group.push(item)
-    else groups.set(key, [item])
-  }
-  return groups
 }

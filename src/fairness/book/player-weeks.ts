@@ -1,3 +1,4 @@
+import { groupBy } from '#common/group-by'
 import { type Day, isoWeekOf, type Seconds } from '#common/time'
 import { type Role, roles } from '#exposure/column'
 import type { Attendance, SessionAccount } from '#fairness/account'
@@ -18,11 +19,8 @@ export type PlayerWeek = {
 
 /** The weeks in which anything was held, in order of time; weeks without sessions are left out. `accounts` of one kind. */
 export function playerWeeks(accounts: readonly SessionAccount[], playerId: PlayerId): readonly PlayerWeek[] {
-  const byWeek = new Map<string, SessionAccount[]>()
-  for (const account of [...accounts].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0))) {
-    const week = isoWeekOf(account.day)
-    byWeek.set(week, [...(byWeek.get(week) ?? []), account])
-  }
+  const inOrder = [...accounts].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0))
+  const byWeek = groupBy(inOrder, ({ day }) => isoWeekOf(day))
   return [...byWeek].map(([week, held]) => weekOf({ week, held, playerId }))
 }
 

@@ -1,3 +1,4 @@
+import { groupBy } from '#common/group-by'
 import type { CureGroup, FlagRule } from '#fairness/flags/flag-rule'
 import type { Flag } from '#fairness/flags/raise-flags'
 import { flagRules } from '#fairness/flags/registry'
@@ -70,11 +71,7 @@ function groupsOf(
   flags: readonly Flag[],
   ruleOf: ReadonlyMap<string, FlagRule>,
 ): readonly Omit<GroupCure, 'of'>[] {
-  const groups = new Map<CureGroup, Flag[]>()
-  for (const flag of flags) {
-    const group = ruleOf.get(flag.rule)?.cureGroup ?? 'note'
-    groups.set(group, [...(groups.get(group) ?? []), flag])
-  }
+  const groups = groupBy(flags, (flag): CureGroup => ruleOf.get(flag.rule)?.cureGroup ?? 'note')
   const urgency = (inGroup: readonly Flag[]) =>
     inGroup.some((flag) => isUrgent(ruleOf.get(flag.rule))) ? 1 : 0
   return [...groups]

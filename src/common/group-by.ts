@@ -1,0 +1,14 @@
+/** Items in groups of one key: groups in the order their keys first come, items in the order given. None is empty. */
+export function groupBy<Item, Key>(
+  items: Iterable<Item>,
+  keyOf: (item: Item) => Key,
+): ReadonlyMap<Key, readonly Item[]> {
+  const groups = new Map<Key, Item[]>()
+  for (const item of items) {
+    const key = keyOf(item)
+    const group = groups.get(key)
+    if (group) group.push(item)
+    else groups.set(key, [item])
+  }
+  return groups
+}
