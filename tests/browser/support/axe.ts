@@ -1,5 +1,5 @@
-import { readFile } from 'node:fs/promises'
 import { expect, type Page } from '@playwright/test'
+import axeCore from 'axe-core'
 
 type Finding = {
   readonly id: string
@@ -9,7 +9,7 @@ type Finding = {
 
 /** Holds the page against axe's rules, and against its own width: nothing may stick out sideways. */
 export async function expectGoodPage(page: Page): Promise<void> {
-  await page.evaluate(await readFile('node_modules/axe-core/axe.min.js', 'utf8'))
+  await page.evaluate(axeCore.source)
   const found = await page.evaluate(async () => {
     const { axe } = window as unknown as { axe: { run: () => Promise<{ violations: readonly Finding[] }> } }
     const { violations } = await axe.run()
