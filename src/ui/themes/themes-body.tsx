@@ -32,16 +32,20 @@ export function ThemesBody({ squad, terms, term, written, weeks, rows, onCourse,
   const met = rows.filter(({ coverage }) => coverage !== null)
   return (
     <>
-      <Choice
-        label="Term"
-        options={terms.map(({ id, name }) => ({
-          label: name,
-          href: withChoices(paths.themes(squad.id), { term: id }),
-          isChosen: id === term?.id,
-        }))}
-      />
+      {terms.length > 0 ? (
+        <Choice
+          label="Term"
+          options={terms.map(({ id, name }) => ({
+            label: name,
+            href: withChoices(paths.themes(squad.id), { term: id }),
+            isChosen: id === term?.id,
+          }))}
+        />
+      ) : null}
       {rows.length === 0 ? (
-        <Empty>The club has no themes yet. They come with a season’s log under {words.tab.files}.</Empty>
+        <Empty>
+          The club has no themes yet. Add the first below, or take in a season’s log under {words.tab.files}.
+        </Empty>
       ) : null}
       {rows.length > 0 && written.written === 0 ? (
         <Empty next={<LinkButton href={paths.sessions(squad.id)}>{words.tab.sessions}</LinkButton>}>
@@ -58,50 +62,66 @@ export function ThemesBody({ squad, terms, term, written, weeks, rows, onCourse,
           <ProgrammeTable rows={rows} practices={written.written} />
         </section>
       ) : null}
-      {written.written > 0 ? (
+      {written.written > 0 && met.length > 0 ? (
         <>
-          <section>
-            <SectionTitle note="Shaded: met, in so many practices. Framed ○: due by then and not met. Dashed ?: a practice was not written down. A theme counts for those it stands under.">
-              Week by week
-            </SectionTitle>
-            <ThemeGrid
-              caption={`Themes by weeks, ${term?.name ?? ''}`}
-              rowHead="Theme"
-              columns={weeks.map(({ week, firstDay }) => ({
-                key: week,
-                label: formatDay(firstDay, 'short'),
-              }))}
-              rows={met.map(({ theme, depth, coverage }) => ({
-                key: theme.id,
-                label: theme.name,
-                depth,
-                cells: weeks.map((week, index) =>
-                  weekCell(week, {
-                    cell: coverage?.weeks[index],
-                    isPlanned: (coverage?.wishedShare ?? 0) > 0,
-                  }),
-                ),
-              }))}
-            />
-          </section>
-          <section>
-            <SectionTitle note="Minutes and turns played in each. Framed: was there and didn't get a turn. Dashed: wasn't there. Players by name.">
-              Players and themes
-            </SectionTitle>
-            <ThemeGrid
-              caption={`Players by themes, ${term?.name ?? ''}: minutes · turns`}
-              rowHead="Player"
-              columns={met.map(({ theme }) => ({ key: theme.id, label: theme.name }))}
-              rows={players.map(({ id, name, meetings }) => ({
-                key: id,
-                label: <Link href={paths.player(squad.id, { playerId: id })}>{name}</Link>,
-                cells: met.map(({ theme }) => meetingCell(theme.id, meetings.get(theme.id))),
-              }))}
-            />
-          </section>
+          <WeeksPart term={term} weeks={weeks} rows={met} />
+          <PlayersPart squad={squad} term={term} rows={met} players={players} />
         </>
       ) : null}
     </>
+  )
+}
+
+type WeeksPartProps = Pick<ThemesBodyProps, 'term' | 'weeks' | 'rows'>
+
+function WeeksPart({ term, weeks, rows }: WeeksPartProps) {
+  return (
+    <section>
+      <SectionTitle note="Shaded: met, in so many practices. Framed ○: due by then and not met. Dashed ?: a practice was not written down. A theme counts for those it stands under.">
+        Week by week
+      </SectionTitle>
+      <ThemeGrid
+        caption={`Themes by weeks, ${term?.name ?? ''}`}
+        rowHead="Theme"
+        columns={weeks.map(({ week, firstDay }) => ({
+          key: week,
+          label: formatDay(firstDay, 'short'),
+        }))}
+        rows={rows.map(({ theme, depth, coverage }) => ({
+          key: theme.id,
+          label: theme.name,
+          depth,
+          cells: weeks.map((week, index) =>
+            weekCell(week, {
+              cell: coverage?.weeks[index],
+              isPlanned: (coverage?.wishedShare ?? 0) > 0,
+            }),
+          ),
+        }))}
+      />
+    </section>
+  )
+}
+
+type PlayersPartProps = Pick<ThemesBodyProps, 'squad' | 'term' | 'rows' | 'players'>
+
+function PlayersPart({ squad, term, rows, players }: PlayersPartProps) {
+  return (
+    <section>
+      <SectionTitle note="Minutes and turns played in each. Framed: was there and didn't get a turn. Dashed: wasn't there. Players by name.">
+        Players and themes
+      </SectionTitle>
+      <ThemeGrid
+        caption={`Players by themes, ${term?.name ?? ''}: minutes · turns`}
+        rowHead="Player"
+        columns={rows.map(({ theme }) => ({ key: theme.id, label: theme.name }))}
+        rows={players.map(({ id, name, meetings }) => ({
+          key: id,
+          label: <Link href={paths.player(squad.id, { playerId: id })}>{name}</Link>,
+          cells: rows.map(({ theme }) => meetingCell(theme.id, meetings.get(theme.id))),
+        }))}
+      />
+    </section>
   )
 }
 
