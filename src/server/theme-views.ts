@@ -1,4 +1,5 @@
 import 'server-only'
+import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
 import { type Day, isoWeekOf } from '#common/time'
 import { mondayOf } from '#common/weeks'
@@ -48,6 +49,11 @@ export type ThemesBook = {
   }[]
   readonly rows: readonly ThemeRow[]
   readonly onCourse: ProgrammeCoverage['onCourse']
+  /** What the squad wishes for in the term. */
+  readonly programme: readonly ProgrammeEntry[]
+  /** Then its programme stays as it was. */
+  readonly isTermOver: boolean
+  readonly mayChange: boolean
   /** By name. A theme that no practice had while the player belonged to the squad is not among its meetings. */
   readonly players: readonly {
     readonly id: string
@@ -100,6 +106,9 @@ export async function loadThemes(
         isHeading: isHeading(theme.id, { themes, programme }),
       })),
       onCourse: cover.onCourse,
+      programme,
+      isTermOver: term !== null && term.lastDay < today,
+      mayChange: may(viewer, 'changeProgramme', { kind: 'squad', squadId: squad.id }),
       players: await loadPlayers(tx, { of, term, accounts, themes }),
     }
   })

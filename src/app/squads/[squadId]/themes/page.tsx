@@ -1,10 +1,12 @@
 import type { Metadata } from 'next'
 import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
+import { addTheme, changeProgramme, changeTheme, moveTheme } from '#server/theme-actions'
 import { loadThemes } from '#server/theme-views'
 import { getViewer } from '#server/viewer'
 import { WrittenLine } from '#ui/book/written-line'
 import { ThemesBody } from '#ui/themes/themes-body'
+import { ThemesChange } from '#ui/themes/themes-change'
 import { words } from '#ui/words'
 
 export const metadata: Metadata = { title: words.tab.themes }
@@ -13,6 +15,8 @@ type ThemesPageProps = {
   readonly params: Promise<{ readonly squadId: string }>
   readonly searchParams: Promise<{ readonly term?: string | string[] }>
 }
+
+const sends = { add: addTheme, change: changeTheme, move: moveTheme, programme: changeProgramme }
 
 export default async function ThemesPage({ params, searchParams }: ThemesPageProps) {
   const viewer = await getViewer()
@@ -26,6 +30,7 @@ export default async function ThemesPage({ params, searchParams }: ThemesPagePro
       lead={<WrittenLine count={book.written} kind="practice" />}
     >
       <ThemesBody {...book} />
+      {book.mayChange ? <ThemesChange {...book} sends={sends} /> : null}
     </Shell>
   )
 }
