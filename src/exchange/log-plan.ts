@@ -1,3 +1,4 @@
+import { hasDay } from '#common/dated'
 import type { Problem } from '#common/problem'
 import { accept, type Result } from '#common/result'
 import type { LogBook, LogPlan } from '#exchange/log-entries'
@@ -49,7 +50,7 @@ function sessionProblems(log: SeasonLog, book: LogBook): readonly Problem[] {
         message: 'has more than 120 characters; a shorter one would be right',
       })
     }
-    if (!book.seasons.some(({ firstDay, lastDay }) => firstDay <= day && day <= lastDay)) {
+    if (!book.seasons.some((season) => hasDay(season, day))) {
       problems.push({
         path: `${path}.date`,
         message: `${day} is in no season of the club; a day inside one would be right`,

@@ -1,14 +1,13 @@
+import { type Dated, hasDay } from '#common/dated'
 import type { Day } from '#common/time'
 import type { AccountLine } from '#fairness/account'
 import type { PlayerId } from '#squad/player'
 
-/** Fewer or shorter turns agreed with a player and its family, both days included; no reason is stored. */
-export type AgreedFewerTurns = {
+/** Fewer or shorter turns agreed with a player and its family; no reason is stored. */
+export type AgreedFewerTurns = Dated & {
   readonly playerId: PlayerId
   /** Part of its even share of playing that stays due, 0-1. */
   readonly dueShare: number
-  readonly firstDay: Day
-  readonly lastDay: Day | null
 }
 
 /** Part of a player's even share of playing that is due on a day; the lowest agreement counts, 1 without any. */
@@ -17,10 +16,7 @@ export function agreedShareOn(
   at: { readonly playerId: PlayerId; readonly day: Day },
 ): number {
   return agreements
-    .filter(
-      (a) =>
-        a.playerId === at.playerId && a.firstDay <= at.day && (a.lastDay === null || at.day <= a.lastDay),
-    )
+    .filter((a) => a.playerId === at.playerId && hasDay(a, at.day))
     .reduce((lowest, a) => Math.min(lowest, a.dueShare), 1)
 }
 

@@ -1,3 +1,4 @@
+import { hasDay } from '#common/dated'
 import { groupBy } from '#common/group-by'
 import type { Day, Seconds } from '#common/time'
 import type { Role, Situation } from '#exposure/column'
@@ -173,7 +174,7 @@ export function timeInTerm(
   term: Pick<Term, 'firstDay' | 'lastDay'>,
 ): { readonly liveSeconds: Seconds; readonly keepSeconds: number } {
   return standing.attended
-    .filter((session) => term.firstDay <= session.day && session.day <= term.lastDay)
+    .filter((session) => hasDay(term, session.day))
     .reduce(
       (sum, session) => ({
         liveSeconds: sum.liveSeconds + session.liveSeconds,

@@ -1,6 +1,7 @@
 import 'server-only'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
+import { shareADay } from '#common/dated'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import type { Day } from '#common/time'
@@ -80,12 +81,7 @@ export function problemsOfAgreement(
     return [
       { path: 'lastDay', message: `is before ${firstDay}, its first day; choose that day or a later one` },
     ]
-  const met = others.find(
-    (other) =>
-      other.kind === kind &&
-      (other.lastDay === null || firstDay <= other.lastDay) &&
-      (lastDay === null || other.firstDay <= lastDay),
-  )
+  const met = others.find((other) => other.kind === kind && shareADay({ firstDay, lastDay }, other))
   if (!met) return []
   const until = met.lastDay === null ? 'on' : `to ${met.lastDay}`
   return [

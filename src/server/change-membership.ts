@@ -1,6 +1,7 @@
 import 'server-only'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
+import { shareADay } from '#common/dated'
 import { daysLater } from '#common/days-later'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
@@ -70,11 +71,7 @@ export function problemsOfDays({ firstDay, lastDay }: Days, others: readonly Day
     return [
       { path: 'lastDay', message: `is before ${firstDay}, the first day; choose that day or a later one` },
     ]
-  const met = others.find(
-    (other) =>
-      (other.lastDay === null || firstDay <= other.lastDay) &&
-      (lastDay === null || other.firstDay <= lastDay),
-  )
+  const met = others.find((other) => shareADay({ firstDay, lastDay }, other))
   if (!met) return []
   const until = met.lastDay === null ? 'on' : `to ${met.lastDay}`
   return [

@@ -1,4 +1,5 @@
 import 'server-only'
+import { shareADay } from '#common/dated'
 import type { ClubTx } from '#data/in-club'
 import { listKeepsChanges } from '#data/keeps-changes'
 import { listMemberships } from '#data/memberships'
@@ -33,7 +34,7 @@ export async function exportLog(tx: ClubTx, scope: SquadDays): Promise<string> {
   const memberships = await listMemberships(tx, scope.squadId)
   const there = new Set([
     ...memberships
-      .filter(({ firstDay, lastDay }) => firstDay <= scope.to && (lastDay === null || lastDay >= scope.from))
+      .filter((membership) => shareADay(membership, { firstDay: scope.from, lastDay: scope.to }))
       .map(({ playerId }) => playerId),
     ...[...practices, ...matches].flatMap(({ register }) => register.map(({ playerId }) => playerId)),
   ])

@@ -1,4 +1,5 @@
 import 'server-only'
+import { shareADay } from '#common/dated'
 import type { ClubTx } from '#data/in-club'
 import { listMemberships } from '#data/memberships'
 import { listSquadPlayers } from '#data/players'
@@ -14,7 +15,7 @@ export async function exportRoster(tx: ClubTx, { squadId, from, to }: SquadDays)
   return writeRoster(
     players.flatMap(({ id, name, keeps, wantsToKeep }) =>
       memberships
-        .filter((held) => held.playerId === id && held.firstDay <= to && (held.lastDay ?? to) >= from)
+        .filter((held) => held.playerId === id && shareADay(held, { firstDay: from, lastDay: to }))
         .map(({ firstDay, lastDay }) => ({
           name,
           code: keys.get(id) ?? id,

@@ -1,7 +1,7 @@
 import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
-import type { Day } from '#common/time'
+import { hasDay } from '#common/dated'
 import { listDesigns } from '#data/designs'
 import { inClub } from '#data/in-club'
 import { listPeople } from '#data/people'
@@ -54,7 +54,7 @@ export async function loadNewSession(viewer: Viewer, { squadId }: { readonly squ
   return inClub(viewer.clubId, async (tx) => {
     demand(viewer, 'writeSession', { kind: 'squad', squadId })
     const { squad, season, today } = await loadSquadSeason(tx, viewer, { squadId })
-    const coaches = (await listSquadCoaches(tx, squadId)).filter((coach) => standsOn(coach, today))
+    const coaches = (await listSquadCoaches(tx, squadId)).filter((coach) => hasDay(coach, today))
     const leaders = coaches.map(({ personId, personName, kind }) => ({
       id: personId,
       name: personName,
@@ -94,12 +94,6 @@ export function coverNameOf(
   }: { readonly coaches: readonly SquadCoach[]; readonly names: ReadonlyMap<string, string> },
 ): string | null {
   if (!ledById) return null
-  const isCoach = coaches.some(
-    (one) => one.personId === ledById && one.kind === 'coach' && standsOn(one, day),
-  )
+  const isCoach = coaches.some((one) => one.personId === ledById && one.kind === 'coach' && hasDay(one, day))
   return isCoach ? null : (names.get(ledById) ?? null)
-}
-
-function standsOn({ firstDay, lastDay }: SquadCoach, day: Day): boolean {
-  return firstDay <= day && (lastDay === null || day <= lastDay)
 }

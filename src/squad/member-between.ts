@@ -1,3 +1,4 @@
+import { shareADay } from '#common/dated'
 import type { Day } from '#common/time'
 import type { PlayerId } from '#squad/player'
 import type { Membership } from '#squad/squad'
@@ -7,10 +8,5 @@ export function isMemberBetween(
   memberships: readonly Membership[],
   at: { readonly playerId: PlayerId; readonly firstDay: Day; readonly lastDay: Day },
 ): boolean {
-  return memberships.some(
-    (m) =>
-      m.playerId === at.playerId &&
-      m.firstDay <= at.lastDay &&
-      (m.lastDay === null || at.firstDay <= m.lastDay),
-  )
+  return memberships.some((m) => m.playerId === at.playerId && shareADay(m, at))
 }

@@ -1,3 +1,4 @@
+import { type Dated, hasDay } from '#common/dated'
 import type { Day } from '#common/time'
 import type { PlayerId } from '#squad/player'
 
@@ -25,15 +26,13 @@ export type Season = {
   readonly terms: readonly Term[]
 }
 
-/** Both days belong to it; `lastDay` null: still a member. */
-export type Membership = { readonly playerId: PlayerId; readonly firstDay: Day; readonly lastDay: Day | null }
+/** `lastDay` null: still a member. */
+export type Membership = Dated & { readonly playerId: PlayerId }
 
 /** Who plays with the squad on a day without being one of its members is a guest there. */
 export function isMemberOn(
   memberships: readonly Membership[],
   at: { playerId: PlayerId; day: Day },
 ): boolean {
-  return memberships.some(
-    (m) => m.playerId === at.playerId && m.firstDay <= at.day && (m.lastDay === null || at.day <= m.lastDay),
-  )
+  return memberships.some((m) => m.playerId === at.playerId && hasDay(m, at.day))
 }

@@ -1,3 +1,4 @@
+import { hasDay } from '#common/dated'
 import { type Day, isoWeekOf } from '#common/time'
 import { isoWeeksBetween } from '#common/weeks'
 import type { Term } from '#squad/squad'
@@ -53,7 +54,7 @@ export function coverProgramme(input: {
   const { term } = input
   const weeks = isoWeeksBetween(term)
   const practices = input.practices
-    .filter((practice) => term.firstDay <= practice.day && practice.day <= term.lastDay)
+    .filter((practice) => hasDay(term, practice.day))
     .map((practice) => ({ week: isoWeekOf(practice.day), seconds: secondsByTheme(practice, input.themes) }))
   const practicesByWeek = weeks.map((week) => practices.filter((practice) => practice.week === week).length)
   const dueByWeek = runningSums(practicesByWeek).map((soFar) => practicesDue(input.programme, soFar))

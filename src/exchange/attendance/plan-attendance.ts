@@ -1,3 +1,4 @@
+import { hasDay } from '#common/dated'
 import type { AttendanceEntry } from '#exchange/attendance/attendance-entry'
 import type {
   AttendancePlan,
@@ -75,7 +76,7 @@ function hindrance(
   }
   if (register.problems.length > 0) return { kind: 'problem', problems: register.problems }
   if (day > planning.today) return { kind: 'question', why: 'afterToday' }
-  const isInSeason = planning.seasons.some((season) => season.firstDay <= day && day <= season.lastDay)
+  const isInSeason = planning.seasons.some((season) => hasDay(season, day))
   if (!isInSeason) return { kind: 'question', why: 'outsideSeasons' }
   return register.lines.length === 0 ? { kind: 'question', why: 'nobodyThere' } : null
 }

@@ -1,3 +1,4 @@
+import { shareADay } from '#common/dated'
 import type { Day } from '#common/time'
 import type { KnownPlayer } from '#exchange/players/match-player'
 import type { RosterEntry } from '#exchange/roster/roster-entry'
@@ -25,7 +26,7 @@ function memberChanges(
   days: MemberDays,
   entry: RosterEntry,
 ): { readonly changes: readonly PlayerChange[]; readonly notes: readonly PlayerNote[] } {
-  const overlapping = memberships.filter((membership) => doDaysMeet(membership, days))
+  const overlapping = memberships.filter((membership) => shareADay(membership, days))
   const [held] = overlapping
   if (!held) {
     // A row without days says that the player is there now; the days it had before stand as they are.
@@ -42,11 +43,4 @@ function memberChanges(
     return { changes: [{ kind: 'ends', lastDay: entry.lastDay }], notes }
   if (overlapping.every((m) => m.lastDay !== entry.lastDay)) notes.push('otherLastDay')
   return { changes: [], notes }
-}
-
-export function doDaysMeet(one: MemberDays, other: MemberDays): boolean {
-  return (
-    (one.lastDay === null || other.firstDay <= one.lastDay) &&
-    (other.lastDay === null || one.firstDay <= other.lastDay)
-  )
 }

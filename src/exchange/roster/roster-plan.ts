@@ -1,9 +1,10 @@
+import type { Dated } from '#common/dated'
 import type { Day } from '#common/time'
 import type { KnownPlayer, MatchQuestion } from '#exchange/players/match-player'
 import type { RosterEntry } from '#exchange/roster/roster-entry'
 import type { PlayerId } from '#squad/player'
 
-export type MemberDays = { readonly firstDay: Day; readonly lastDay: Day | null }
+export type MemberDays = Dated
 
 /** What an import changes on a player the book has already. */
 export type PlayerChange =

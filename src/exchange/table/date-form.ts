@@ -1,3 +1,4 @@
+import { hasDay } from '#common/dated'
 import { type Day, isDay } from '#common/time'
 
 export const dateOrders = ['ymd', 'dmy', 'mdy'] as const
@@ -97,9 +98,7 @@ function dayOf(
   if (date.year !== undefined) return inYear(fullYear(date.year))
   if (!within) return null
   const years = [...new Set([Number(within.firstDay.slice(0, 4)), Number(within.lastDay.slice(0, 4))])]
-  const fitting = years
-    .map(inYear)
-    .filter((day) => day !== null && within.firstDay <= day && day <= within.lastDay)
+  const fitting = years.map(inYear).filter((day) => day !== null && hasDay(within, day))
   return fitting.length === 1 ? (fitting[0] ?? null) : null
 }
 

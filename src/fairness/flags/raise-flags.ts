@@ -1,3 +1,4 @@
+import { hasDay } from '#common/dated'
 import type { Day, Seconds } from '#common/time'
 import type { SessionAccount } from '#fairness/account'
 import type { AgreedFewerTurns } from '#fairness/agreed-due'
@@ -58,7 +59,7 @@ export function raiseFlags(squad: SquadInSeason): readonly Flag[] {
   let last: Standings = new Map()
   for (const { account, standings } of standingsAfterEach(squad)) {
     last = standings
-    const term = squad.terms.find((t) => t.firstDay <= account.day && account.day <= t.lastDay) ?? null
+    const term = squad.terms.find((t) => hasDay(t, account.day)) ?? null
     const wasThere = new Set(account.presences.filter((p) => p.liveSeconds > 0).map((p) => p.playerId))
     for (const player of judged) {
       const standing = standings.get(player.id)
