@@ -6,7 +6,7 @@ import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
-import { type FormReply, parseFields, readForm, typedOf } from '#server/form'
+import { type FormReply, fewProblems, parseFields, readForm, typedOf } from '#server/form'
 import { logFault } from '#server/log'
 import { getViewer } from '#server/viewer'
 
@@ -25,7 +25,7 @@ export function action<Input>(
 ): FormAction {
   return async (_previous, form) => {
     const result = await run(schema, body, form)
-    if (!result.ok) return { status: 'refused', problems: result.reasons, typed: typedOf(form) }
+    if (!result.ok) return { status: 'refused', problems: fewProblems(result.reasons), typed: typedOf(form) }
     revalidatePath('/', 'layout')
     if ('href' in result.value) redirect(result.value.href)
     return { status: 'done', message: result.value.message }
@@ -50,7 +50,8 @@ async function run<Input>(
   }
 }
 
-function sentenceOf(error: unknown): string {
+/** What is said of what a body threw; a fault is logged. */
+export function sentenceOf(error: unknown): string {
   if (error instanceof AppError && error.code !== 'notSignedIn') return sentences[error.code]
   logFault('action failed', error)
   return 'Something went wrong here and nothing was saved. What you typed is still on this page: try again.'

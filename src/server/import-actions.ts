@@ -2,10 +2,10 @@
 
 import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
-import type { Result } from '#common/result'
-import { action, saved } from '#server/action'
+import { type Result, refuse } from '#common/result'
+import { action, saved, sentenceOf } from '#server/action'
 import type { FileCheck } from '#server/file-check'
-import { parseFields, readForm } from '#server/form'
+import { fewProblems, parseFields, readForm } from '#server/form'
 import { checkFile, importFile } from '#server/import-file'
 import { fileInput } from '#server/import-input'
 import { logFault } from '#server/log'
@@ -16,13 +16,18 @@ export async function checkFileAction(form: FormData): Promise<Result<FileCheck,
   const viewer = await getViewer()
   const fields = readForm(form)
   const input = fields.ok ? parseFields(fileInput, fields.value) : fields
-  if (!input.ok) return input
+  if (!input.ok) return fewer(input)
   try {
-    return await checkFile(viewer, input.value)
+    return fewer(await checkFile(viewer, input.value))
   } catch (error) {
-    if (!(error instanceof AppError)) logFault('file check failed', error)
-    return { ok: false, reasons: [{ path: '', message: failed }] }
+    if (error instanceof AppError) return refuse({ path: '', message: sentenceOf(error) })
+    logFault('file check failed', error)
+    return refuse({ path: '', message: failed })
   }
+}
+
+function fewer<Value>(answer: Result<Value, Problem>): Result<Value, Problem> {
+  return answer.ok ? answer : refuse(...fewProblems(answer.reasons))
 }
 
 const failed = 'The file could not be looked at. It is still chosen: try again, or reload the page.'

@@ -24,8 +24,8 @@ export const policyInput = z
   .object({
     /** Empty: the whole club. */
     ageLimit: z.preprocess(
-      (text) => (text === '' || text === undefined ? null : Number(text)),
-      z.int().nullable(),
+      (text) => (text === '' || text === undefined ? null : typeof text === 'string' ? Number(text) : text),
+      z.int('choose an age of the list').max(99, 'choose an age of the list').nullable(),
     ),
     effectiveFrom: z.string().refine(isDay, 'write a day of the calendar, such as 2026-03-31'),
     toleranceMinutes: number(0, 120, 'minutes'),

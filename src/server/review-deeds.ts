@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
+import { daysLater } from '#common/days-later'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import { isDay } from '#common/time'
@@ -91,6 +92,9 @@ export const handOverInput = z.object({
   day: z.string().refine(isDay, 'write a day of the calendar, such as 2026-03-31'),
 })
 
+/** Nobody can be given the squad before a day that has been set, so a mistyped year would keep it for good. */
+const daysAhead = 730
+
 /** Gives a squad to another coach from a day on. @throws AppError `notAllowed` or `notFound`. */
 export async function handOverOf(
   viewer: Viewer,
@@ -108,6 +112,9 @@ export async function handOverOf(
         message: `${person.name} is no coach of the club; choose one who is`,
       })
     if (day < today) return refuse({ path: 'day', message: `is over; choose ${today} or a later day` })
+    const latest = daysLater(today, daysAhead)
+    if (day > latest)
+      return refuse({ path: 'day', message: `is too far ahead; choose a day up to ${latest}` })
     const done = await handOverSquad(tx, { squadId, personId, day })
     if (!done.ok) return refuse(handOverProblem(done.reasons[0] ?? 'tooEarly', person.name))
     const by = { personId: viewer.personId, at: now }

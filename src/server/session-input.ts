@@ -1,6 +1,8 @@
 import 'server-only'
 import { z } from 'zod'
 import { isDay } from '#common/time'
+import { nameProblem } from '#exchange/table/name-cells'
+import { tidyName } from '#exchange/table/name-form'
 import { lineGridLimits } from '#match/line-grid'
 import { parseLineMark } from '#match/line-mark'
 import { gridLimits } from '#practice/grid'
@@ -17,9 +19,12 @@ const dayLong = 24 * 3600
 /** A person's name as the database takes it. */
 const personName = z
   .string()
-  .trim()
-  .min(1, 'write the name of the guest, or take the row out')
-  .max(80, 'can be 80 letters at most')
+  .max(1000, 'can be 80 letters at most')
+  .transform(tidyName)
+  .superRefine((name, context) => {
+    const problem = name === '' ? 'write the name of the guest, or take the row out' : nameProblem(name)
+    if (problem) context.addIssue({ code: 'custom', message: problem })
+  })
 
 const mark = z.string().transform((text, context) => {
   const understood = parseMark(text)

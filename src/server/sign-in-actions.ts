@@ -5,6 +5,7 @@ import { z } from 'zod'
 import { listDemoPeople } from '#data/people'
 import { findViewer } from '#server/find-viewer'
 import { isDemoMode } from '#server/first-page-views'
+import { readForm } from '#server/form'
 import { homeOf } from '#server/home-of'
 import { signIn, signOut } from '#server/viewer'
 
@@ -12,7 +13,8 @@ const person = z.object({ clubId: z.uuid(), personId: z.uuid() })
 
 /** Signs in as somebody of a demo club, and only in demo mode: anything else leads back to the first page. */
 export async function signInToDemo(form: FormData): Promise<void> {
-  const asked = person.safeParse(Object.fromEntries(form))
+  const fields = readForm(form)
+  const asked = person.safeParse(fields.ok ? fields.value : null)
   if (!isDemoMode() || !asked.success) redirect('/')
   const { clubId, personId } = asked.data
   const isOffered = (await listDemoPeople()).some((one) => one.clubId === clubId && one.id === personId)

@@ -108,6 +108,17 @@ describe('handing a squad over', () => {
     expect((await stateOf(at)).audit).toEqual(['handOver'])
   })
 
+  it('is refused for a day so far off that it can only be mistyped: no earlier one could be set after it', async () => {
+    const at = await aClub()
+    const next = newId()
+    await at.run((tx) => recordPeople(tx, [{ id: next, name: 'Nia Ash', role: 'coach' }]))
+    const asked = { squadId: at.squadId, personId: next, day: '2926-12-28' }
+    expect(await handOverOf(headCoachOf(at), asked, opening)).toMatchObject({
+      ok: false,
+      reasons: [{ path: 'day', message: 'is too far ahead; choose a day up to 2028-12-27' }],
+    })
+  })
+
   it('is refused to whom it belongs already, to a parent, for a day that is over, and is the head coach’s only', async () => {
     const { at, nextId } = await twoCoaches()
     const give = (personId: string, day = '2027-01-04', viewer = headCoachOf(at)) =>

@@ -1,0 +1,172 @@
+import fc from 'fast-check'
+import { describe, expect, it, vi } from 'vitest'
+import { newId } from '#data/ids'
+import { answerFlag } from '#server/flag-actions'
+import type { FormReply } from '#server/form'
+import { checkFileAction, importFileAction } from '#server/import-actions'
+import { changePolicy } from '#server/policy-actions'
+import { answerTermReview, handOver, openReview } from '#server/review-actions'
+import { cancelWritten, enterSession, writeMatch, writePractice } from '#server/session-actions'
+import { signInToDemo } from '#server/sign-in-actions'
+import { askAs as askDatabaseAs } from '../support/ask-as'
+import { redirectOf } from '../support/next-request'
+import { spoilForm, spoilings } from '../support/spoil-form'
+import { enterSession as entered } from '../support/test-club'
+import { testDatabase } from '../support/test-database'
+import { typedMatch, typedPractice } from '../support/typed-session'
+import {
+  type Asker,
+  aClubForWriting,
+  askAs,
+  idle,
+  otherCoachId,
+  twoRounds,
+  versionNow,
+} from '../support/writing-club'
+
+// Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
+vi.mock('next/headers', () => import('../support/next-request'))
+vi.mock('next/cache', () => ({ revalidatePath: () => {} }))
+
+const at = aClubForWriting()
+
+type Door = (previous: FormReply, form: FormData) => Promise<unknown>
+const checkFile: Door = (_previous, form) => checkFileAction(form)
+const signIn: Door = (_previous, form) => signInToDemo(form)
+
+const ofSquad = () => ({ squadId: at.club.squadId })
+const roster = { what: 'roster', answers: {}, columns: null, separator: ',', lengthMinutes: 60 }
+const policy = {
+  ...{ ageLimit: '', effectiveFrom: '2026-10-05', toleranceMinutes: '12', tolerancePercent: '15' },
+  ...{ middleAttackPercent: '50', restLimitTurns: '2', goalPercent: '50', leastMatchPercent: '50' },
+  ...{ writtenPercent: '50', sessionsBeforeFlags: '3', matchesBeforeRoles: '3' },
+}
+
+/** Every door of the pages, with a form that it takes. */
+const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | object])[] = [
+  ['enterSession', enterSession, 'coach', () => ({ ...ofSquad(), kind: 'match', day: '2026-09-15' })],
+  ['cancelWritten', cancelWritten, 'coach', () => ({ ...ofSquad(), sessionId: at.sessionId })],
+  ['writePractice', writePractice, 'coach', practice],
+  ['writeMatch', writeMatch, 'coach', match],
+  ['answerFlag', answerFlag, 'coach', () => ({ flagId: newId(), reason: '', ownWords: 'known' })],
+  ['answerTermReview', answerTermReview, 'coach', () => ({ ...ofSquad(), termId: term(), answer: 'Yes.' })],
+  ['openReview', openReview, 'headCoach', () => ({ termId: term() })],
+  ['handOver', handOver, 'headCoach', () => ({ ...ofSquad(), personId: otherCoachId, day: '2026-12-01' })],
+  ['changePolicy', changePolicy, 'headCoach', () => policy],
+  ['importFile', importFileAction, 'coach', () => ({ ...ofSquad(), ...roster })],
+  ['checkFile', checkFile, 'coach', () => ({ ...ofSquad(), ...roster })],
+  ['signIn', signIn, 'coach', () => ({ clubId: at.club.club.id, personId: at.club.coach.personId })],
+]
+
+const term = () => at.club.termIds[0]
+
+async function practice() {
+  const version = await versionNow(at)
+  return typedPractice(at.club, twoRounds, { sessionId: at.sessionId, version })
+}
+
+async function match() {
+  const sessionId = await entered(at.club, { kind: 'match' })
+  const version = await versionNow({ ...at, sessionId })
+  return typedMatch(at.club, ['K K K', 'B B O', 'O O B', 'F F F', 'M M M'], { sessionId, version })
+}
+
+/** The form as the page sends it, with a file where there is one. */
+function sent(input: object, way: 'json' | 'fields'): FormData {
+  const form = new FormData()
+  if ('what' in input) form.set('file', new File(['Name\nAda Fenn\nZoë O’Brien\n'], '../roster.csv'))
+  if (way === 'json') form.set('json', JSON.stringify(input))
+  else
+    for (const [name, value] of Object.entries(input))
+      form.append(name, typeof value === 'string' ? value : (JSON.stringify(value) ?? ''))
+  return form
+}
+
+/** All that stands in the database, table by table. */
+function whatStands(): Promise<string> {
+  return askDatabaseAs(testDatabase().ownerUrl, async (client) => {
+    await client.query(`select set_config('app.club_id', $1, false)`, [at.club.club.id])
+    const { rows } = await client.query(
+      `select relname from pg_class where relkind = 'r' and relnamespace = 'public'::regnamespace order by 1`,
+    )
+    const sums = rows.map(
+      ({ relname }) => `select '${relname}' as name, md5(string_agg(t::text, '|' order by t::text)) as sum
+        from "${relname}" t`,
+    )
+    return JSON.stringify((await client.query(sums.join(' union all '))).rows)
+  })
+}
+
+/** There is no such flag, and no review has been opened. */
+const neverTaken: readonly Door[] = [answerFlag, answerTermReview]
+
+describe('whatever is sent to a door', () => {
+  it.each(doors)(
+    '%s takes all of it or refuses it in words, and what is refused leaves no trace',
+    async (_name, door, asker, valid) => {
+      askAs(at.club, asker)
+      const own = await door(idle, sent(await valid(), 'json')).catch(accepted)
+      expect(isRefused(own)).toBe(neverTaken.includes(door))
+      const way = fc.constantFrom('json' as const, 'fields' as const)
+      await fc.assert(
+        fc.asyncProperty(spoilings, way, async (places, way) => {
+          askAs(at.club, asker)
+          const form = sent(spoilForm(await valid(), places), way)
+          const stood = await whatStands()
+          const answer = await door(idle, form).catch(accepted)
+          expect(JSON.stringify(answer)).not.toMatch(/Something went wrong|could not be looked at/)
+          if (isRefused(answer)) expect(await whatStands()).toBe(stood)
+        }),
+        { numRuns: 15 },
+      )
+    },
+    30_000,
+  )
+
+  it.each([...[undefined, null, 'form', 3, [], {}, { keys: 1 }, new Map(), () => {}]])(
+    '%s is no form, and every door says so',
+    async (form) => {
+      for (const [, door, asker] of doors) {
+        askAs(at.club, asker)
+        const answer = await door(idle, form as unknown as FormData).catch(accepted)
+        expect(answer === '/' || isRefused(answer)).toBe(true)
+      }
+    },
+  )
+
+  it('a form of very many fields is not read to its end', async () => {
+    const form = new FormData()
+    for (let field = 0; field < 20_000; field++) form.append(`field ${field}`, '')
+    expect(await answerFlag(idle, form)).toMatchObject({
+      status: 'refused',
+      problems: [{ message: expect.stringContaining('1000 fields at most') }],
+    })
+  })
+
+  it.each([
+    ['a text', JSON.stringify('a'.repeat(100_000))],
+    ['a list', `${'['.repeat(100_000)}${']'.repeat(100_000)}`],
+    ['very many keys', `{${Array.from({ length: 50_000 }, (_, key) => `"k${key}":1`).join(',')}}`],
+    ['a zero in a text', JSON.stringify({ ownWords: 'a\u0000b' })],
+    ['a zero, deep down', `{"a":${'['.repeat(50_000)}"\\u0000"${']'.repeat(50_000)}}`],
+  ])('%s for a form is refused with an answer that stays short', async (_what, json) => {
+    const form = new FormData()
+    form.set('json', json)
+    const answer = (await writePractice(idle, form)) as FormReply
+    expect(answer).toMatchObject({ status: 'refused' })
+    expect(JSON.stringify(answer.status === 'refused' && answer.problems).length).toBeLessThan(5000)
+  })
+})
+
+/** Where an accepted form led; anything else that was thrown is a fault. */
+function accepted(error: unknown): string {
+  const href = redirectOf(error)
+  if (href === null) throw error
+  return href
+}
+
+function isRefused(answer: unknown): boolean {
+  if (typeof answer !== 'object' || answer === null) return false
+  const { status, ok } = answer as { readonly status?: string; readonly ok?: boolean }
+  return status === 'refused' || ok === false
+}
