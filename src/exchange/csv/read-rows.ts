@@ -9,6 +9,7 @@ export type Rows = { readonly separator: Separator; readonly rows: readonly CsvR
 
 const mostRows = 20_000
 const mostColumns = 500
+const mostCellLetters = 2000
 
 /** Text → rows, by the separator asked for or else the one that fits. Errors: an open quote, no row, too many. */
 export function readRows(text: string, asked: Separator | null): Result<Rows, Problem> {
@@ -41,10 +42,17 @@ function tooMuch(rows: readonly CsvRecord[]): Problem | null {
     }
   }
   const wide = rows.find((row) => row.cells.length > mostColumns)
-  return wide
+  if (wide) {
+    return {
+      path: `line ${wide.line}`,
+      message: `has ${wide.cells.length} columns; at most ${mostColumns} can be read.`,
+    }
+  }
+  const full = rows.find((row) => row.cells.some((cell) => cell.length > mostCellLetters))
+  return full
     ? {
-        path: `line ${wide.line}`,
-        message: `has ${wide.cells.length} columns; at most ${mostColumns} can be read.`,
+        path: `line ${full.line}`,
+        message: `has a cell of more than ${mostCellLetters} letters, which no list of players has. Perhaps a quotation mark is missing.`,
       }
     : null
 }

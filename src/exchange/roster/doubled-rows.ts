@@ -15,25 +15,38 @@ export type Doubling =
 export function findDoubled(rows: readonly NumberedEntry[]): readonly Doubling[] {
   const byName = new Map<string, NumberedEntry[]>()
   const byCode = new Map<string, NumberedEntry>()
+  const seen = new Set<string>()
   return rows.map((row) => {
     const name = nameKey(row.entry.name)
     const earlier = byName.get(name) ?? []
     const coded = row.entry.code === null ? undefined : byCode.get(row.entry.code)
-    byName.set(name, [...earlier, row])
+    const doubling: Doubling =
+      coded && nameKey(coded.entry.name) !== name
+        ? { kind: 'codeTaken', line: coded.line }
+        : doublingOf(row.entry, earlier)
+    // A row that is the same as an earlier one tells later rows nothing more; thousands of them must not all be compared.
+    const text = JSON.stringify({ ...row.entry, name })
+    if (!seen.has(text)) earlier.push(row)
+    seen.add(text)
+    byName.set(name, earlier)
     if (row.entry.code !== null && !coded) byCode.set(row.entry.code, row)
-    if (coded && nameKey(coded.entry.name) !== name) return { kind: 'codeTaken', line: coded.line }
-    const standings = earlier.map((other) => ({
-      kind: compareEntries(row.entry, other.entry),
-      line: other.line,
-    }))
-    const order = ['doubled', 'unclear', 'again'] as const
-    for (const kind of order) {
-      const found = standings.find((standing) => standing.kind === kind)
-      if (found) return { kind, line: found.line }
-    }
-    return { kind: 'first' }
+    return doubling
   })
 }
+
+/** The first earlier row that it doubles, or else is unclear with, or else adds days to. */
+function doublingOf(entry: RosterEntry, earlier: readonly NumberedEntry[]): Doubling {
+  let found: Doubling = { kind: 'first' }
+  for (const other of earlier) {
+    const kind = compareEntries(entry, other.entry)
+    if (kind === 'other') continue
+    if (strength[kind] > strength[found.kind]) found = { kind, line: other.line }
+    if (kind === 'doubled') break
+  }
+  return found
+}
+
+const strength = { first: 0, codeTaken: 0, again: 1, unclear: 2, doubled: 3 } as const
 
 function compareEntries(row: RosterEntry, earlier: RosterEntry): 'doubled' | 'again' | 'unclear' | 'other' {
   if (differ(row.code, earlier.code)) return 'other'

@@ -94,6 +94,11 @@ describe('rows of a text', () => {
     expect(read.ok ? null : read.reasons).toEqual([expect.objectContaining({ path: 'line 2' })])
   })
 
+  it('are refused with the line when a cell holds a whole file', () => {
+    const rows = readRows(`Name,Code\nAnn,1\n${'x'.repeat(5000)},2`, null)
+    expect(rows).toMatchObject({ ok: false, reasons: [{ path: 'line 3' }] })
+  })
+
   it('are refused when there are more than can be read at once', () => {
     expect(readRows('a,b\n'.repeat(20_001), ',').ok).toBe(false)
   })

@@ -34,6 +34,14 @@ describe('rows of one name', () => {
     expect(kinds(text)).toEqual(expected)
   })
 
+  it('are one player however often the row stands there', () => {
+    const planned = plan(`Name\n${'Ann Ash\n'.repeat(19_999)}`)
+    expect(planned[0]?.outcome.kind).toBe('new')
+    expect(planned.slice(1).every(({ outcome }) => outcome.kind === 'doubled' && outcome.line === 2)).toBe(
+      true,
+    )
+  })
+
   it('become two, or one, as a person says', () => {
     const text = 'Name,From\nAnn Ash,2026-09-01\nAnn Ash,2027-01-10'
     expect(kinds(text, [], { 3: 'new' })).toEqual(['new', 'new'])
