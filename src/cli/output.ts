@@ -37,11 +37,12 @@ async function replaceFile(text: string, file: string): Promise<void> {
 
 function writeStream(text: string, stream: Writable): Promise<void> {
   return new Promise((resolve, reject) => {
-    stream.once('error', (error: NodeJS.ErrnoException) => {
+    const end = (error?: NodeJS.ErrnoException | null) => {
       // Whoever was reading has had enough.
-      if (error.code === 'EPIPE') resolve()
-      else reject(error)
-    })
-    stream.write(text, () => resolve())
+      if (!error || error.code === 'EPIPE') resolve()
+      else reject(new InputError([{ path: 'standard output', message: whyNot('it', error) }]))
+    }
+    stream.once('error', end)
+    stream.write(text, end)
   })
 }

@@ -2,6 +2,7 @@ import type { Readable, Writable } from 'node:stream'
 import { readArguments } from '#cli/arguments'
 import { readInput } from '#cli/input'
 import { writeOutput } from '#cli/output'
+import { mustBeTwoFiles } from '#cli/two-files'
 import { listVerbs, usageOf } from '#cli/usage'
 import { InputError, type Verb } from '#cli/verb'
 import { verbTable } from '#cli/verb-table'
@@ -35,6 +36,7 @@ async function runVerb(verb: Verb, words: readonly string[], streams: Streams): 
     await writeOutput(`${usageOf(verb)}\n`, streams.output)
     return exitCodes.done
   }
+  await mustBeTwoFiles(options)
   const outcome = await verb.run({
     options,
     say: (line) => say(line, streams),

@@ -1,7 +1,9 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { Readable, Writable } from 'node:stream'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { runCommand } from '#cli/run-command'
 import { runTurnbook } from '../support/run-turnbook'
 import { smallSeason } from '../support/small-season'
 
@@ -34,6 +36,38 @@ describe('the turnbook command', () => {
     const result = await runTurnbook(['ledger', '--out', to], good.replace('2026-09-01', '2026-02-30'))
     expect(result).toMatchObject({ exitCode: 2, output: '' })
     expect(readFileSync(to, 'utf8')).toBe('what stood there')
+  })
+
+  it('does not write over the file it reads, by whatever name', async () => {
+    const from = join(folder, 'own.json')
+    const link = join(folder, 'own-link.json')
+    writeFileSync(from, good)
+    symlinkSync(from, link)
+    for (const to of [from, link]) {
+      const result = await runTurnbook(['ledger', '--in', from, '--out', to])
+      expect(result).toMatchObject({ exitCode: 2, output: '' })
+      expect(result.errors).toMatch(/^--out: is the file of --in/)
+    }
+    expect(readFileSync(from, 'utf8')).toBe(good)
+  })
+
+  it.each([
+    ['EPIPE', 'has had enough', 0, ''],
+    ['ENOSPC', 'has no room left', 2, /^standard output: it cannot be used: the disk is full/],
+  ])('on %s, where the reader %s, ends with %s %s', async (code, _what, exitCode, says) => {
+    const output = new Writable({
+      write: (_chunk, _encoding, done) => done(Object.assign(new Error(code), { code })),
+    })
+    const said: string[] = []
+    const errors = new Writable({
+      write: (chunk, _encoding, done) => {
+        said.push(String(chunk))
+        done()
+      },
+    })
+    const input = Readable.from([Buffer.from(good)])
+    expect(await runCommand(['ledger'], { input, output, errors })).toBe(exitCode)
+    expect(said.join('')).toMatch(says)
   })
 
   it('writes through a link to the file behind it', async () => {
