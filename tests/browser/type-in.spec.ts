@@ -1,16 +1,8 @@
-import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
+import { expectGoodPage } from './support/axe'
+import { signIn } from './support/sign-in'
 
 // The tests of a run share one book: each enters a practice of its own and looks at what that one changes.
-
-async function signInAsCoach(page: Page) {
-  await page.goto('/')
-  await page
-    .getByRole('button', { name: /^(?!.*head).*coach/i })
-    .first()
-    .click()
-  await expect(page.getByRole('link', { name: 'Practices and matches' })).toBeVisible()
-}
 
 /** Enters a practice of today without a design, and stands on the page of writing it down. */
 async function enterPractice(page: Page) {
@@ -42,30 +34,13 @@ async function attackInBook(page: Page): Promise<AttackOfBook> {
 
 const markOf = (page: Page, row: number, column: number) => page.locator(`#cell-${row}-${column}`)
 
-async function expectNoSeriousFindings(page: Page) {
-  await page.addScriptTag({ content: await readFile('node_modules/axe-core/axe.min.js', 'utf8') })
-  const found = await page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; impact: string; nodes: { html: string }[] }[] }> }
-    }
-    const { violations } = await axe.run()
-    return violations
-      .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-      .map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)
-  })
-  expect(found).toEqual([])
-  expect(
-    await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
-  ).toBeLessThanOrEqual(0)
-}
-
 test.describe('with a keyboard, at 1280 px', () => {
   test.use({ viewport: { width: 1280, height: 900 } })
 
   test('a practice of fourteen players and four rounds is typed in, and the season book moves by it', async ({
     page,
   }) => {
-    await signInAsCoach(page)
+    await signIn(page, 'Coach')
     const before = await attackInBook(page)
     await enterPractice(page)
 
@@ -93,7 +68,7 @@ test.describe('with a keyboard, at 1280 px', () => {
     await expect(page.getByRole('button', { name: /^Round 2: 6 against 5, 1 in goal/ })).toBeVisible()
     await expect(markOf(page, 6, 1)).toHaveText('A')
     await expect(markOf(page, 0, 3)).toHaveText('A')
-    await expectNoSeriousFindings(page)
+    await expectGoodPage(page)
 
     // What the page shows before it is written is what the book says after.
     await page.getByText('What this comes to: 24 turns').click()
@@ -101,7 +76,7 @@ test.describe('with a keyboard, at 1280 px', () => {
     await writeItDown(page)
     const written = await page.getByRole('row').filter({ hasText: /24 ×/ }).first().textContent()
     expect(written).toBe(preview)
-    await expectNoSeriousFindings(page)
+    await expectGoodPage(page)
 
     const after = await attackInBook(page)
     // Four rounds of six turns of 45 s are 18 minutes; what is shown is rounded.
@@ -117,7 +92,7 @@ test.describe('with a keyboard, at 1280 px', () => {
     context,
   }) => {
     await context.grantPermissions(['clipboard-read', 'clipboard-write'])
-    await signInAsCoach(page)
+    await signIn(page, 'Coach')
     await enterPractice(page)
     const names = await page.getByRole('rowheader').allInnerTexts()
     const paste = async (text: string) => {
@@ -136,7 +111,7 @@ test.describe('with a keyboard, at 1280 px', () => {
   test('what does not fit is said at once, is not written, and nothing typed is lost, not by a reload either', async ({
     page,
   }) => {
-    await signInAsCoach(page)
+    await signIn(page, 'Coach')
     await enterPractice(page)
     await markOf(page, 0, 0).focus()
     for (const key of 'aaadd') await page.keyboard.press(key)
@@ -163,7 +138,7 @@ test.describe('with a keyboard, at 1280 px', () => {
     page,
     context,
   }) => {
-    await signInAsCoach(page)
+    await signIn(page, 'Coach')
     await enterPractice(page)
     const second = await context.newPage()
     await second.goto(page.url())
@@ -178,7 +153,7 @@ test.describe('with a keyboard, at 1280 px', () => {
   })
 
   test('as planned, except: stopped early, one left, two swapped; it says so', async ({ page }) => {
-    await signInAsCoach(page)
+    await signIn(page, 'Coach')
     await enterPractice(page)
     await page.getByRole('button', { name: 'As planned, except' }).click()
     await page.getByLabel('Practice design').selectOption({ index: 1 })
@@ -207,7 +182,7 @@ test.describe('by taps, at 390 px', () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true })
 
   test('the same practice and a free game after it, then a turn is corrected', async ({ page }) => {
-    await signInAsCoach(page)
+    await signIn(page, 'Coach')
     await enterPractice(page)
     let taps = 0
     const tap = async (name: string | RegExp) => {
@@ -227,12 +202,12 @@ test.describe('by taps, at 390 px', () => {
     for (const round of [2, 3, 4]) await tap(`Round ${round}: as the one before, sides swapped`)
     test.info().annotations.push({ type: 'taps', description: String(taps + 1) })
     expect(taps).toBeLessThanOrEqual(30)
-    await expectNoSeriousFindings(page)
+    await expectGoodPage(page)
     await tap('+ free game')
     await tap('Free game: as the one before, sides swapped')
     await expect(page.getByText('What this comes to: 26 turns')).toBeVisible()
     await writeItDown(page)
-    await expectNoSeriousFindings(page)
+    await expectGoodPage(page)
 
     await page.getByRole('link', { name: 'Correct turn 2', exact: true }).tap()
     await expect(markOf(page, 0, 0)).toHaveText('A')
@@ -247,7 +222,7 @@ test.describe('by taps, at 390 px', () => {
   })
 
   test('round by round: sides stay and swap what they do', async ({ page }) => {
-    await signInAsCoach(page)
+    await signIn(page, 'Coach')
     await enterPractice(page)
     await page.getByRole('button', { name: 'Round by round' }).tap()
     const round = (number: number) => page.getByRole('region', { name: `Round ${number}`, exact: true })
@@ -267,7 +242,7 @@ test.describe('by taps, at 390 px', () => {
   })
 
   test('out for today takes a held press and a second answer, both ways', async ({ page }) => {
-    await signInAsCoach(page)
+    await signIn(page, 'Coach')
     await enterPractice(page)
     await page.getByText(/^Who was there/).tap()
     await page
@@ -297,12 +272,12 @@ test.describe('by taps, at 390 px', () => {
   })
 
   test('a match is typed in: periods, a change, lines', async ({ page }) => {
-    await signInAsCoach(page)
+    await signIn(page, 'Coach')
     await page.getByRole('link', { name: 'Practices and matches' }).tap()
-    await expectNoSeriousFindings(page)
+    await expectGoodPage(page)
     await page.getByRole('link', { name: 'New practice or match' }).tap()
     await page.getByRole('button', { name: 'Match', exact: true }).tap()
-    await expectNoSeriousFindings(page)
+    await expectGoodPage(page)
     await page.getByRole('button', { name: 'Go on to writing it down' }).tap()
     await markOf(page, 0, 0).focus()
     for (const key of 'kbbmmff') await page.keyboard.press(key)
@@ -313,9 +288,9 @@ test.describe('by taps, at 390 px', () => {
     await page.keyboard.press('o')
     await page.keyboard.press('f')
     await expect(page.getByText('1-2-2-2 = 7')).toHaveCount(3)
-    await expectNoSeriousFindings(page)
+    await expectGoodPage(page)
     await writeItDown(page)
     await expect(page.getByRole('heading', { name: 'Places' })).toBeVisible()
-    await expectNoSeriousFindings(page)
+    await expectGoodPage(page)
   })
 })
