@@ -8,6 +8,9 @@ export type Seconds = number
 /** A day of the calendar as `YYYY-MM-DD`; it has no time zone, so no clock change can move it. */
 export type Day = string
 
+/** Every day that `isDay` knows. */
+export const allDays = { from: '0001-01-01', to: '9999-12-31' } as const satisfies Record<string, Day>
+
 /** Half-open: `from` belongs to it, `to` does not. `from < to` always. */
 export type Interval = { readonly from: Seconds; readonly to: Seconds }
 

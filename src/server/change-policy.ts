@@ -4,7 +4,7 @@ import type { Viewer } from '#access/viewer'
 import { daysLater } from '#common/days-later'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
-import type { Day } from '#common/time'
+import { allDays, type Day } from '#common/time'
 import { recordAudit } from '#data/audit'
 import { newId } from '#data/ids'
 import { type ClubTx, inClub } from '#data/in-club'
@@ -136,7 +136,7 @@ async function bringUpToDate(tx: ClubTx, change: Change): Promise<Counted> {
 }
 
 function listMatchesFrom(tx: ClubTx, { id }: Squad, from: Day): Promise<readonly Session[]> {
-  return listSessions(tx, { squadId: id, from, to: '9999-12-31', kind: 'match' })
+  return listSessions(tx, { squadId: id, from, to: allDays.to, kind: 'match', withCancelled: false })
 }
 
 function inForceOn(versions: readonly PolicyVersion[], { ageLimit }: Squad, day: Day): Policy {

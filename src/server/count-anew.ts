@@ -1,5 +1,5 @@
 import 'server-only'
-import type { Day } from '#common/time'
+import { allDays, type Day } from '#common/time'
 import type { ClubTx } from '#data/in-club'
 import { listSeasons } from '#data/seasons'
 import { listSessions } from '#data/sessions'
@@ -24,7 +24,7 @@ type Judged = {
  */
 export async function countAnew(
   tx: ClubTx,
-  { to = '9999-12-31', ...at }: Judged & { readonly to?: Day },
+  { to = allDays.to, ...at }: Judged & { readonly to?: Day },
 ): Promise<number> {
   let written = 0
   for (const squadId of at.squadIds.toSorted()) {

@@ -1,4 +1,5 @@
 import 'server-only'
+import { allDays } from '#common/time'
 import type { ClubTx } from '#data/in-club'
 import type { SquadDays } from '#data/sessions'
 import { getSquad } from '#data/squads'
@@ -29,6 +30,6 @@ export async function exportFile(tx: ClubTx, what: ExportKind, scope: SquadDays)
   const squad = await getSquad(tx, scope.squadId)
   const { ending, mediaType, title, write } = exports[what]
   const text = await write(tx, scope)
-  const days = scope.from === '0001-01-01' ? '' : ` ${scope.from} to ${scope.to}`
+  const days = scope.from === allDays.from ? '' : ` ${scope.from} to ${scope.to}`
   return { fileName: `${squad.name} ${title}${days}.${ending}`, mediaType, text }
 }

@@ -2,7 +2,7 @@ import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
-import { isDay } from '#common/time'
+import { allDays, isDay } from '#common/time'
 import { recordAudit } from '#data/audit'
 import { inClub } from '#data/in-club'
 import { type ExportedFile, exportFile, exportKinds } from '#server/export-file'
@@ -29,8 +29,8 @@ export async function loadExport(
   if (!kind) throw new AppError('notFound', `no export ${what}`)
   const scope = {
     squadId,
-    from: from !== null && isDay(from) ? from : '0001-01-01',
-    to: to !== null && isDay(to) ? to : '9999-12-31',
+    from: from !== null && isDay(from) ? from : allDays.from,
+    to: to !== null && isDay(to) ? to : allDays.to,
   }
   return inClub(
     viewer.clubId,

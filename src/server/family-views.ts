@@ -14,6 +14,7 @@ import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
 import type { SessionAccount } from '#fairness/account'
 import { type DayAttended, playerAttendance, sessionsOfPlayer } from '#fairness/book/player-attendance'
+import { playerThemes } from '#fairness/book/player-themes'
 import { countWritten } from '#fairness/book/written-count'
 import {
   type FamilySentence,
@@ -23,7 +24,6 @@ import {
   sessionsBeforeSentences,
 } from '#fairness/family-sentences'
 import { emptyStanding, type KindStanding, type SessionKind, standingsNow } from '#fairness/standing'
-import { themeParts } from '#fairness/theme-parts'
 import { loadClubDay } from '#server/club-day'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, seasonFor } from '#server/squad-season'
@@ -31,9 +31,7 @@ import { isMemberBetween } from '#squad/member-between'
 import type { Player, PlayerId } from '#squad/player'
 import { type Policy, policyInForce } from '#squad/policy'
 import type { Membership, Season, Squad, SquadId } from '#squad/squad'
-import type { Theme } from '#themes/theme'
-import { themeLines } from '#themes/theme-lines'
-import { type ThemeMeeting, themeMeetings } from '#themes/theme-meetings'
+import type { ThemeMeeting } from '#themes/theme-meetings'
 
 /** What a family reads about practices, or about matches. */
 export type FamilyKind = {
@@ -127,7 +125,10 @@ async function loadSquad(tx: ClubTx, of: OfChild): Promise<FamilySquad> {
     kinds: (['practice', 'match'] as const).map((kind) =>
       kindOf(own, { kind, standing: standing[kind], player, policy, flags, today }),
     ),
-    themes: themesOf(own, { playerId: player.id, themes }),
+    themes: playerThemes(own, { playerId: player.id, themes }).map(({ theme, ...line }) => ({
+      ...line,
+      name: theme.name,
+    })),
   }
 }
 
@@ -170,16 +171,4 @@ function kindOf(own: readonly SessionAccount[], of: OfKind): FamilyKind {
         : null,
     attendance: playerAttendance(sessions, of.player.id),
   }
-}
-
-function themesOf(
-  own: readonly SessionAccount[],
-  { playerId, themes }: { readonly playerId: PlayerId; readonly themes: readonly Theme[] },
-): FamilySquad['themes'] {
-  const parts = themeParts(own).filter((part) => part.playerId === playerId)
-  const meetings = new Map(themeMeetings(parts, themes).map((meeting) => [meeting.themeId, meeting]))
-  return themeLines(themes).flatMap(({ theme, depth }) => {
-    const meeting = meetings.get(theme.id)
-    return meeting ? [{ name: theme.name, depth, meeting }] : []
-  })
 }

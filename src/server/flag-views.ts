@@ -10,14 +10,14 @@ import { listThemes } from '#data/themes'
 import { type JudgedFigure, judgeFigure } from '#fairness/book/judged-figure'
 import { namesApart } from '#fairness/book/names-apart'
 import { summedFigures } from '#fairness/book/summed-figures'
-import { type ToldFlag, tellFlag } from '#fairness/book/told-flag'
+import { subjectNames, type ToldFlag, tellFlag } from '#fairness/book/told-flag'
 import { causesOfFlag, type FlagCause, figureOfFlag, flagCauses } from '#fairness/flags/flag-causes'
 import { type CureGroup, cureGroups, type FlagRule } from '#fairness/flags/flag-rule'
 import { flagRules } from '#fairness/flags/registry'
 import { type FlagFilter, type FlagQuery, readFlagFilter } from '#server/flag-filter'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
-import { todayOf } from '#server/today'
+import { dayIn } from '#server/today'
 import type { Player } from '#squad/player'
 import type { Season, Squad, SquadId } from '#squad/squad'
 import { waysWritten } from '#squad/written'
@@ -91,7 +91,7 @@ async function loadEntries(tx: ClubTx, of: SquadSeason): Promise<readonly FlagEn
   const { squad, season } = of
   const states = await listFlagStates(tx, { squadIds: [squad.id], seasonId: season.id })
   const themes = await listThemes(tx)
-  const names = { themeName: (id: string) => themes.find((theme) => theme.id === id)?.name ?? '' }
+  const names = subjectNames(themes)
   const days = daysSoFar(of, null)
   const columns = days ? await sumAccounts(tx, { squadIds: [squad.id], ...days, writtens: waysWritten }) : []
   const columnsOf = columnsByPlayer(columns)
@@ -129,7 +129,7 @@ function entryOf(state: FlagState, { told, player, group, columns, of }: Known):
       isMember: true,
       policy: of.policy,
     })
-  const dayAt = (at: Date) => todayOf({ timeZone: of.club.timeZone, calendarDay: null }, at)
+  const dayAt = (at: Date) => dayIn(of.club.timeZone, at)
   const { acknowledged, clearedAt } = state
   return {
     id: state.id,

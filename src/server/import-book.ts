@@ -1,7 +1,7 @@
 import 'server-only'
 import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
-import type { Day } from '#common/time'
+import { allDays, type Day } from '#common/time'
 import { listClubPlayers } from '#data/club-players'
 import { getClub } from '#data/clubs'
 import type { ClubTx } from '#data/in-club'
@@ -52,7 +52,7 @@ export async function loadImportBook(
 
 /** The squad's sessions with their registers, cancelled ones too. */
 export async function loadKnownSessions(tx: ClubTx, squadId: SquadId): Promise<readonly KnownSession[]> {
-  const sessions = await listSessions(tx, { squadId, from: '0001-01-01', to: '9999-12-31' })
+  const sessions = await listSessions(tx, { squadId, ...allDays })
   const registers = await listRegisters(
     tx,
     sessions.map(({ id }) => id),

@@ -19,13 +19,13 @@ import { type BookRow, bookRows } from '#fairness/book/book-rows'
 import { type JudgedFigure, judgeFigure } from '#fairness/book/judged-figure'
 import { namesApart } from '#fairness/book/names-apart'
 import { type DayAttended, playerAttendance, sessionsOfPlayer } from '#fairness/book/player-attendance'
+import { playerThemes } from '#fairness/book/player-themes'
 import { type PlayerWeek, playerWeeks } from '#fairness/book/player-weeks'
 import { runningGaps } from '#fairness/book/running-gaps'
 import { standingSums } from '#fairness/book/standing-sums'
-import { type ToldFlag, tellFlag } from '#fairness/book/told-flag'
+import { subjectNames, type ToldFlag, tellFlag } from '#fairness/book/told-flag'
 import { countWritten, type WrittenCount } from '#fairness/book/written-count'
 import { emptyStanding, type SessionKind, type StandingInput, standingsNow } from '#fairness/standing'
-import { themeParts } from '#fairness/theme-parts'
 import { squadsToday } from '#server/open-player'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
@@ -33,8 +33,7 @@ import type { KeepsChange } from '#squad/keeps-change'
 import type { Player, PlayerId } from '#squad/player'
 import type { Membership, Season, Squad, SquadId } from '#squad/squad'
 import type { Theme } from '#themes/theme'
-import { themeLines } from '#themes/theme-lines'
-import { type ThemeMeeting, themeMeetings } from '#themes/theme-meetings'
+import type { ThemeMeeting } from '#themes/theme-meetings'
 
 /** A flag of the player with what was said to it. */
 export type PlayerFlag = {
@@ -189,7 +188,10 @@ async function loadSeasonOf(tx: ClubTx, { of, player, kind, themes }: OfPlayer) 
         policy,
       }),
     })),
-    themes: meetingsOf(own, { playerId, themes }),
+    themes: playerThemes(own, { playerId, themes }).map(({ theme, ...line }) => ({
+      ...line,
+      themeName: theme.name,
+    })),
     attendance: playerAttendance(own, playerId),
     choices: choices.find((one) => one.playerId === playerId) ?? null,
     agreed,
@@ -222,18 +224,6 @@ function rowOfPlayer(
   return members[0] ?? null
 }
 
-function meetingsOf(
-  own: readonly SessionAccount[],
-  { playerId, themes }: { readonly playerId: PlayerId; readonly themes: readonly Theme[] },
-): PlayerBook['themes'] {
-  const parts = themeParts(own).filter((part) => part.playerId === playerId)
-  const meetings = new Map(themeMeetings(parts, themes).map((meeting) => [meeting.themeId, meeting]))
-  return themeLines(themes).flatMap(({ theme, depth }) => {
-    const meeting = meetings.get(theme.id)
-    return meeting ? [{ themeName: theme.name, depth, meeting }] : []
-  })
-}
-
 async function loadFlags(
   tx: ClubTx,
   {
@@ -242,7 +232,7 @@ async function loadFlags(
     themes,
   }: { readonly of: SquadSeason; readonly playerId: PlayerId; readonly themes: readonly Theme[] },
 ): Promise<readonly PlayerFlag[]> {
-  const names = { themeName: (id: string) => themes.find((theme) => theme.id === id)?.name ?? '' }
+  const names = subjectNames(themes)
   const flags = await listFlagStates(tx, {
     squadIds: [of.squad.id],
     seasonId: of.season.id,

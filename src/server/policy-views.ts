@@ -8,7 +8,7 @@ import { listPolicies, type StoredPolicyVersion } from '#data/policies'
 import { listSquads } from '#data/squads'
 import { loadClubDay } from '#server/club-day'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
-import { todayOf } from '#server/today'
+import { dayIn } from '#server/today'
 import { defaultPolicy, type Policy, policyInForce } from '#squad/policy'
 import { type PolicyHold, policyHistory } from '#squad/policy-history'
 
@@ -61,7 +61,7 @@ function bandOf(
 ): Omit<PolicyBand, 'squadNames'> {
   const history = policyHistory(versions, at).map((hold) => ({
     ...hold,
-    madeOn: todayOf({ timeZone: at.timeZone, calendarDay: null }, hold.version.madeAt),
+    madeOn: dayIn(at.timeZone, hold.version.madeAt),
   }))
   const own = history.find(({ state }) => state === 'inForce')
   const ofClub = policyHistory(versions, { ...at, ageLimit: null }).find(({ state }) => state === 'inForce')

@@ -1,5 +1,5 @@
 import 'server-only'
-import type { Day } from '#common/time'
+import { allDays, type Day } from '#common/time'
 import { removeAccounts, saveAccounts } from '#data/accounts'
 import type { ClubTx } from '#data/in-club'
 import { listKeepsChanges } from '#data/keeps-changes'
@@ -93,7 +93,7 @@ export async function rebuildSession(tx: ClubTx, sessionId: string): Promise<voi
  */
 export async function rebuildSquad(
   tx: ClubTx,
-  { squadId, from = '0001-01-01', to = '9999-12-31' }: { squadId: SquadId; from?: Day; to?: Day },
+  { squadId, from = allDays.from, to = allDays.to }: { squadId: SquadId; from?: Day; to?: Day },
 ): Promise<number> {
   const sessions = await listSessions(tx, { squadId, from, to })
   await rebuildSessions(tx, squadId, sessions)

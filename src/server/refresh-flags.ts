@@ -1,4 +1,5 @@
 import 'server-only'
+import { earlierDay } from '#common/earlier-day'
 import type { Day } from '#common/time'
 import { listAccounts } from '#data/accounts'
 import { fewerTurnsOf, listAdjustments } from '#data/adjustments'
@@ -46,7 +47,7 @@ export async function refreshFlags(tx: ClubTx, at: SquadDay & { readonly now: Da
 async function judgeSquad(tx: ClubTx, { squadId, seasonId, today }: SquadDay): Promise<readonly Flag[]> {
   const season = await getSeason(tx, seasonId)
   const { ageLimit } = await getSquad(tx, squadId)
-  const days = { squadId, from: season.firstDay, to: today < season.lastDay ? today : season.lastDay }
+  const days = { squadId, from: season.firstDay, to: earlierDay(today, season.lastDay) }
   const players = await listSquadPlayers(tx, squadId)
   const playerIds = players.map(({ id }) => id)
   const adjustments = await listAdjustments(tx, playerIds)

@@ -3,6 +3,7 @@ import { demand } from '#access/demand'
 import { may, mayEver } from '#access/may'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
+import { earlierDay } from '#common/earlier-day'
 import type { Day } from '#common/time'
 import type { Club } from '#data/clubs'
 import { type CoveredSessions, countCovered } from '#data/covered-sessions'
@@ -20,7 +21,7 @@ import { chooseTerm, type TermOfSeason } from '#server/term-choice'
 import { type CoverageOfTerm, loadCoverage } from '#server/term-coverage'
 import { loadTermFigures, type TermFigures } from '#server/term-figures'
 import { type FlagCounts, flagsOfTerm } from '#server/term-flags'
-import { todayOf } from '#server/today'
+import { dayIn } from '#server/today'
 import type { Squad } from '#squad/squad'
 import { finalOn, isFinal } from '#squad/term-review'
 
@@ -128,7 +129,11 @@ async function loadSquads(tx: ClubTx, of: OfTerm): Promise<readonly SquadReview[
   const figuresBefore = before ? await loadTermFigures(tx, { ...shared, term: before, flags: [] }) : null
   const coverage = await loadCoverage(tx, { squads, term, today })
   const coaches = await listCoachesOn(tx, today)
-  const covered = await countCovered(tx, { squadIds, from: term.firstDay, to: endOf(term, today) })
+  const covered = await countCovered(tx, {
+    squadIds,
+    from: term.firstDay,
+    to: earlierDay(term.lastDay, today),
+  })
   const isOf = (squad: Squad) => (one: { readonly squadId: string }) => one.squadId === squad.id
   return squads.flatMap((squad) => {
     const now = figures.get(squad.id)
@@ -154,10 +159,6 @@ async function loadSquads(tx: ClubTx, of: OfTerm): Promise<readonly SquadReview[
   })
 }
 
-function endOf({ lastDay }: TermOfSeason, today: Day): Day {
-  return lastDay < today ? lastDay : today
-}
-
 function standOf(review: TermReview, { club, today }: OfTerm): SquadReview['review'] {
   const { openedOn, openedBy, answer, answeredBy, answeredAt } = review
   return {
@@ -167,6 +168,6 @@ function standOf(review: TermReview, { club, today }: OfTerm): SquadReview['revi
     isFinal: isFinal(review, today),
     answer,
     answeredBy,
-    answeredOn: answeredAt && todayOf({ timeZone: club.timeZone, calendarDay: null }, answeredAt),
+    answeredOn: answeredAt && dayIn(club.timeZone, answeredAt),
   }
 }

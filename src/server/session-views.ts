@@ -8,7 +8,6 @@ import type { ClubTx } from '#data/in-club'
 import { inClub } from '#data/in-club'
 import { listPeople } from '#data/people'
 import { listSquadPlayers } from '#data/players'
-import { getSession, type Session } from '#data/sessions'
 import { listSquadCoaches } from '#data/squad-coaches'
 import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
@@ -26,6 +25,7 @@ import type { PracticeEvent } from '#practice/event'
 import { loadClubDay } from '#server/club-day'
 import { loadFrame } from '#server/page-frame'
 import { coverNameOf } from '#server/session-list-views'
+import { getSessionOfSquad } from '#server/session-of-squad'
 import type { RegisterLine } from '#squad/register'
 import type { SquadId } from '#squad/squad'
 
@@ -43,7 +43,7 @@ export async function loadSessionPage(
 ) {
   return inClub(viewer.clubId, async (tx) => {
     demand(viewer, 'seeSquad', { kind: 'squad', squadId })
-    const session = await sessionOfSquad(tx, { squadId, sessionId })
+    const session = await getSessionOfSquad(tx, { squadId, sessionId })
     const [written] = await loadWritten(tx, [session])
     if (!written) throw new AppError('notFound', `no session ${sessionId}`)
     const players = namesApart(await listSquadPlayers(tx, squadId))
@@ -66,16 +66,6 @@ export async function loadSessionPage(
       history: await historyOf(tx, written),
     }
   })
-}
-
-/** @throws AppError `notFound` when it is no session of the squad. */
-export async function sessionOfSquad(
-  tx: ClubTx,
-  { squadId, sessionId }: { readonly squadId: SquadId; readonly sessionId: string },
-): Promise<Session> {
-  const session = await getSession(tx, sessionId)
-  if (session.squadId !== squadId) throw new AppError('notFound', `session ${sessionId} is of another squad`)
-  return session
 }
 
 export type SessionHistory = {

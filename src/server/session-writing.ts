@@ -5,10 +5,11 @@ import { AppError } from '#common/app-error'
 import { getClub } from '#data/clubs'
 import type { ClubTx } from '#data/in-club'
 import { findSeasonOn } from '#data/seasons'
-import { getSession, lockSession, type Session } from '#data/sessions'
+import { lockSession, type Session } from '#data/sessions'
 import { getVersion } from '#data/written-history'
 import { rebuildSession } from '#server/rebuild'
 import { refreshFlags } from '#server/refresh-flags'
+import { getSessionOfSquad } from '#server/session-of-squad'
 import { todayOf } from '#server/today'
 import type { SquadId } from '#squad/squad'
 
@@ -24,9 +25,7 @@ export async function openForWriting(
 ): Promise<Session> {
   demand(viewer, 'writeSession', { kind: 'squad', squadId: at.squadId })
   await lockSession(tx, at.sessionId)
-  const session = await getSession(tx, at.sessionId)
-  if (session.squadId !== at.squadId)
-    throw new AppError('notFound', `session ${session.id} is of another squad`)
+  const session = await getSessionOfSquad(tx, at)
   if (at.version !== undefined && at.version !== (await getVersion(tx, session.id)))
     throw new AppError('conflict', `session ${session.id} was written meanwhile`)
   return session

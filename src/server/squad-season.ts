@@ -2,6 +2,7 @@ import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
+import { earlierDay } from '#common/earlier-day'
 import type { Day } from '#common/time'
 import { type Club, getClub } from '#data/clubs'
 import type { ClubTx } from '#data/in-club'
@@ -56,6 +57,6 @@ export function daysSoFar(
   term: Term | null,
 ): { readonly from: Day; readonly to: Day } | null {
   const { firstDay, lastDay } = term ?? season
-  const to = lastDay < today ? lastDay : today
+  const to = earlierDay(lastDay, today)
   return firstDay <= to ? { from: firstDay, to } : null
 }

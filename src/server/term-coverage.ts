@@ -1,4 +1,5 @@
 import 'server-only'
+import { earlierDay } from '#common/earlier-day'
 import type { Day } from '#common/time'
 import type { ClubTx } from '#data/in-club'
 import { listThemedPractices } from '#data/themed-practices'
@@ -19,7 +20,7 @@ export async function loadCoverage(
   { squads, term, today }: { readonly squads: readonly Squad[]; readonly term: Term; readonly today: Day },
 ): Promise<ReadonlyMap<SquadId, CoverageOfTerm>> {
   const squadIds = squads.map(({ id }) => id)
-  const days = { firstDay: term.firstDay, lastDay: term.lastDay < today ? term.lastDay : today }
+  const days = { firstDay: term.firstDay, lastDay: earlierDay(term.lastDay, today) }
   const themes = await listThemes(tx)
   const programmes = await listProgrammes(tx, { squadIds, termId: term.id })
   const practices = await listThemedPractices(tx, { squadIds, from: days.firstDay, to: days.lastDay })

@@ -1,4 +1,5 @@
 import 'server-only'
+import { earlierDay } from '#common/earlier-day'
 import type { Day } from '#common/time'
 import type { FlagState } from '#data/flag-states'
 import type { ClubTx } from '#data/in-club'
@@ -28,7 +29,7 @@ export async function loadTermFigures(
   tx: ClubTx,
   { squads, term, today, policies, flags }: Asked,
 ): Promise<ReadonlyMap<SquadId, TermFigures>> {
-  const to = term.lastDay < today ? term.lastDay : today
+  const to = earlierDay(term.lastDay, today)
   const held = { squadIds: squads.map(({ id }) => id), from: term.firstDay, to }
   const counts = await countSessions(tx, held)
   const sums = (await sumRoles(tx, { ...held, writtens: waysWritten })).filter(({ isMember }) => isMember)

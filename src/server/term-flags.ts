@@ -3,7 +3,7 @@ import type { FlagState } from '#data/flag-states'
 import type { FlagRule } from '#fairness/flags/flag-rule'
 import { flagRules } from '#fairness/flags/registry'
 import type { SessionKind } from '#fairness/standing'
-import { todayOf } from '#server/today'
+import { dayIn } from '#server/today'
 import type { Term } from '#squad/squad'
 
 type Counts = { readonly open: number; readonly answered: number; readonly cleared: number }
@@ -21,7 +21,7 @@ export function flagsOfTerm(
 ): FlagCounts {
   const ofTerm = flags.filter(({ rule, since, clearedAt }) => {
     if (quiet.has(rule) || since > term.lastDay) return false
-    return clearedAt === null || todayOf({ timeZone, calendarDay: null }, clearedAt) >= term.firstDay
+    return clearedAt === null || dayIn(timeZone, clearedAt) >= term.firstDay
   })
   const ofKind = (kind: SessionKind) => countsOf(ofTerm.filter(({ scope }) => scope === kind))
   return { ...countsOf(ofTerm), byKind: { practice: ofKind('practice'), match: ofKind('match') } }

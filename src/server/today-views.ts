@@ -9,7 +9,7 @@ import { listSessions, type Session } from '#data/sessions'
 import { listThemes } from '#data/themes'
 import { findMedianTurnSeconds } from '#data/turn-sums'
 import { namesApart } from '#fairness/book/names-apart'
-import { type ToldFlag, tellFlag } from '#fairness/book/told-flag'
+import { subjectNames, type ToldFlag, tellFlag } from '#fairness/book/told-flag'
 import { type CureToday, groupByCure } from '#fairness/flags/group-by-cure'
 import type { RoundToGive } from '#fairness/flags/round-cure'
 import { longestRound } from '#practice/round-to-give'
@@ -109,7 +109,7 @@ async function loadCures(
   tx: ClubTx,
   { of, round, themes, players }: OpenFlags,
 ): Promise<Pick<TodayBook, 'cures' | 'openFlags'>> {
-  const names = { themeName: (id: string) => themes.find((theme) => theme.id === id)?.name ?? '' }
+  const names = subjectNames(themes)
   const open: readonly FlagState[] = await listFlagStates(tx, {
     squadIds: [of.squad.id],
     seasonId: of.season.id,

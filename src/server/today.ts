@@ -6,7 +6,11 @@ export function todayOf(
   club: { readonly timeZone: string; readonly calendarDay: Day | null },
   now: Date,
 ): Day {
-  if (club.calendarDay) return club.calendarDay
+  return club.calendarDay ?? dayIn(club.timeZone, now)
+}
+
+/** The day an instant falls on in a time zone, whatever a calendar says. */
+export function dayIn(timeZone: string, instant: Date): Day {
   // en-CA writes days as YYYY-MM-DD.
-  return new Intl.DateTimeFormat('en-CA', { timeZone: club.timeZone, dateStyle: 'short' }).format(now)
+  return new Intl.DateTimeFormat('en-CA', { timeZone, dateStyle: 'short' }).format(instant)
 }

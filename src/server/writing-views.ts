@@ -17,7 +17,7 @@ import { namesApart } from '#fairness/book/names-apart'
 import { eventsThatStand } from '#practice/replay'
 import { loadClubDay } from '#server/club-day'
 import { loadFrame } from '#server/page-frame'
-import { sessionOfSquad } from '#server/session-views'
+import { getSessionOfSquad } from '#server/session-of-squad'
 import { whyNotWritable } from '#server/why-not-writable'
 import { turnsThatStand } from '#server/write-practice'
 import { asOf } from '#squad/keeps-change'
@@ -42,7 +42,7 @@ export async function loadWritingPage(
 ) {
   return inClub(viewer.clubId, async (tx) => {
     demand(viewer, 'writeSession', { kind: 'squad', squadId })
-    const session = await sessionOfSquad(tx, { squadId, sessionId })
+    const session = await getSessionOfSquad(tx, { squadId, sessionId })
     const [written] = await loadWritten(tx, [session])
     if (!written) throw new AppError('notFound', `no session ${sessionId}`)
     const squad = await getSquad(tx, squadId)

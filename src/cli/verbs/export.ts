@@ -1,6 +1,6 @@
 import { withNamedSquad } from '#cli/named-squad'
 import { InputError, type Verb } from '#cli/verb'
-import { isDay } from '#common/time'
+import { allDays, isDay } from '#common/time'
 import { inClub } from '#data/in-club'
 import { type ExportKind, exportFile, exportKinds } from '#server/export-file'
 
@@ -17,8 +17,8 @@ export const verb: Verb = {
   ],
   run: async (call) => {
     const what = readWhat(call.options.get('what'))
-    const from = readDay(call.options.get('from') ?? '0001-01-01', '--from')
-    const to = readDay(call.options.get('to') ?? '9999-12-31', '--to')
+    const from = readDay(call.options.get('from') ?? allDays.from, '--from')
+    const to = readDay(call.options.get('to') ?? allDays.to, '--to')
     const named = { squad: call.options.get('squad'), club: call.options.get('club') }
     const output = await withNamedSquad(named, ({ club, squad, database }) =>
       inClub(club.id, (tx) => exportFile(tx, what, { squadId: squad.id, from, to }), {

@@ -3,6 +3,7 @@ import { cureSentence } from '#fairness/flags/cure'
 import type { FlagRule, SubjectNames } from '#fairness/flags/flag-rule'
 import type { Flag } from '#fairness/flags/raise-flags'
 import { flagRules } from '#fairness/flags/registry'
+import type { Theme } from '#themes/theme'
 
 /** A flag in its rule's own words, for coaches' pages. */
 export type ToldFlag = {
@@ -21,6 +22,11 @@ export type TellableFlag = Pick<
   Flag,
   'rule' | 'scope' | 'subject' | 'gapSeconds' | 'toleranceSeconds' | 'size' | 'since' | 'isClosing' | 'cure'
 >
+
+/** Names for the words of the rules; a theme that is not there has none. */
+export function subjectNames(themes: readonly Pick<Theme, 'id' | 'name'>[]): SubjectNames {
+  return { themeName: (id) => themes.find((theme) => theme.id === id)?.name ?? '' }
+}
 
 /** Null for a rule that is no longer kept. */
 export function tellFlag(flag: TellableFlag, names: SubjectNames): ToldFlag | null {
