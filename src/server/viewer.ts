@@ -4,17 +4,15 @@ import { redirect } from 'next/navigation'
 import { cache } from 'react'
 import type { Viewer } from '#access/viewer'
 import { findViewer } from '#server/find-viewer'
-import { sign, unsign } from '#server/sign'
+import { daysSignedIn, personOfSigned, type SignedPerson, signedPerson } from '#server/signed-person'
 
 const cookieName = 'turnbook'
-const monthInSeconds = 30 * 24 * 60 * 60
 
 /** Who asks, or null when nobody is signed in. Read anew for every request. */
 export const findSignedIn = cache(async (): Promise<Viewer | null> => {
   const cookie = (await cookies()).get(cookieName)?.value
-  const text = cookie ? unsign(cookie) : null
-  const [clubId, personId] = text?.split('/') ?? []
-  return clubId && personId ? findViewer({ clubId, personId }) : null
+  const person = cookie ? personOfSigned(cookie, new Date()) : null
+  return person && findViewer(person)
 })
 
 /** Who asks; without a sign-in the request goes to the first page. */
@@ -22,13 +20,13 @@ export async function getViewer(): Promise<Viewer> {
   return (await findSignedIn()) ?? redirect('/')
 }
 
-export async function signIn(person: { clubId: string; personId: string }): Promise<void> {
-  ;(await cookies()).set(cookieName, sign(`${person.clubId}/${person.personId}`), {
+export async function signIn(person: SignedPerson): Promise<void> {
+  ;(await cookies()).set(cookieName, signedPerson(person, new Date()), {
     httpOnly: true,
     sameSite: 'lax',
     secure: process.env.TURNBOOK_URL?.startsWith('https:') ?? false,
     path: '/',
-    maxAge: monthInSeconds,
+    maxAge: daysSignedIn * 24 * 60 * 60,
   })
 }
 

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Viewer } from '#access/viewer'
-import { sign } from '#server/sign'
+import { signedPerson } from '#server/signed-person'
 import { servePages } from '../../src/boot/pages.mjs'
 import { pagesPort } from '../../src/boot/pages-settings.mjs'
 
@@ -20,7 +20,7 @@ export async function startPages(): Promise<ServedPages> {
   const pages = await servePages({ port, host, env, folder })
   return {
     fetchPage: async (viewer, path) => {
-      const cookie = `turnbook=${sign(`${viewer.clubId}/${viewer.personId}`)}`
+      const cookie = `turnbook=${signedPerson(viewer, new Date())}`
       const response = await fetch(`http://${host}:${port}${path}`, {
         headers: { cookie },
         redirect: 'manual',

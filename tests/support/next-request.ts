@@ -1,11 +1,11 @@
-import { sign } from '#server/sign'
+import { signedPerson } from '#server/signed-person'
 
 /** Stands in for Next's request outside of Next: one cookie, which says who asks. */
 let cookie: string | null = null
 
 export function askAsPerson(person: { readonly clubId: string; readonly personId: string } | null): void {
   process.env.TURNBOOK_SECRET ??= 'a secret of the tests, long enough to be one'
-  cookie = person && sign(`${person.clubId}/${person.personId}`)
+  cookie = person && signedPerson(person, new Date())
 }
 
 export async function cookies() {
