@@ -10,6 +10,12 @@ import { Refusal } from './refusal.mjs'
  * @throws {Refusal}
  */
 export function prepareDataFolder(folder) {
+  // Asked first: a file must not have its rights changed as if it were a folder of ours.
+  if (existsSync(folder) && !statSync(folder).isDirectory()) {
+    throw new Refusal(
+      `The data folder ${folder} is a file. Set TURNBOOK_DATA to a folder, or to a name not yet taken.`,
+    )
+  }
   try {
     if (!existsSync(folder)) {
       makeFolder(folder)

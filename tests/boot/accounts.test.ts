@@ -44,6 +44,15 @@ describe('the data folder', () => {
     )
   })
 
+  it('is refused when it is a file, which is left as it was', async () => {
+    const data = join(playground.folder(), 'list.txt')
+    writeFileSync(data, 'names', { mode: 0o600 })
+    const turnbook = await playground.start({ data })
+    expect(await turnbook.ended()).toBe(1)
+    expect(turnbook.output).toContain(`The data folder ${data} is a file. Set TURNBOOK_DATA to a folder`)
+    expect(statSync(data).mode & 0o777).toBe(0o600)
+  })
+
   it('is refused when its secrets are gone and its database is not', async () => {
     const data = playground.folder()
     mkdirSync(join(data, 'postgres'))

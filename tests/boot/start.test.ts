@@ -19,6 +19,13 @@ describe('starting', () => {
     const data = playground.folder()
     const turnbook = await (await playground.start({ data })).untilReady()
     expect(await firstPageStatus(turnbook.address)).toBe(200)
+    const { headers } = await fetch(turnbook.address, { headers: { connection: 'close' } })
+    expect(headers.get('cache-control')).toMatch(/no-store/)
+    // What a page with children's names should say of itself: OWASP Secure Headers Project, from memory.
+    expect(headers.get('x-content-type-options')).toBe('nosniff')
+    expect(headers.get('x-frame-options')).toBe('DENY')
+    expect(headers.get('content-security-policy')).toContain("frame-ancestors 'none'")
+    expect(headers.get('referrer-policy')).toBe('same-origin')
     expect(turnbook.output).toContain('head coach, coach, parent')
     expect(statSync(join(data, 'secrets.json')).mode & 0o777).toBe(0o600)
     const postgres = await postgresOf(data)
