@@ -9,6 +9,7 @@ import { listSquadPlayers } from '#data/players'
 import { termOf } from '#server/book-filter'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { loadSquadSeason } from '#server/squad-season'
+import { hasKeepsChanged } from '#squad/keeps-change'
 import type { Season, Squad, SquadId } from '#squad/squad'
 
 /** The page of a squad's files: what comes in and what goes out. */
@@ -19,7 +20,7 @@ export type FilesPage = {
   readonly termId: string | null
   /** Of what goes out, both included. */
   readonly days: { readonly from: Day; readonly to: Day }
-  /** Of how many players it changed on these days, after the first, whether they may be put in goal. */
+  /** Of how many players it changed within these days whether they may be put in goal. */
   readonly keepsChanged: number
   readonly mayImport: boolean
   readonly mayExport: boolean
@@ -42,14 +43,13 @@ export async function loadFilesPage(
       tx,
       players.map(({ id }) => id),
     )
-    const inside = changes.filter(({ day }) => from < day && day <= to)
     return {
       frame: await loadFrame(tx, viewer, squadId),
       squad,
       season,
       termId: chosen?.id ?? null,
       days: { from, to },
-      keepsChanged: new Set(inside.map(({ playerId }) => playerId)).size,
+      keepsChanged: players.filter((player) => hasKeepsChanged(player, { changes, from, to })).length,
       mayImport,
       mayExport: may(viewer, 'exportFiles', object),
     }

@@ -35,6 +35,16 @@ export function asOf<Of extends { readonly id: PlayerId; readonly keeps: boolean
   return players.map((player) => ({ ...player, keeps: keepsOn(player, at) }))
 }
 
+/** Whether it was not the same on all of the days, both included. */
+export function hasKeepsChanged(
+  player: { readonly id: PlayerId; readonly keeps: boolean },
+  { changes, from, to }: { readonly changes: readonly KeepsChange[]; readonly from: Day; readonly to: Day },
+): boolean {
+  const inside = changes.map(({ day }) => day).filter((day) => from < day && day <= to)
+  const atFirst = keepsOn(player, { changes, day: from })
+  return inside.some((day) => keepsOn(player, { changes, day }) !== atFirst)
+}
+
 /** The first day after the one given on which something else is written of the player; null when nothing is. */
 export function nextChangeAfter(
   changes: readonly KeepsChange[],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { ableOn, keepsOn, nextChangeAfter } from '#squad/keeps-change'
+import { ableOn, hasKeepsChanged, keepsOn, nextChangeAfter } from '#squad/keeps-change'
 
 const ana = { id: 'ana', keeps: true }
 const change = (day: string, keeps: boolean, playerId = 'ana') => ({ playerId, day, keeps })
@@ -55,5 +55,20 @@ describe('the next change after a day', () => {
     expect(next('2026-01-01')).toBe('2026-03-01')
     expect(next('2026-03-01')).toBe('2026-05-01')
     expect(next('2026-05-01')).toBeNull()
+  })
+})
+
+describe('whether it changed within some days', () => {
+  const autumn = { from: '2025-09-01', to: '2025-12-31' }
+
+  it('is yes for a day after the first of them, and no for the first, for others and for what was set right', () => {
+    const changed = (...changes: ReturnType<typeof change>[]) => hasKeepsChanged(ana, { changes, ...autumn })
+    expect(changed(change('2025-10-01', false))).toBe(true)
+    expect(changed(change('2025-12-31', false))).toBe(true)
+    expect(changed(change('2025-09-01', false))).toBe(false)
+    expect(changed(change('2026-01-01', false))).toBe(false)
+    expect(changed(change('2025-10-01', false, 'bo'))).toBe(false)
+    expect(changed(change('2025-10-01', false), change('2025-10-01', true))).toBe(false)
+    expect(changed(change('2025-08-01', false), change('2025-11-01', true))).toBe(true)
   })
 })

@@ -11,7 +11,7 @@ import { lastDayToOffer } from '#ui/player/setting-words'
 
 type FormProps = { readonly of: OfPlayer; readonly today: Day; readonly send: SendForm }
 
-const places = { kind: 'What', duePercent: 'Per cent that stays due', firstDay: 'From', lastDay: 'to' }
+const places = { kind: 'What', duePercent: 'Per cent that stays due', firstDay: 'From', lastDay: 'Until' }
 
 /** Something new agreed with the family. There is no field for a reason. */
 export function AgreeForm({ of, today, send }: FormProps) {
@@ -36,8 +36,8 @@ export function AgreeForm({ of, today, send }: FormProps) {
           <Field
             name="lastDay"
             id="agreed-last"
-            label="to, that day included"
-            hint="Empty: until it is ended."
+            label="Until"
+            hint="That day included. Empty: until it is ended."
             type="date"
           />
         </div>

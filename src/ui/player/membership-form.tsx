@@ -13,7 +13,7 @@ type MembershipFormProps = {
   readonly send: SendForm
 }
 
-const places = { firstDay: 'Member from', lastDay: 'to', heldFrom: 'Member from' }
+const places = { firstDay: 'Member from', lastDay: 'Until', heldFrom: 'Member from' }
 
 /** From when to when a player belongs to the squad; a last day lets it leave. */
 export function MembershipForm({ of, held, today, send }: MembershipFormProps) {
@@ -39,8 +39,8 @@ export function MembershipForm({ of, held, today, send }: MembershipFormProps) {
         <Field
           name="lastDay"
           id={`last-${key}`}
-          label="to, the last day with the squad"
-          hint="Empty: stays."
+          label={places.lastDay}
+          hint="The last day with the squad. Empty: stays."
           type="date"
           defaultValue={held?.lastDay ?? ''}
         />

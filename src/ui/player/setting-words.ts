@@ -7,8 +7,8 @@ const may = 'may be put in goal'
 const not = 'asks not to be put in goal'
 
 /**
- * Whether a player may be put in goal, and from when on, newest first. `changes`: the player's own by day; of one day the
- * later written counts.
+ * Whether a player may be put in goal, and from when on, newest first; days on which nothing became otherwise are left
+ * out. `keepsChanges`: the player's own by day; of one day the later written counts.
  */
 export function keepsLines({
   keeps,
@@ -17,11 +17,13 @@ export function keepsLines({
   readonly keeps: boolean
   readonly keepsChanges: readonly KeepsChange[]
 }): readonly string[] {
-  const first = keepsChanges.at(0)
-  if (!first) return [keeps ? 'May be put in goal.' : 'Asks not to be put in goal.']
+  const atFirst = keepsChanges[0] ? !keepsChanges[0].keeps : keeps
   const standing = keepsChanges.filter((change, at) => keepsChanges[at + 1]?.day !== change.day)
-  const lines = standing.map(({ day, keeps: says }) => `From ${formatDay(day)} on: ${says ? may : not}.`)
-  return [...lines.toReversed(), `Before ${formatDay(first.day)}: ${first.keeps ? not : may}.`]
+  const turns = standing.filter((change, at) => change.keeps !== (standing[at - 1]?.keeps ?? atFirst))
+  const first = turns.at(0)
+  if (!first) return [atFirst ? 'May be put in goal.' : 'Asks not to be put in goal.']
+  const lines = turns.map(({ day, keeps: says }) => `From ${formatDay(day)} on: ${says ? may : not}.`)
+  return [...lines.toReversed(), `Before ${formatDay(first.day)}: ${atFirst ? may : not}.`]
 }
 
 /** "since Mon, 1 Sept 2025" or "from … to …". */

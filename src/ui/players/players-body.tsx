@@ -34,7 +34,7 @@ export function PlayersBody({ squad, today, members, former, guests, mayChange, 
     <>
       {members.length > 0 ? (
         <section>
-          <SectionTitle note="By name. What can be set of a player stands on its page.">Members</SectionTitle>
+          <SectionTitle note="By name. What can be set stands on each player’s page.">Members</SectionTitle>
           <PlayersTable
             caption={`Members of ${squad.name}`}
             players={members}
