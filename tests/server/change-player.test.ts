@@ -2,11 +2,13 @@ import { describe, expect, it, vi } from 'vitest'
 import { listAccounts } from '#data/accounts'
 import { listAdjustments } from '#data/adjustments'
 import { listAudit } from '#data/audit'
+import { newId } from '#data/ids'
 import { listKeepsChanges } from '#data/keeps-changes'
-import { listMemberships } from '#data/memberships'
+import { listMemberships, recordMemberships } from '#data/memberships'
 import { getPlayer, listSquadPlayers, recordPlayers } from '#data/players'
 import { recordRegister } from '#data/register-lines'
 import { markWritten } from '#data/sessions'
+import { recordSquads } from '#data/squads'
 import { recordTurns } from '#data/turn-events'
 import { loadFilesPage } from '#server/files-views'
 import { findViewer } from '#server/find-viewer'
@@ -132,6 +134,34 @@ describe('the doors of a player', () => {
       form({ squadId: at.club.squadId, playerId: stranger.id, keeps: 'no', day: today }),
     )
     expect(answer).toMatchObject({ problems: [{ message: 'This is no longer there. Reload the page.' }] })
+  })
+})
+
+describe('a player who has gone to another squad', () => {
+  it('is changed by the coaches there; its coaches of before set its days with them, and no more', async () => {
+    const { club } = at
+    const other = newId()
+    const [playerId = ''] = club.playerIds
+    await club.run(async (tx) => {
+      await recordSquads(tx, [{ id: other, name: 'Herons', ageLimit: 12 }])
+      await recordMemberships(tx, {
+        squadId: other,
+        memberships: [{ playerId, firstDay: '2026-09-15', lastDay: null }],
+      })
+    })
+    const days = { heldFrom: '2026-08-01', firstDay: '2026-08-01', lastDay: '2026-09-14' }
+    expect(await changeMembership(idle, form({ ...ofPlayer(), ...days }))).toMatchObject({ status: 'done' })
+    const notYours = { problems: [{ message: expect.stringContaining('not yours to change') }] }
+    expect(await changeKeeps(idle, form({ ...ofPlayer(), keeps: 'no', day: today }))).toMatchObject(notYours)
+    expect(await changeAboutPlayer(idle, form({ ...ofPlayer(), name: 'Ada Gorse' }))).toMatchObject(notYours)
+    const before = { ...days, lastDay: '2026-09-13' }
+    expect(await changeMembership(idle, form({ ...ofPlayer(), ...before }))).toMatchObject({ status: 'done' })
+    const { settings } = await loadPlayerBook(await viewerOf('coach'), { ...ofPlayer(), query: {} })
+    expect(settings?.mayChangePlayer).toBe(false)
+    askAs(club, 'headCoach')
+    expect(await changeKeeps(idle, form({ ...ofPlayer(), keeps: 'no', day: today }))).toMatchObject({
+      status: 'done',
+    })
   })
 })
 
