@@ -6,8 +6,9 @@ import type { ClubTx } from '#data/in-club'
 import type { SquadId } from '#squad/squad'
 
 /**
- * Makes whoever else imports into the squad wait until the transaction ends: two people who send the same file at the
- * same time must not enter it twice. Readers, and people who write single sessions, do not wait.
+ * Makes whoever else enters things into the squad, or gives it away, wait until the transaction ends: two people who send
+ * the same file at the same time, or one who taps twice, must not enter it twice. Readers, and people who write what a
+ * session gave, do not wait.
  * @throws AppError `notFound`.
  */
 export async function lockSquad(tx: ClubTx, squadId: SquadId): Promise<void> {

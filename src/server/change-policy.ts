@@ -11,6 +11,7 @@ import { type ClubTx, inClub } from '#data/in-club'
 import { listPolicies, recordPolicy } from '#data/policies'
 import { listSeasons } from '#data/seasons'
 import { listSessions, type Session } from '#data/sessions'
+import { lockSquad } from '#data/squad-lock'
 import { listSquads } from '#data/squads'
 import { type Done, saved } from '#server/action'
 import { loadClubDay } from '#server/club-day'
@@ -40,8 +41,10 @@ export async function changePolicyOf(
     viewer.clubId,
     async (tx) => {
       const { today } = await loadClubDay(tx, now)
-      const before = await listPolicies(tx)
       const squads = await listSquads(tx)
+      // Whoever changes them at the same time waits here, and then sees this version.
+      for (const { id } of squads) await lockSquad(tx, id)
+      const before = await listPolicies(tx)
       const problems = problemsOfChange(input, { versions: before, squads, today })
       if (problems.length > 0) return refuse(...problems)
       const version = { id: newId(), ...input }

@@ -1,6 +1,6 @@
 import 'server-only'
 import type { Problem } from '#common/problem'
-import type { NewSession } from '#data/sessions'
+import type { NewSession, Session } from '#data/sessions'
 import type { Period } from '#match/match'
 import type { NewSessionInput } from '#server/session-input'
 import type { Season } from '#squad/squad'
@@ -10,6 +10,8 @@ type Known = {
   readonly season: Season | null
   readonly leaderIds: readonly string[]
   readonly designIds: readonly string[]
+  /** Those of that day and kind, without cancelled ones. */
+  readonly ofDay: readonly Pick<Session, 'title' | 'startsAt'>[]
 }
 
 /** Why a session cannot be entered. */
@@ -31,6 +33,13 @@ export function problemsOfNewSession(input: NewSessionInput, known: Known): read
     problems.push({
       path: 'designId',
       message: 'This design is no longer there. Choose one of the list, or none.',
+    })
+  }
+  // A form that was sent twice, most often.
+  if (known.ofDay.some(({ title, startsAt }) => title === input.title && startsAt === input.startsAt)) {
+    problems.push({
+      path: 'title',
+      message: `There is this ${input.kind} on this day already. Open it in the list; a second one needs another title or time.`,
     })
   }
   return problems

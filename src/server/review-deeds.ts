@@ -13,6 +13,7 @@ import { getPerson } from '#data/people'
 import { answerReview, listReviews, openReviews } from '#data/reviews'
 import { listSeasons } from '#data/seasons'
 import { handOverSquad } from '#data/squad-coaches'
+import { lockSquad } from '#data/squad-lock'
 import { getSquad, listSquads } from '#data/squads'
 import { type Done, saved } from '#server/action'
 import { loadClubDay } from '#server/club-day'
@@ -103,6 +104,8 @@ export async function handOverOf(
 ): Answer {
   demand(viewer, 'handOverSquad', { kind: 'squad', squadId })
   return inClub(viewer.clubId, async (tx) => {
+    // Two who give it away at once would both see the line of before, and leave the squad with two coaches.
+    await lockSquad(tx, squadId)
     const { today } = await loadClubDay(tx, now)
     const squad = await getSquad(tx, squadId)
     const person = await getPerson(tx, personId)

@@ -7,9 +7,9 @@ import { listDesigns } from '#data/designs'
 import { newId } from '#data/ids'
 import { inClub } from '#data/in-club'
 import { findSeasonOn } from '#data/seasons'
-import { cancelSession, recordSessions } from '#data/sessions'
+import { cancelSession, listSessions, recordSessions } from '#data/sessions'
 import { listSquadCoaches } from '#data/squad-coaches'
-import { getSquad } from '#data/squads'
+import { lockSquad } from '#data/squad-lock'
 import { action, goTo, saved } from '#server/action'
 import { loadClubDay } from '#server/club-day'
 import { newSessionOf, problemsOfNewSession } from '#server/new-session'
@@ -23,12 +23,14 @@ import { decideWriting, saveWriting } from '#server/write-practice'
 export const enterSession = action(newSessionInput, (viewer, input) =>
   inClub(viewer.clubId, async (tx) => {
     demand(viewer, 'writeSession', { kind: 'squad', squadId: input.squadId })
-    await getSquad(tx, input.squadId)
+    await lockSquad(tx, input.squadId)
     const season = await findSeasonOn(tx, input.day)
     const leaders = await listSquadCoaches(tx, input.squadId)
     const leaderIds = [viewer.personId, ...leaders.map(({ personId }) => personId)]
     const designIds = (await listDesigns(tx)).map(({ id }) => id)
-    const problems = problemsOfNewSession(input, { season, leaderIds, designIds })
+    const days = { squadId: input.squadId, from: input.day, to: input.day }
+    const ofDay = await listSessions(tx, { ...days, kind: input.kind, withCancelled: false })
+    const problems = problemsOfNewSession(input, { season, leaderIds, designIds, ofDay })
     if (problems.length > 0) return refuse(...problems)
     const session = newSessionOf(input, { id: newId(), personId: viewer.personId })
     await recordSessions(tx, [session])

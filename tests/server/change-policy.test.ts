@@ -163,3 +163,14 @@ describe('the page of the rules', () => {
     await expect(loadPolicy(await demoViewer('chinwe'))).rejects.toMatchObject({ code: 'notAllowed' })
   })
 })
+
+describe('a change sent twice at once', () => {
+  it('makes one version', async () => {
+    const viewer = await demoViewer('maren')
+    const next = change({ restLimitTurns: 7 }, { ageLimit: 12, effectiveFrom: '2027-03-01' })
+    const answers = await Promise.all([1, 2, 3].map(() => changePolicyOf(viewer, next)))
+    expect(answers.filter(({ ok }) => ok)).toHaveLength(1)
+    const versions = await inClub(clubId, (tx) => listPolicies(tx))
+    expect(versions.filter(({ effectiveFrom }) => effectiveFrom === '2027-03-01')).toHaveLength(1)
+  })
+})

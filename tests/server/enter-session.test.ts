@@ -42,6 +42,18 @@ describe('entering and cancelling', () => {
     expect(href).toBe(`/squads/${at.club.squadId}/sessions/${session?.id}/write`)
   })
 
+  it('a form that is sent twice at once enters one session, and a second one needs another title or time', async () => {
+    const answers = await Promise.all([enter(), enter(), enter()])
+    expect(await entered()).toHaveLength(1)
+    expect(answers.filter((answer) => typeof answer === 'object')).toMatchObject([
+      { status: 'refused', problems: [{ path: 'title' }] },
+      { status: 'refused', problems: [{ path: 'title' }] },
+    ])
+    await enter({ title: 'Second group' })
+    await enter({ startsAt: '19:00' })
+    expect(await entered()).toHaveLength(3)
+  })
+
   it('a match has periods of one length with breaks', async () => {
     await enter({ kind: 'match', periodCount: '2', periodMinutes: '20', breakMinutes: '10' })
     expect(await entered()).toMatchObject([

@@ -108,6 +108,18 @@ describe('handing a squad over', () => {
     expect((await stateOf(at)).audit).toEqual(['handOver'])
   })
 
+  it('by two at once leaves the squad with one coach', async () => {
+    const { at, nextId } = await twoCoaches()
+    const third = newId()
+    await at.run((tx) => recordPeople(tx, [{ id: third, name: 'Nia Ash', role: 'coach' }]))
+    const give = (personId: string) =>
+      handOverOf(headCoachOf(at), { squadId: at.squadId, personId, day: '2027-01-04' }, opening)
+    const answers = await Promise.all([give(nextId), give(third), give(nextId), give(third)])
+    expect(answers.filter(({ ok }) => ok)).toHaveLength(1)
+    const lines = await at.run((tx) => listSquadCoaches(tx, at.squadId))
+    expect(lines.filter(({ lastDay }) => lastDay === null)).toHaveLength(1)
+  })
+
   it('is refused for a day so far off that it can only be mistyped: no earlier one could be set after it', async () => {
     const at = await aClub()
     const next = newId()
