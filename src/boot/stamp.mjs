@@ -1,5 +1,13 @@
 import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
 import { dirname, join, relative } from 'node:path'
 import { inProject, root } from './places.mjs'
 
@@ -33,5 +41,8 @@ export function readStamp(file) {
 /** @param {string} file @param {string} stamp */
 export function writeStamp(file, stamp) {
   mkdirSync(dirname(file), { recursive: true })
-  writeFileSync(file, `${stamp}\n`)
+  // Put in place whole: a stamp that was cut short, or shared by a link with another copy, would tell lies.
+  const draft = `${file}.${process.pid}`
+  writeFileSync(draft, `${stamp}\n`)
+  renameSync(draft, file)
 }
