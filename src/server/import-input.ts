@@ -1,5 +1,6 @@
 import 'server-only'
 import { z } from 'zod'
+import { fileSizeProblem } from '#common/file-size'
 import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
 import { isDay } from '#common/time'
@@ -12,8 +13,6 @@ import { dateOrders } from '#exchange/table/date-form'
 import { nameOrders } from '#exchange/table/file-settings'
 
 const fileKinds = ['roster', 'attendance', 'log'] as const
-
-const mostBytes = 10 * 1024 * 1024
 
 const minutes = z.coerce.number().pipe(z.int('write whole minutes').min(1).max(600))
 
@@ -49,12 +48,7 @@ export function answersOf(input: FileInput): RowAnswers {
 
 /** The bytes of the file, unless it is larger than can be taken. */
 export async function readBytes(file: File): Promise<Result<Uint8Array, Problem>> {
-  if (file.size > mostBytes) {
-    const size = (file.size / 1024 / 1024).toFixed(1)
-    return refuse({
-      path: 'file',
-      message: `The file has ${size} MB; at most 10 MB can be taken. Split it by term or squad.`,
-    })
-  }
+  const problem = fileSizeProblem(file.size)
+  if (problem) return refuse(problem)
   return accept(new Uint8Array(await file.arrayBuffer()))
 }

@@ -1,6 +1,7 @@
 'use client'
 
 import { useRef, useState } from 'react'
+import { fileSizeProblem } from '#common/file-size'
 import type { Problem } from '#common/problem'
 import type { SendForm } from '#ui/entry/send-form'
 import {
@@ -49,6 +50,13 @@ export function useImport({ squadId, check, save }: Doors) {
     setSaid(nothingSaid)
     setFound(null)
     setProblems([])
+    // Not sent: far larger files would be cut off on their way, without a word.
+    const tooLarge = next.file && fileSizeProblem(next.file.size)
+    if (tooLarge) {
+      looks.current += 1
+      setBusy(null)
+      return setProblems([tooLarge])
+    }
     if (next.file) void look({ what: next.what, file: next.file, said: nothingSaid })
   }
 
