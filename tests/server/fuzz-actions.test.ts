@@ -1,17 +1,28 @@
 import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
+import { listAdjustments, recordAdjustment } from '#data/adjustments'
 import { newId } from '#data/ids'
+import { recordThemes } from '#data/themes'
 import { answerFlag } from '#server/flag-actions'
 import type { FormReply } from '#server/form'
 import { checkFileAction, importFileAction } from '#server/import-actions'
+import {
+  addPlayer,
+  agree,
+  changeAboutPlayer,
+  changeKeeps,
+  changeMembership,
+  endAgreement,
+} from '#server/player-actions'
 import { changePolicy } from '#server/policy-actions'
 import { answerTermReview, handOver, openReview } from '#server/review-actions'
 import { cancelWritten, enterSession, writeMatch, writePractice } from '#server/session-actions'
 import { signInToDemo } from '#server/sign-in-actions'
+import { addTheme, changeProgramme, changeTheme, moveTheme } from '#server/theme-actions'
 import { askAs as askDatabaseAs } from '../support/ask-as'
 import { redirectOf } from '../support/next-request'
 import { spoilForm, spoilings } from '../support/spoil-form'
-import { enterSession as entered } from '../support/test-club'
+import { aTheme, enterSession as entered } from '../support/test-club'
 import { testDatabase } from '../support/test-database'
 import { typedMatch, typedPractice } from '../support/typed-session'
 import {
@@ -35,6 +46,9 @@ const checkFile: Door = (_previous, form) => checkFileAction(form)
 const signIn: Door = (_previous, form) => signInToDemo(form)
 
 const ofSquad = () => ({ squadId: at.club.squadId })
+const ofPlayer = () => ({ ...ofSquad(), playerId: at.club.playerIds[0] })
+const ofTheme = () => ({ ...ofSquad(), themeId: at.club.themeIds[1] })
+const someDay = '2026-09-15'
 const roster = { what: 'roster', answers: {}, columns: null, separator: ',', lengthMinutes: 60 }
 const policy = {
   ...{ ageLimit: '', effectiveFrom: '2026-10-05', toleranceMinutes: '12', tolerancePercent: '15' },
@@ -53,6 +67,36 @@ const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | ob
   ['openReview', openReview, 'headCoach', () => ({ termId: term() })],
   ['handOver', handOver, 'headCoach', () => ({ ...ofSquad(), personId: otherCoachId, day: '2026-12-01' })],
   ['changePolicy', changePolicy, 'headCoach', () => policy],
+  [
+    'addPlayer',
+    addPlayer,
+    'coach',
+    () => ({ ...ofSquad(), name: 'Ivo Weld', keeps: 'on', firstDay: someDay }),
+  ],
+  ['changeAboutPlayer', changeAboutPlayer, 'coach', () => ({ ...ofPlayer(), name: 'Ada Gorse' })],
+  ['changeKeeps', changeKeeps, 'coach', () => ({ ...ofPlayer(), keeps: 'no', day: someDay })],
+  [
+    'changeMembership',
+    changeMembership,
+    'coach',
+    () => ({ ...ofPlayer(), heldFrom: '2026-08-01', firstDay: '2026-08-01', lastDay: '2027-01-31' }),
+  ],
+  [
+    'agree',
+    agree,
+    'coach',
+    () => ({ ...ofPlayer(), kind: 'fewerTurns', duePercent: '50', firstDay: someDay, lastDay: '' }),
+  ],
+  ['endAgreement', endAgreement, 'coach', ending],
+  ['addTheme', addTheme, 'coach', () => ({ ...ofSquad(), name: 'Pressing', parentId: '', asks: '' })],
+  ['changeTheme', changeTheme, 'coach', () => ({ ...ofTheme(), name: 'Pressing', parentId: '', asks: '' })],
+  ['moveTheme', moveTheme, 'coach', moving],
+  [
+    'changeProgramme',
+    changeProgramme,
+    'coach',
+    () => ({ ...ofSquad(), termId: term(), [`share-${at.club.themeIds[0]}`]: '40' }),
+  ],
   ['importFile', importFileAction, 'coach', () => ({ ...ofSquad(), ...roster })],
   ['checkFile', checkFile, 'coach', () => ({ ...ofSquad(), ...roster })],
   ['signIn', signIn, 'coach', () => ({ clubId: at.club.club.id, personId: at.club.coach.personId })],
@@ -63,6 +107,22 @@ const term = () => at.club.termIds[0]
 async function practice() {
   const version = await versionNow(at)
   return typedPractice(at.club, twoRounds, { sessionId: at.sessionId, version })
+}
+
+/** Something that is agreed, whatever was ended before. */
+async function ending() {
+  const { playerIds, run } = at.club
+  const [held] = await run((tx) => listAdjustments(tx, playerIds))
+  const agreementId = held?.id ?? newId()
+  const agreed = { id: agreementId, playerId: playerIds[0] as string, firstDay: someDay, lastDay: null }
+  if (!held) await run((tx) => recordAdjustment(tx, { ...agreed, kind: 'sameSide' }))
+  return { ...ofPlayer(), agreementId, lastDay: someDay }
+}
+
+/** A theme with another one below it. */
+async function moving() {
+  await at.club.run((tx) => recordThemes(tx, [aTheme({ parentId: at.club.themeIds[0], order: 99 })]))
+  return { ...ofTheme(), step: 'down' }
 }
 
 async function match() {
