@@ -12,6 +12,7 @@ try {
     ...process.env,
     BENCH_DATABASE_URL: server.ownerUrl(templateDatabase),
     BENCH_APP_URL: server.appUrl(templateDatabase),
+    TURNBOOK_DEMO: '1',
     TURNBOOK_SECRET: randomBytes(32).toString('hex'),
   }
   const tsx = ['--import', 'tsx', '--conditions=react-server']

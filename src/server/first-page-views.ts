@@ -7,6 +7,7 @@ import { listChildrenOf } from '#data/guardianships'
 import { inClub } from '#data/in-club'
 import { type DemoPerson, listDemoPeople } from '#data/people'
 import { listSquads } from '#data/squads'
+import { isDemoMode } from '#server/demo-mode'
 import { findViewer } from '#server/find-viewer'
 import { homeOf } from '#server/home-of'
 
@@ -39,10 +40,6 @@ export type FirstPage = {
     /** The viewer's own children. */
     readonly children: readonly { readonly id: string; readonly name: string }[]
   } | null
-}
-
-export function isDemoMode(): boolean {
-  return process.env.TURNBOOK_DEMO === '1'
 }
 
 /** What the first page offers; nobody needs to be signed in for it. */

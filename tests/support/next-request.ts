@@ -5,6 +5,7 @@ let cookie: string | null = null
 
 export function askAsPerson(person: { readonly clubId: string; readonly personId: string } | null): void {
   process.env.TURNBOOK_SECRET ??= 'a secret of the tests, long enough to be one'
+  process.env.TURNBOOK_DEMO ??= '1'
   cookie = person && signedPerson(person, new Date())
 }
 
