@@ -1,10 +1,7 @@
 import 'server-only'
 import { InvariantError } from '#common/result'
-import type { Station, Turn } from '#practice/turn'
+import { type SeatRole, type Station, seatRoles, type Turn } from '#practice/turn'
 import type { PlayerId } from '#squad/player'
-
-const seatRoles = ['attack', 'defend', 'keep'] as const
-type SeatRole = (typeof seatRoles)[number]
 
 /** Who sits where in a turn: [player, station, role, place], both numbers from 1. */
 export type Seat = readonly [PlayerId, number, SeatRole, number]

@@ -5,6 +5,7 @@ import type { LogBook, LogPlan } from '#exchange/log-entries'
 import { planLogPlayers } from '#exchange/log-players'
 import { planLogThemes } from '#exchange/log-themes'
 import { unkeepableProblems } from '#exchange/log-unkeepable'
+import { longestCode, longestTitle } from '#exchange/table/name-cells'
 import type { SeasonLog } from '#fairness/season-log'
 
 /**
@@ -24,8 +25,6 @@ export function planSeasonLog(log: SeasonLog, book: LogBook): Result<LogPlan, Pr
   return accept({ players: players.planned, themes: themes.planned })
 }
 
-const longestCode = 200
-
 function sessionProblems(log: SeasonLog, book: LogBook): readonly Problem[] {
   const taken = new Set(book.sessions.flatMap(({ id, code }) => (code === null ? [id] : [id, code])))
   const sessions = [
@@ -44,10 +43,10 @@ function sessionProblems(log: SeasonLog, book: LogBook): readonly Problem[] {
         message: `has ${[...id].length} characters; 1 to ${longestCode} would be right`,
       })
     }
-    if (title !== null && [...title].length > 120) {
+    if (title !== null && [...title].length > longestTitle) {
       problems.push({
         path: `${path}.title`,
-        message: 'has more than 120 characters; a shorter one would be right',
+        message: `has more than ${longestTitle} characters; a shorter one would be right`,
       })
     }
     if (!book.seasons.some((season) => hasDay(season, day))) {

@@ -2,7 +2,7 @@ import type { Problem } from '#common/problem'
 import type { Day } from '#common/time'
 import type { LogPlayer } from '#exchange/log-entries'
 import type { KnownPlayer } from '#exchange/players/match-player'
-import { longestName } from '#exchange/table/name-cells'
+import { longestCode, longestName } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
 import type { LoggedPlayer, SeasonLog } from '#fairness/season-log'
 
@@ -78,8 +78,11 @@ function newPlayerProblems(logged: LoggedPlayer, name: string, path: string): re
     })
   }
   const codeLength = [...logged.id].length
-  if (codeLength === 0 || codeLength > 200) {
-    problems.push({ path: `${path}.id`, message: `has ${codeLength} characters; 1 to 200 would be right` })
+  if (codeLength === 0 || codeLength > longestCode) {
+    problems.push({
+      path: `${path}.id`,
+      message: `has ${codeLength} characters; 1 to ${longestCode} would be right`,
+    })
   }
   return problems
 }

@@ -1,6 +1,6 @@
 import type { Problem } from '#common/problem'
 import type { LogBook, LogTheme } from '#exchange/log-entries'
-import { longestName } from '#exchange/table/name-cells'
+import { longestCode, longestName } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
 import type { LoggedTheme, SeasonLog } from '#fairness/season-log'
 
@@ -24,7 +24,7 @@ export function planLogThemes(log: SeasonLog, known: LogBook['themes']): Planned
     if (
       lengths.some((length) => length === 0) ||
       (lengths[0] ?? 0) > longestName ||
-      (lengths[1] ?? 0) > 200
+      (lengths[1] ?? 0) > longestCode
     ) {
       const message = `its name or id is empty or too long; a name of 1 to ${longestName} characters would be right`
       problems.push({

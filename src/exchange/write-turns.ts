@@ -1,7 +1,7 @@
 import type { Day } from '#common/time'
 import { type Cell, writeCsv } from '#exchange/csv/write-csv'
 import type { Spell } from '#match/match'
-import type { Turn } from '#practice/turn'
+import { seatRoles, type Turn } from '#practice/turn'
 import type { PlayerId } from '#squad/player'
 
 /** A practice with its turns, or a match with its spells; names are looked up by id. */
@@ -61,8 +61,6 @@ export function writeTurns({ sessions, nameOf, keyOf, themeOf }: TurnsSource): s
 
 function placesOf(turn: Turn) {
   return turn.stations.flatMap((station, index) =>
-    (['attack', 'defend', 'keep'] as const).flatMap((role) =>
-      station[role].map((playerId) => ({ area: index + 1, role, playerId })),
-    ),
+    seatRoles.flatMap((role) => station[role].map((playerId) => ({ area: index + 1, role, playerId }))),
   )
 }

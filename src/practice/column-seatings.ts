@@ -3,9 +3,10 @@ import type { Interval } from '#common/time'
 import type { AreaShape } from '#practice/design'
 import type { GridColumn } from '#practice/grid'
 import { areasOf, type Marked, type Placing, placeInAreas } from '#practice/grid-areas'
-import { placeOf, placeRoles } from '#practice/grid-mark'
+import { placeOf } from '#practice/grid-mark'
 import type { GridRefusal } from '#practice/grid-refusal'
 import { queuesOf, takeTurn } from '#practice/take-turns'
+import { seatRoles } from '#practice/turn'
 import { isPresentThroughout, type JoinedPresence } from '#squad/joined-presence'
 import type { PlayerId } from '#squad/player'
 
@@ -50,7 +51,7 @@ export function seatTakingTurns(
     const place = placeOf(mark)
     return place ? [{ playerId, ...place }] : []
   })
-  const halfWritten = placeRoles.filter((role) => {
+  const halfWritten = seatRoles.filter((role) => {
     const own = places.filter((place) => place.role === role)
     return own.some((place) => place.area === null) && own.some((place) => place.area !== null)
   })

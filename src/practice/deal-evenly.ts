@@ -1,8 +1,9 @@
 import type { AreaShape, DesignRound } from '#practice/design'
 import type { PracticeGrid } from '#practice/grid'
 import { gridColumnsOf } from '#practice/grid-columns'
-import { type Mark, markOf, type PlaceRole } from '#practice/grid-mark'
+import { type Mark, markOf } from '#practice/grid-mark'
 import { timesOfColumns } from '#practice/grid-times'
+import { type SeatRole, seatRoles } from '#practice/turn'
 import { isPresentThroughout, joinPresence } from '#squad/joined-presence'
 import type { Player, PlayerId } from '#squad/player'
 import type { PresenceLine } from '#squad/presence'
@@ -11,7 +12,7 @@ import type { ThemeId } from '#themes/theme'
 /** What dealing needs to know of a player. */
 export type DealtPlayer = Pick<Player, 'id' | 'keeps'>
 
-type Had = Record<PlaceRole | 'wait', number> & { lastWait: number }
+type Had = Record<SeatRole | 'wait', number> & { lastWait: number }
 
 /**
  * A design dealt to the players of a register, turn by turn, as a grid of single turns. In each turn those wait who have
@@ -74,7 +75,7 @@ function dealTurn(
   for (const { id } of waiting) of(id).wait += 1
   const marks = new Map<PlayerId, Mark>(waiting.map(({ id }) => [id, 'W']))
   const groups = { attack: attackers, defend: defenders, keep: keepers }
-  for (const role of ['attack', 'defend', 'keep'] as const) {
+  for (const role of seatRoles) {
     const areas = shapes.flatMap((shape, index) => Array.from({ length: shape[role] }, () => index + 1))
     groups[role].forEach(({ id }, index) => {
       of(id)[role] += 1
@@ -111,19 +112,19 @@ function shapesFor(shapes: readonly AreaShape[], present: readonly DealtPlayer[]
 }
 
 /** One place fewer of a role in the last area that has one. */
-function without(shapes: readonly AreaShape[], role: PlaceRole): readonly AreaShape[] {
+function without(shapes: readonly AreaShape[], role: SeatRole): readonly AreaShape[] {
   const at = shapes.findLastIndex((shape) => shape[role] > 0)
   return shapes.map((shape, index) => (index === at ? { ...shape, [role]: shape[role] - 1 } : shape))
 }
 
 /** The larger side of the last area that still plays; defence when they are alike, goal when nobody else is left. */
-function largerSide(shapes: readonly AreaShape[]): PlaceRole {
+function largerSide(shapes: readonly AreaShape[]): SeatRole {
   const last = shapes.findLast((shape) => shape.attack + shape.defend > 0)
   if (!last) return 'keep'
   return last.attack > last.defend ? 'attack' : 'defend'
 }
 
-function countOf(shapes: readonly AreaShape[], role: PlaceRole): number {
+function countOf(shapes: readonly AreaShape[], role: SeatRole): number {
   return shapes.reduce((sum, shape) => sum + shape[role], 0)
 }
 

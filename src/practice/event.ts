@@ -1,5 +1,5 @@
 import type { Seconds } from '#common/time'
-import type { Turn } from '#practice/turn'
+import type { SeatRole, Turn } from '#practice/turn'
 import type { PlayerId } from '#squad/player'
 
 /** What is written of a practice, in the order it was written. Never changed: a correction voids and writes anew. */
@@ -11,6 +11,6 @@ export type PracticeEvent =
       readonly kind: 'passed'
       readonly id: string
       readonly playerId: PlayerId
-      readonly role: 'attack' | 'defend' | 'keep'
+      readonly role: SeatRole
       readonly lengthSeconds: Seconds
     }

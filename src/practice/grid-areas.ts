@@ -1,10 +1,11 @@
 import { accept, type Result, refuse } from '#common/result'
 import type { GridColumn } from '#practice/grid'
-import { type Mark, type PlaceRole, placeOf, placeRoles } from '#practice/grid-mark'
+import { type Mark, placeOf } from '#practice/grid-mark'
+import { type SeatRole, seatRoles } from '#practice/turn'
 import type { PlayerId } from '#squad/player'
 
 /** A player's place in a column; areas are counted from 1. */
-export type Placing = { readonly playerId: PlayerId; readonly role: PlaceRole; readonly area: number }
+export type Placing = { readonly playerId: PlayerId; readonly role: SeatRole; readonly area: number }
 
 /** Players of one role cannot be spread over the areas alike, and no numbers say who was where. */
 export type AreasRefusal = {
@@ -34,18 +35,18 @@ export function placeInAreas(
     const place = placeOf(mark)
     return place ? [{ playerId, ...place, area: areas === 1 ? 1 : place.area }] : []
   })
-  const byRole = (role: PlaceRole) => placed.filter((place) => place.role === role)
+  const byRole = (role: SeatRole) => placed.filter((place) => place.role === role)
   const sides = [byRole('attack'), byRole('defend')].flat()
   const refusals = sides.every((place) => place.area !== null)
     ? []
-    : placeRoles.flatMap((role) => misfit(byRole(role), role, areas))
+    : seatRoles.flatMap((role) => misfit(byRole(role), role, areas))
   if (refusals.length > 0) return refuse(...refusals)
-  return accept(placeRoles.flatMap((role) => fill(byRole(role), areas)))
+  return accept(seatRoles.flatMap((role) => fill(byRole(role), areas)))
 }
 
 type HalfPlaced = Omit<Placing, 'area'> & { readonly area: number | null }
 
-function misfit(places: readonly HalfPlaced[], role: PlaceRole, areas: number): AreasRefusal[] {
+function misfit(places: readonly HalfPlaced[], role: SeatRole, areas: number): AreasRefusal[] {
   if (role === 'keep') return []
   const alike = places.length / areas
   const isCrowded = countByArea(places, areas).some((count) => count > alike)

@@ -1,5 +1,4 @@
-export const placeRoles = ['attack', 'defend', 'keep'] as const
-export type PlaceRole = (typeof placeRoles)[number]
+import type { SeatRole } from '#practice/turn'
 
 type RoleLetter = 'A' | 'D' | 'K'
 
@@ -9,8 +8,8 @@ type RoleLetter = 'A' | 'D' | 'K'
  */
 export type Mark = '' | 'W' | RoleLetter | `${RoleLetter}${number}` | `p${RoleLetter}`
 
-const roleOfLetter: Readonly<Record<string, PlaceRole>> = { A: 'attack', D: 'defend', K: 'keep' }
-const letterOfRole = { attack: 'A', defend: 'D', keep: 'K' } as const satisfies Record<PlaceRole, RoleLetter>
+const roleOfLetter: Readonly<Record<string, SeatRole>> = { A: 'attack', D: 'defend', K: 'keep' }
+const letterOfRole = { attack: 'A', defend: 'D', keep: 'K' } as const satisfies Record<SeatRole, RoleLetter>
 
 /** Words a spreadsheet may hold in place of the letters. */
 const words: Readonly<Record<string, Mark>> = {
@@ -27,23 +26,23 @@ const words: Readonly<Record<string, Mark>> = {
 }
 
 /** The place a mark gives: its role and, when written, its area (from 1). Null for who waits. */
-export function placeOf(mark: Mark): { readonly role: PlaceRole; readonly area: number | null } | null {
+export function placeOf(mark: Mark): { readonly role: SeatRole; readonly area: number | null } | null {
   const role = roleOfLetter[mark.charAt(0)]
   if (!role) return null
   return { role, area: mark.length > 1 ? Number(mark.slice(1)) : null }
 }
 
 /** The role that was offered and passed, or null. */
-export function passedRoleOf(mark: Mark): PlaceRole | null {
+export function passedRoleOf(mark: Mark): SeatRole | null {
   return mark.startsWith('p') ? (roleOfLetter[mark.charAt(1)] ?? null) : null
 }
 
-export function markOf(place: { readonly role: PlaceRole; readonly area: number | null }): Mark {
+export function markOf(place: { readonly role: SeatRole; readonly area: number | null }): Mark {
   const letter = letterOfRole[place.role]
   return place.area === null ? letter : `${letter}${place.area}`
 }
 
-export function passedMarkOf(role: PlaceRole): Mark {
+export function passedMarkOf(role: SeatRole): Mark {
   return `p${letterOfRole[role]}`
 }
 

@@ -1,6 +1,6 @@
 import type { GridColumn, PracticeGrid } from '#practice/grid'
 import { type Mark, markOf } from '#practice/grid-mark'
-import type { Turn } from '#practice/turn'
+import { seatRoles, type Turn } from '#practice/turn'
 import type { PlayerId } from '#squad/player'
 
 /** A turn that stands, and the event that wrote it. */
@@ -43,7 +43,7 @@ function marksOfTurn(turn: Turn): ReadonlyMap<PlayerId, Mark> {
   const marks = new Map<PlayerId, Mark>()
   turn.stations.forEach((station, index) => {
     const area = turn.stations.length > 1 ? index + 1 : null
-    for (const role of ['attack', 'defend', 'keep'] as const) {
+    for (const role of seatRoles) {
       for (const playerId of station[role]) marks.set(playerId, markOf({ role, area }))
     }
   })

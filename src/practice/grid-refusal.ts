@@ -1,19 +1,19 @@
 import { sessionMinute } from '#common/session-minute'
 import type { AreasRefusal } from '#practice/grid-areas'
-import type { PlaceRole } from '#practice/grid-mark'
+import type { SeatRole } from '#practice/turn'
 import type { PlayerId } from '#squad/player'
 
 /** Why what stands in the grid cannot be written. `column` is from 0. */
 export type GridRefusal = { readonly column: number } & (
   | AreasRefusal
-  | { readonly reason: 'someAreasMissing'; readonly role: PlaceRole }
+  | { readonly reason: 'someAreasMissing'; readonly role: SeatRole }
   | { readonly reason: 'notThere'; readonly playerId: PlayerId; readonly turnStart: number }
   | { readonly reason: 'startsTooEarly'; readonly startsAt: number; readonly before: number }
   | { readonly reason: 'freeGameNeedsTwoSides' }
   | { readonly reason: 'freeGameNeedsWholeMinutes'; readonly lengthSeconds: number }
 )
 
-const doing: Readonly<Record<PlaceRole, string>> = {
+const doing: Readonly<Record<SeatRole, string>> = {
   attack: 'attacking',
   defend: 'defending',
   keep: 'in goal',

@@ -5,11 +5,11 @@ import { turnsOfFreeGame } from '#practice/free-game'
 import type { PracticeGrid } from '#practice/grid'
 import { partsOf } from '#practice/grid-absent'
 import { areasOf, type Placing, placeInAreas } from '#practice/grid-areas'
-import { type PlaceRole, passedRoleOf, placeOf } from '#practice/grid-mark'
+import { passedRoleOf, placeOf } from '#practice/grid-mark'
 import type { GridRefusal } from '#practice/grid-refusal'
 import { timesOfColumns } from '#practice/grid-times'
 import type { Passed } from '#practice/replay'
-import type { Station, Turn } from '#practice/turn'
+import type { SeatRole, Station, Turn } from '#practice/turn'
 import { isPresentThroughout, type JoinedPresence, joinPresence } from '#squad/joined-presence'
 import type { PlayerId } from '#squad/player'
 import type { PresenceLine } from '#squad/presence'
@@ -123,7 +123,7 @@ function presentOf(station: Station, turn: Pick<Turn, 'start' | 'end'>, presence
 function stationsOf(placings: readonly Placing[]): readonly Station[] {
   const areas = Math.max(0, ...placings.map((place) => place.area))
   return Array.from({ length: areas }, (_, index) => {
-    const here = (role: PlaceRole) =>
+    const here = (role: SeatRole) =>
       placings
         .filter((place) => place.area === index + 1 && place.role === role)
         .map((place) => place.playerId)

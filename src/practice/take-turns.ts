@@ -1,16 +1,16 @@
 import type { AreaShape } from '#practice/design'
-import { type PlaceRole, placeRoles } from '#practice/grid-mark'
+import { type SeatRole, seatRoles } from '#practice/turn'
 import type { PlayerId } from '#squad/player'
 
 /** Who takes turns at what: one queue of a role for an area, or for all areas together. */
 export type Queue = {
-  readonly role: PlaceRole
+  readonly role: SeatRole
   /** From 1; null: any area. */
   readonly area: number | null
   readonly playerIds: readonly PlayerId[]
 }
 
-export type Seating = { readonly playerId: PlayerId; readonly role: PlaceRole; readonly area: number }
+export type Seating = { readonly playerId: PlayerId; readonly role: SeatRole; readonly area: number }
 
 /**
  * One turn of a round in which players take turns in order: each queue gives its first players who are there, who then
@@ -48,7 +48,7 @@ export function queuesOf(
   marked: readonly (Omit<Seating, 'area'> & { readonly area: number | null })[],
   lastPlayed: ReadonlyMap<PlayerId, number>,
 ): readonly Queue[] {
-  return placeRoles.flatMap((role) => {
+  return seatRoles.flatMap((role) => {
     const own = marked
       .filter((player) => player.role === role)
       .toSorted((one, other) => (lastPlayed.get(one.playerId) ?? -1) - (lastPlayed.get(other.playerId) ?? -1))

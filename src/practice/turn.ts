@@ -2,12 +2,11 @@ import type { Seconds } from '#common/time'
 import type { PlayerId } from '#squad/player'
 import type { ThemeId } from '#themes/theme'
 
+export const seatRoles = ['attack', 'defend', 'keep'] as const
+export type SeatRole = (typeof seatRoles)[number]
+
 /** One of the identical areas that play at the same time; each list holds the players with a seat there. */
-export type Station = {
-  readonly attack: readonly PlayerId[]
-  readonly defend: readonly PlayerId[]
-  readonly keep: readonly PlayerId[]
-}
+export type Station = Readonly<Record<SeatRole, readonly PlayerId[]>>
 
 /** One ball or one short game, half-open in seconds from the start of the practice. */
 export type Turn = {

@@ -1,7 +1,7 @@
 import 'server-only'
 import { z } from 'zod'
 import { isDay } from '#common/time'
-import { nameProblem } from '#exchange/table/name-cells'
+import { longestName, longestTitle, nameProblem } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
 import { lineGridLimits } from '#match/line-grid'
 import { parseLineMark } from '#match/line-mark'
@@ -19,7 +19,7 @@ const dayLong = 24 * 3600
 /** A person's name as the database takes it. */
 const personName = z
   .string()
-  .max(1000, 'can be 80 letters at most')
+  .max(1000, `can be ${longestName} letters at most`)
   .transform(tidyName)
   .superRefine((name, context) => {
     const problem = name === '' ? 'write the name of the guest, or take the row out' : nameProblem(name)
@@ -36,7 +36,7 @@ const count = (most: number) => z.int().min(0).max(most)
 
 const column = z.strictObject({
   id,
-  title: z.string().trim().max(120, 'a title can be 120 letters at most'),
+  title: z.string().trim().max(longestTitle, `a title can be ${longestTitle} letters at most`),
   turnCount: z
     .int()
     .min(1, 'a round has at least one turn')
@@ -132,7 +132,7 @@ const wholeMinutes = (least: number, most: number) =>
 export const newSessionInput = z.object({
   squadId: z.uuid(),
   day: z.string().refine(isDay, 'write a day of the calendar, such as 2026-03-31'),
-  title: z.string().trim().max(120, 'a title can be 120 letters at most').default(''),
+  title: z.string().trim().max(longestTitle, `a title can be ${longestTitle} letters at most`).default(''),
   startsAt: optional(z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'write a time of day such as 17:30')),
   lengthMinutes: optional(wholeMinutes(1, 600)),
   /** Who leads it; left out, whoever enters it. */

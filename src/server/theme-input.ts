@@ -1,8 +1,8 @@
 import 'server-only'
 import { z } from 'zod'
+import { longestName } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
 
-const longestName = 80
 const mostLetters = 300
 
 const name = z

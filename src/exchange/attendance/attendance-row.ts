@@ -12,7 +12,7 @@ import type { CsvRecord } from '#exchange/csv/parse-records'
 import type { DaySpan } from '#exchange/table/date-form'
 import { type DateReading, dayOfText } from '#exchange/table/date-order'
 import type { NameOrder } from '#exchange/table/file-settings'
-import { codeProblem, nameInRow, nameProblem } from '#exchange/table/name-cells'
+import { codeProblem, longestTitle, nameInRow, nameProblem } from '#exchange/table/name-cells'
 import { cellOf, type RowReading } from '#exchange/table/row-reading'
 
 type Dates = { readonly dateReading: DateReading; readonly within: DaySpan | null }
@@ -63,8 +63,6 @@ export function dayColumnsOf(
 }
 
 /** As the book keeps it. */
-const longestTitle = 120
-
 const totals = [
   'total',
   'totals',

@@ -4,8 +4,10 @@ import { cellOf } from '#exchange/table/row-reading'
 
 type NameField = 'name' | 'firstName' | 'lastName'
 
-/** Most characters of a name, as the book keeps it. */
+/** Most characters the book keeps. */
 export const longestName = 80
+export const longestCode = 200
+export const longestTitle = 120
 
 /** The name in a row, from one column or from two. */
 export function nameInRow<Field extends string>(
@@ -40,8 +42,6 @@ export function nameProblem(name: string): string | null {
     ? null
     : `“${name}” has no letter in it; write the player's name there.`
 }
-
-const longestCode = 200
 
 /** What is wrong with a code, or null. */
 export function codeProblem(code: string): string | null {

@@ -1,8 +1,6 @@
 import type { SeatPlace } from '#practice/checks/practice-fault'
-import type { Turn } from '#practice/turn'
+import { seatRoles, type Turn } from '#practice/turn'
 import type { PlayerId } from '#squad/player'
-
-const seatRoles = ['attack', 'defend', 'keep'] as const
 
 /** Every seat of a turn with who sits there, station by station. */
 export function seatsOfTurn(turn: Pick<Turn, 'stations'>): readonly (SeatPlace & { playerId: PlayerId })[] {

@@ -2,7 +2,7 @@
 
 import type { GridColumn } from '#practice/grid'
 import { gridLimits } from '#practice/grid'
-import { placeRoles } from '#practice/grid-mark'
+import { seatRoles } from '#practice/turn'
 import { MinuteField } from '#ui/entry/minute-field'
 import { shapesText, shapeText } from '#ui/entry/shape-text'
 import { Stepper } from '#ui/entry/stepper'
@@ -175,7 +175,7 @@ function AtATime({ column, onChange }: PartProps) {
       />
       {shape ? (
         <div className="flex flex-wrap gap-4">
-          {placeRoles.map((role) => (
+          {seatRoles.map((role) => (
             <Stepper
               key={role}
               label={atATimeLabels[role]}

@@ -1,12 +1,13 @@
 'use client'
 
+import type { SeatRole } from '#practice/turn'
 import type { PracticeDraft } from '#ui/entry/practice-draft'
 import { words } from '#ui/words'
 
 export type StandingPass = {
   readonly eventId: string
   readonly playerId: string
-  readonly role: 'attack' | 'defend' | 'keep'
+  readonly role: SeatRole
 }
 
 type PassesPartProps = {

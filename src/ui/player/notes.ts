@@ -1,10 +1,11 @@
 import type { KindStanding } from '#fairness/standing'
+import { seatRoles } from '#practice/turn'
 import { counted, listed } from '#ui/plural'
 import { words } from '#ui/words'
 
 /** Turns offered and passed, e.g. "Was offered 2 turns of attack and 1 turn in goal, and passed." Null when there were none. */
 export function passedSentence(passed: KindStanding['passed']): string | null {
-  const parts = (['attack', 'defend', 'keep'] as const)
+  const parts = seatRoles
     .filter((role) => passed[role].turns > 0)
     .map((role) => `${counted(passed[role].turns, 'turn')} ${words.doing[role]}`)
   if (parts.length === 0) return null
