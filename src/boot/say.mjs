@@ -3,6 +3,9 @@ const repeatMilliseconds = process.stdout.isTTY ? 1000 : 10_000
 
 const seconds = (since) => `${((Date.now() - since) / 1000).toFixed(1)} s`
 
+// Whoever read along may have gone (a closed pipe or terminal). That is no reason to end without stopping the database.
+for (const stream of [process.stdout, process.stderr]) stream.on('error', () => {})
+
 /** @param {string} sentence */
 export function say(sentence) {
   process.stdout.write(`${sentence}\n`)

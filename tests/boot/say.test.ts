@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process'
+import { execFileSync, spawn } from 'node:child_process'
 import { resolve } from 'node:path'
 import { describe, expect, it } from 'vitest'
 
@@ -25,5 +25,20 @@ describe('a step', () => {
     expect(outputOf("await pause(1300); throw new Error('dry')")).toMatch(
       /\n✗ boiling the kettle, 1\.[3-9] s\n$/,
     )
+  })
+})
+
+describe('what is said', () => {
+  it('to nobody any more is no reason to end', async () => {
+    const script = `
+      import { say } from ${JSON.stringify(resolve('src/boot/say.mjs'))}
+      const timer = setInterval(() => say('still here'), 20)
+      setTimeout(() => { clearInterval(timer); process.exitCode = 7 }, 600)`
+    const child = spawn(process.execPath, ['--input-type=module', '--eval', script], {
+      stdio: ['ignore', 'pipe', 'ignore'],
+    })
+    child.stdout.once('data', () => child.stdout.destroy())
+    const exitCode = await new Promise((done) => child.once('exit', done))
+    expect(exitCode).toBe(7)
   })
 })
