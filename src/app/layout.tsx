@@ -10,6 +10,9 @@ export const metadata: Metadata = {
 
 export const viewport: Viewport = { width: 'device-width', initialScale: 1 }
 
+// Who asks, and whether there is a demo, is known when a page is asked for; none may be made at build time.
+export const dynamic = 'force-dynamic'
+
 export default function RootLayout({ children }: { readonly children: ReactNode }) {
   return (
     <html lang="en-GB">

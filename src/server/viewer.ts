@@ -11,10 +11,9 @@ const cookieName = 'turnbook'
 
 /** Who asks, or null when nobody is signed in. Read anew for every request. */
 export const findSignedIn = cache(async (): Promise<Viewer | null> => {
-  // Every sign-in there is so far is a demo's: where there is no demo any more, none of them holds.
-  if (!isDemoMode()) return null
   const cookie = (await cookies()).get(cookieName)?.value
-  const person = cookie ? personOfSigned(cookie, new Date()) : null
+  // Every sign-in there is so far is a demo's: where there is no demo any more, none of them holds.
+  const person = cookie && isDemoMode() ? personOfSigned(cookie, new Date()) : null
   return person && findViewer(person)
 })
 
