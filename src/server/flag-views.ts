@@ -91,7 +91,7 @@ async function loadEntries(tx: ClubTx, of: SquadSeason): Promise<readonly FlagEn
   const { squad, season } = of
   const states = await listFlagStates(tx, { squadIds: [squad.id], seasonId: season.id })
   const themes = await listThemes(tx)
-  const names = subjectNames(themes)
+  const names = subjectNames({ themes, terms: season.terms })
   const days = daysSoFar(of, null)
   const columns = days ? await sumAccounts(tx, { squadIds: [squad.id], ...days, writtens: waysWritten }) : []
   const columnsOf = columnsByPlayer(columns)

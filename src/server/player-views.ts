@@ -232,7 +232,7 @@ async function loadFlags(
     themes,
   }: { readonly of: SquadSeason; readonly playerId: PlayerId; readonly themes: readonly Theme[] },
 ): Promise<readonly PlayerFlag[]> {
-  const names = subjectNames(themes)
+  const names = subjectNames({ themes, terms: of.season.terms })
   const flags = await listFlagStates(tx, {
     squadIds: [of.squad.id],
     seasonId: of.season.id,

@@ -109,7 +109,7 @@ async function loadCures(
   tx: ClubTx,
   { of, round, themes, players }: OpenFlags,
 ): Promise<Pick<TodayBook, 'cures' | 'openFlags'>> {
-  const names = subjectNames(themes)
+  const names = subjectNames({ themes, terms: of.season.terms })
   const open: readonly FlagState[] = await listFlagStates(tx, {
     squadIds: [of.squad.id],
     seasonId: of.season.id,

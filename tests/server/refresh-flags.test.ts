@@ -13,17 +13,22 @@ const turnSeconds = 60
 
 /**
  * A practice of twenty turns of a minute, two attackers against one, four there. The one named waits in every turn, or
- * attacks in every turn. Each is due 2/4 of attack in each turn: 600 s a practice.
+ * attacks in every turn; or keeps in every turn, of one attacker against one. Each is due 2/4 of attack in each turn where
+ * two attack: 600 s a practice.
  */
-async function practise(club: TestClub, at: { day: string; first: 'waits' | 'attacks' }): Promise<void> {
+async function practise(
+  club: TestClub,
+  at: { day: string; first: 'waits' | 'attacks' | 'keeps' },
+): Promise<void> {
   const [first, b, c, d] = club.playerIds as [string, string, string, string]
   const sessionId = await enterSession(club, { day: at.day })
-  const attack = at.first === 'waits' ? [b, c] : [first, b]
+  const attack = { waits: [b, c], attacks: [first, b], keeps: [b] }[at.first]
+  const keep = at.first === 'keeps' ? [first] : []
   const turns = Array.from({ length: turnCount }, (_, index) => ({
     start: index * turnSeconds,
     end: (index + 1) * turnSeconds,
     themeId: null,
-    stations: [{ attack, defend: [d], keep: [] }],
+    stations: [{ attack, defend: [d], keep }],
   }))
   await club.run(async (tx) => {
     const by = club.coach
@@ -114,6 +119,38 @@ describe('flags kept', () => {
       }),
     )
     expect(open.map(({ id }) => id)).not.toContain(flagId)
+  })
+
+  it('of one term, answered, leave those of the next term to be answered', async () => {
+    const club = await aClub({ players: 4 })
+    const goalFlags = async () => {
+      const flags = await club.run((tx) =>
+        listFlagStates(tx, { squadIds: [club.squadId], seasonId: club.seasonId }),
+      )
+      return flags.filter(({ rule, playerId }) => rule === 'goalShareOver' && playerId === club.playerIds[0])
+    }
+    for (const day of days.slice(0, 2)) await practise(club, { day, first: 'keeps' })
+    await judge(club, '2026-09-08')
+    const [autumn] = await goalFlags()
+    expect(autumn).toMatchObject({ subject: club.termIds[0], status: 'open', size: 1200 })
+    const flagId = autumn?.id as string
+    await club.run((tx) => acknowledgeFlag(tx, { flagId, reason: 'Wants to learn it.', by: club.coach }))
+    // Half as much over as what was answered in autumn: had the answer been for both, it would keep silent.
+    await practise(club, { day: '2027-01-12', first: 'keeps' })
+    await judge(club, '2027-01-12')
+    const [spring, ...others] = (await goalFlags()).filter(({ status }) => status !== 'cleared')
+    expect(others).toEqual([])
+    expect(spring).toMatchObject({
+      subject: club.termIds[1],
+      status: 'open',
+      since: '2027-01-12',
+      size: 600,
+      acknowledged: null,
+    })
+    expect((await goalFlags()).find(({ id }) => id === flagId)).toMatchObject({
+      status: 'cleared',
+      acknowledged: { reason: 'Wants to learn it.', size: 1200 },
+    })
   })
 
   it('are raised once by two who judge at the same time', async () => {

@@ -43,8 +43,8 @@ export function attended(...sessions: readonly Partial<AttendedSession>[]): read
   }))
 }
 
-/** The words of a rule for a finding, themes called by their key. */
+/** The words of a rule for a finding, themes and terms called by their key. */
 export function wordsOf(rule: FlagRule, finding: Finding | undefined): string {
   if (!finding) throw new Error('nothing was found')
-  return rule.sentence(finding, { themeName: (id) => id })
+  return rule.sentence(finding, { themeName: (id) => id, termName: (id) => id })
 }

@@ -3,6 +3,7 @@ import { cureSentence } from '#fairness/flags/cure'
 import type { FlagRule, SubjectNames } from '#fairness/flags/flag-rule'
 import type { Flag } from '#fairness/flags/raise-flags'
 import { flagRules } from '#fairness/flags/registry'
+import type { Term } from '#squad/squad'
 import type { Theme } from '#themes/theme'
 
 /** A flag in its rule's own words, for coaches' pages. */
@@ -23,9 +24,14 @@ export type TellableFlag = Pick<
   'rule' | 'scope' | 'subject' | 'gapSeconds' | 'toleranceSeconds' | 'size' | 'since' | 'isClosing' | 'cure'
 >
 
-/** Names for the words of the rules; a theme that is not there has none. */
-export function subjectNames(themes: readonly Pick<Theme, 'id' | 'name'>[]): SubjectNames {
-  return { themeName: (id) => themes.find((theme) => theme.id === id)?.name ?? '' }
+/** Names for the words of the rules; a theme or term that is not there has none. `terms`: of the season the flags are of. */
+export function subjectNames(of: {
+  readonly themes: readonly Pick<Theme, 'id' | 'name'>[]
+  readonly terms: readonly Pick<Term, 'id' | 'name'>[]
+}): SubjectNames {
+  const nameIn = (named: readonly { readonly id: string; readonly name: string }[], id: string) =>
+    named.find((one) => one.id === id)?.name ?? ''
+  return { themeName: (id) => nameIn(of.themes, id), termName: (id) => nameIn(of.terms, id) }
 }
 
 /** Null for a rule that is no longer kept. */

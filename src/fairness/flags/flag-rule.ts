@@ -3,7 +3,7 @@ import type { KindStanding, SessionKind } from '#fairness/standing'
 import type { KeepsChange } from '#squad/keeps-change'
 import type { Player } from '#squad/player'
 import type { Policy } from '#squad/policy'
-import type { Term } from '#squad/squad'
+import type { Term, TermId } from '#squad/squad'
 import type { ThemeId } from '#themes/theme'
 
 /** What a coach would do about it: flags of one group can be answered together. */
@@ -24,7 +24,7 @@ export type PlaceToGive = { readonly role: Exclude<Role, 'rest'>; readonly situa
 
 /** What a rule found about one player. */
 export type Finding = {
-  /** Theme or situation it is about; empty when none. */
+  /** The theme, situation or term it is about; empty when none. What is found of another is another flag, answered apart. */
   readonly subject: string
   /** Negative is short. Zero where nothing is measured in time. */
   readonly gapSeconds: number
@@ -35,8 +35,6 @@ export type Finding = {
   readonly turnGap?: number
   /** Part of a turn's length by which one turn more (or fewer) narrows the gap; 1 when left out. */
   readonly gainPerTurn?: number
-  /** The one term it is about: with the next, since and trend begin anew. */
-  readonly termId?: string
   /** The sessions it happened in, where single sessions are meant. */
   readonly sessionIds?: readonly string[]
 }
@@ -53,7 +51,10 @@ export type JudgeContext = {
 }
 
 /** Names for the words of a rule. */
-export type SubjectNames = { readonly themeName: (id: ThemeId) => string }
+export type SubjectNames = {
+  readonly themeName: (id: ThemeId) => string
+  readonly termName: (id: TermId) => string
+}
 
 /** One reason for a flag. A rule owns its words, which are for coaches: families never see them. */
 export type FlagRule = {

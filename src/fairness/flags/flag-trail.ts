@@ -21,12 +21,14 @@ export class FlagTrail {
     const before = this.found
     this.found = new Map(
       judged.map((one) => {
-        const key = keyOf(one)
+        const key = subjectKey(one.rule.name, one.finding)
         return [key, { ...one, since: before.get(key)?.since ?? at.account }]
       }),
     )
     if (!at.wasThere) return
-    this.gapsAfterAttended.push(new Map(judged.map((one) => [keyOf(one), one.finding.gapSeconds])))
+    this.gapsAfterAttended.push(
+      new Map(judged.map(({ rule, finding }) => [subjectKey(rule.name, finding), finding.gapSeconds])),
+    )
   }
 
   /** What holds after the last session recorded; a rule that another replaces on the same subject keeps silent. */
@@ -51,9 +53,4 @@ function isSmaller(gapNow: number, gapThen: number | undefined): boolean {
 // A rule's name has no line break, so the pair cannot be mistaken for another.
 function subjectKey(ruleName: string, finding: Pick<Finding, 'subject'>): string {
   return `${ruleName}\n${finding.subject}`
-}
-
-/** What is found of another term is another thing. */
-function keyOf({ rule, finding }: Judged): string {
-  return JSON.stringify([rule.name, finding.subject, finding.termId ?? null])
 }

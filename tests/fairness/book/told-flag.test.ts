@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { tellFlag } from '#fairness/book/told-flag'
+import { subjectNames, tellFlag } from '#fairness/book/told-flag'
 import { flagRules } from '#fairness/flags/registry'
 
-const names = { themeName: () => 'Finding space' }
+const names = subjectNames({
+  themes: [{ id: 'space', name: 'Finding space' }],
+  terms: [{ id: 'spring', name: 'Spring term' }],
+})
 
 const flag = {
   rule: 'attackShort',
@@ -28,6 +31,13 @@ describe('a flag told to a coach', () => {
       isClosing: true,
       isQuiet: false,
     })
+  })
+
+  it('names the theme or the term it is about', () => {
+    const sentenceOf = (rule: string, subject: string) =>
+      tellFlag({ ...flag, rule, subject, gapSeconds: 300 }, names)?.sentence
+    expect(sentenceOf('themeNeverPlayed', 'space')).toContain('“Finding space”')
+    expect(sentenceOf('goalShareOver', 'spring')).toContain('“Spring term”')
   })
 
   it('has words for every rule there is', () => {

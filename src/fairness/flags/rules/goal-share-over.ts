@@ -8,8 +8,8 @@ export const rule: FlagRule = {
   name: 'goalShareOver',
   scopes: ['practice', 'match'],
   title: 'In goal for most of the term',
-  sentence: (finding) =>
-    `In goal for ${minutesInWords(finding.gapSeconds)} more this term than the club’s rule allows.`,
+  sentence: (finding, { termName }) =>
+    `In goal for ${minutesInWords(finding.gapSeconds)} more in “${termName(finding.subject)}” than the club’s rule allows.`,
   cureGroup: 'goal',
   speaksEarly: true,
   sizeIn: 'seconds',
@@ -20,12 +20,11 @@ export const rule: FlagRule = {
     if (gapSeconds <= noise) return []
     return [
       {
-        subject: '',
+        subject: term.id,
         gapSeconds,
         toleranceSeconds: 0,
         size: gapSeconds,
         gainPerTurn: policy.goalShareLimit,
-        termId: term.id,
       },
     ]
   },

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { rule } from '#fairness/flags/rules/goal-share-over'
 import { aFigure, aStanding } from '../../../support/account-builder'
-import { attended, judgeRule } from '../../../support/judge-rule'
+import { attended, judgeRule, wordsOf } from '../../../support/judge-rule'
 
 const inGoal = (keepSeconds: number) =>
   aStanding({
@@ -12,9 +12,14 @@ const inGoal = (keepSeconds: number) =>
 describe('in goal for most of the term', () => {
   it('looks at the part of the time in the term, not at the gap', () => {
     expect(judgeRule(rule, inGoal(501))).toMatchObject([
-      { gapSeconds: 1, toleranceSeconds: 0, gainPerTurn: 0.5 },
+      { subject: 't1', gapSeconds: 1, toleranceSeconds: 0, gainPerTurn: 0.5 },
     ])
     expect(judgeRule(rule, inGoal(500))).toEqual([])
+  })
+
+  it('is about one term, and names it', () => {
+    const [finding] = judgeRule(rule, inGoal(800))
+    expect(wordsOf(rule, finding)).toBe('In goal for 5 min more in “t1” than the club’s rule allows.')
   })
 
   it("keeps to the policy's part", () => {
