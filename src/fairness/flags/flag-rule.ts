@@ -69,6 +69,8 @@ export type FlagRule = {
   readonly advice?: string
   /** Goal-keeping and safety need not wait for the policy's number of written sessions. */
   readonly speaksEarly: boolean
+  /** In matches it waits for as many of the player's as the policy wants before attack and defence are looked at. */
+  readonly waitsForMatches?: boolean
   /** A note for the coach's page only: not in any count, not on the first page. */
   readonly isQuiet?: boolean
   readonly sizeIn: 'seconds' | 'times'

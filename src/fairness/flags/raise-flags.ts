@@ -5,6 +5,7 @@ import type { AgreedFewerTurns } from '#fairness/agreed-due'
 import { type Cure, cureOf } from '#fairness/flags/cure'
 import type { Finding, FlagRule } from '#fairness/flags/flag-rule'
 import { FlagTrail, type Trace } from '#fairness/flags/flag-trail'
+import { hasMatchesForRoles } from '#fairness/flags/matches-for-roles'
 import { flagRules } from '#fairness/flags/registry'
 import type { PassedTurn } from '#fairness/passed'
 import { type SessionKind, type Standing, type Standings, standingsAfterEach } from '#fairness/standing'
@@ -79,7 +80,7 @@ export function raiseFlags(squad: SquadInSeason): readonly Flag[] {
     return (['practice', 'match'] as const).flatMap((scope) =>
       trail[scope]
         .now()
-        .filter(({ rule }) => maySpeak(rule, standing, squad.policy))
+        .filter(({ rule }) => maySpeak(rule, { standing, scope, policy: squad.policy }))
         .map((trace) =>
           toFlag(trace, { playerId: player.id, scope, medianTurnSeconds: squad.medianTurnSeconds }),
         ),
@@ -97,12 +98,18 @@ function judge(
     .flatMap((rule) => rule.judge(standing, context).map((finding) => ({ rule, finding })))
 }
 
-/** No flag before the policy's number of written sessions since joining, of either kind; goal-keeping and safety excepted. */
-export function maySpeak(
-  rule: Pick<FlagRule, 'speaksEarly'>,
-  standing: Standing,
-  policy: Pick<Policy, 'sessionsBeforeFlags'>,
+/**
+ * No flag before the policy's number of written sessions since joining, of either kind, goal-keeping and safety
+ * excepted; of attack and defence in matches not before its number of matches. What is judged meanwhile still counts
+ * for since when and whether it is closing.
+ */
+function maySpeak(
+  rule: Pick<FlagRule, 'speaksEarly' | 'waitsForMatches'>,
+  at: { readonly standing: Standing; readonly scope: SessionKind; readonly policy: Policy },
 ): boolean {
+  const { standing, scope, policy } = at
+  const sessions = standing[scope].attended.length
+  if (rule.waitsForMatches && !hasMatchesForRoles({ sessions, kind: scope, policy })) return false
   const written = standing.practice.sessionsWritten + standing.match.sessionsWritten
   return rule.speaksEarly || written >= policy.sessionsBeforeFlags
 }

@@ -150,6 +150,21 @@ describe('closing', () => {
     expect(flagsOf(attacking(0, 0, 0, 0, 0, 0))).toMatchObject([{ isClosing: false }])
   })
 
+  it('looks back at matches before attack and defence in matches could be flagged', () => {
+    const matches = (...seconds: readonly number[]) =>
+      seconds.map((got, index) =>
+        practice(index, { live: 6000, rows: [{ role: 'attack', seconds: got, fair: 3000 }] }, 'match'),
+      )
+    const attackIn = (accounts: readonly SessionAccount[]) =>
+      flagsOf(accounts).filter(({ rule }) => rule === 'attackShort')
+    // −3000 after the first match; then +300 each, and the fourth is the first after which it may speak.
+    expect(attackIn(matches(0, 3300, 3300))).toEqual([])
+    expect(attackIn(matches(0, 3300, 3300, 3300))).toMatchObject([
+      { gapSeconds: -2100, since: dayNumber(0), isClosing: true },
+    ])
+    expect(attackIn(matches(0, 3000, 3000, 3000))).toMatchObject([{ isClosing: false }])
+  })
+
   it('passes over sessions the player was away from', () => {
     const away = [20, 21, 22].map((index) => practice(index, { live: 0 }))
     expect(flagsOf([...attacking(0, 0, 0, 0, 0, 0, 400, 400, 400), ...away])).toMatchObject([

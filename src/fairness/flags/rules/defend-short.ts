@@ -1,6 +1,5 @@
 import { judgeColumn } from '#fairness/flags/column-finding'
 import type { FlagRule } from '#fairness/flags/flag-rule'
-import { hasMatchesForRoles } from '#fairness/flags/matches-for-roles'
 import { differenceSentence } from '#fairness/flags/plain-words'
 
 export const rule: FlagRule = {
@@ -10,10 +9,8 @@ export const rule: FlagRule = {
   sentence: (finding) => differenceSentence(finding, 'defending'),
   cureGroup: 'defend',
   speaksEarly: false,
+  waitsForMatches: true,
   sizeIn: 'seconds',
   isHelpedBy: (place) => place.role === 'defend',
-  judge: (standing, { policy, scope }) =>
-    hasMatchesForRoles({ sessions: standing.attended.length, kind: scope, policy })
-      ? judgeColumn({ figure: standing.roles.defend, side: 'short', policy })
-      : [],
+  judge: (standing, { policy }) => judgeColumn({ figure: standing.roles.defend, side: 'short', policy }),
 }

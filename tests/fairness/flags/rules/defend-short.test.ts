@@ -33,13 +33,10 @@ describe('little defending', () => {
     expect(judgeRule(rule, agreed)).toEqual([])
   })
 
-  it('is judged in matches over four of them only', () => {
-    const matches = (count: number) => ({
-      ...defend(0, 2000),
-      attended: attended(...Array.from({ length: count }, () => ({}))),
-    })
-    expect(judgeRule(rule, matches(3), { scope: 'match' })).toEqual([])
-    expect(judgeRule(rule, matches(4), { scope: 'match' })).toHaveLength(1)
+  it('is judged from the first match on, but waits for enough of them to speak', () => {
+    const match = { ...defend(0, 2000), attended: attended({}) }
+    expect(judgeRule(rule, match, { scope: 'match' })).toHaveLength(1)
+    expect(rule.waitsForMatches).toBe(true)
   })
 
   it('says so in minutes', () => {
