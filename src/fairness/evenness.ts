@@ -8,7 +8,7 @@ import { flagRules } from '#fairness/flags/registry'
 import { giniCoefficient } from '#fairness/indices/gini'
 import { jainIndex } from '#fairness/indices/jain'
 import { type LorenzPoint, lorenzCurve } from '#fairness/indices/lorenz'
-import { sharesOfFair } from '#fairness/indices/ratios'
+import { sharesOfDue } from '#fairness/indices/ratios'
 import { type KindStanding, playedFigure, type SessionKind, standingsNow } from '#fairness/standing'
 import type { StandingFigure } from '#fairness/standing-figure'
 import { dueStatusOf } from '#fairness/status'
@@ -30,7 +30,7 @@ export type Widest = {
   readonly answered: Answered
 }
 
-/** Indices of share ÷ fair share; null for nobody. */
+/** Indices of share ÷ what was due, after agreements of fewer turns; null for nobody. */
 export type Indices = { readonly jain: number | null; readonly gini: number | null }
 
 export type Evenness = {
@@ -116,7 +116,7 @@ export function evennessOfMembers(input: {
       withinBand: members.length - new Set(outside.map((row) => row.player.id)).size,
       widest: widestOf(rows, { kind, flags: input.flags }),
       indices: { attack: part('attack'), defend: part('defend'), played: part('played') },
-      lorenz: lorenzCurve(sharesOfFair(members.map(playedFigure))),
+      lorenz: lorenzCurve(sharesOfDue(members.map(playedFigure))),
     },
   }
 }
@@ -211,6 +211,6 @@ function figureOf(member: Pick<MemberFigures, 'roles'>, column: JudgedColumn): S
 }
 
 function indicesOf(figures: readonly StandingFigure[]): Indices {
-  const ratios = sharesOfFair(figures)
+  const ratios = sharesOfDue(figures)
   return { jain: jainIndex(ratios), gini: giniCoefficient(ratios) }
 }

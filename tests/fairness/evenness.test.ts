@@ -84,11 +84,21 @@ describe('how even a squad was', () => {
     expect(said?.members).toBe(1)
   })
 
-  it('gives indices of share ÷ fair share', () => {
+  it('gives indices of share ÷ what was due', () => {
     // Shares of 1/3, 2/3 and 5/3 against 1500 each: Jain (8/3)² ÷ (3 × 30/9) = 64/90 (R. Jain's example 1, 2, 5, printed 0.71).
     const { said } = evenness({ ana: attackOf(500), bo: attackOf(1000), cy: attackOf(2500) })
     expect(said?.indices.attack.jain).toBeCloseTo(64 / 90, 12)
     expect(said?.indices.defend).toEqual({ jain: null, gini: null })
+  })
+
+  it('calls a squad even that keeps to the fewer turns it agreed, in indices and curve', () => {
+    const agreements = [{ playerId: 'ana', dueShare: 0.5, firstDay: '2026-08-01', lastDay: null }]
+    const { said } = evenness({ ana: attackOf(750), bo: attackOf(1500), cy: attackOf(1500) }, { agreements })
+    for (const of of ['attack', 'played'] as const) {
+      expect(said?.indices[of].jain).toBeCloseTo(1, 12)
+      expect(said?.indices[of].gini).toBeCloseTo(0, 12)
+    }
+    for (const point of said?.lorenz ?? []) expect(point.share).toBeCloseTo(point.players, 12)
   })
 })
 

@@ -1,11 +1,10 @@
 /**
- * Share ÷ fair share of each player, the numbers that indices are made of. Who was due nothing (a fair share of zero)
- * is left out: nothing was due, so nothing can be fair or unfair. Who was due something and got nothing stays, as 0.
+ * Share ÷ what was due of each player, the numbers that indices are made of. Due is the fair share after agreements of
+ * fewer turns, as everywhere on the page: a squad that keeps to what was agreed is even. Who was due nothing is left
+ * out: nothing was due, so nothing can be fair or unfair. Who was due something and got nothing stays, as 0.
  */
-export function sharesOfFair(
-  figures: readonly { readonly seconds: number; readonly fairSeconds: number }[],
+export function sharesOfDue(
+  figures: readonly { readonly seconds: number; readonly dueSeconds: number }[],
 ): readonly number[] {
-  return figures
-    .filter((figure) => figure.fairSeconds > 0)
-    .map((figure) => figure.seconds / figure.fairSeconds)
+  return figures.filter((figure) => figure.dueSeconds > 0).map((figure) => figure.seconds / figure.dueSeconds)
 }

@@ -13,7 +13,7 @@ type IndicesPartProps = {
 
 const labels = { attack: 'attacking', defend: 'defending', played: 'time played' } as const
 
-/** Indices of share ÷ even share, with what they mean. Nothing where too little is written. */
+/** Indices of share ÷ even share after agreements of fewer turns, with what they mean. Nothing where too little is written. */
 export function IndicesPart({ squadName, figures, before, termBeforeName }: IndicesPartProps) {
   const kinds = (['practice', 'match'] as const).filter((kind) => figures[kind].said)
   const rows = kinds.flatMap((kind) =>
@@ -79,13 +79,14 @@ export function Meaning({ plannedShare }: { readonly plannedShare: number }) {
   return (
     <div className="max-w-prose space-y-2 text-sm text-soft">
       <p>
-        Both are made of what each player had divided by its even share. Jain is 1 when all had the same part
-        of it; with k of n players sharing alike and the others left out it is k divided by n. Gini is 0 when
-        all had the same part, and nears 1 the more it lies with a few.
+        Both are made of what each player had divided by that player’s even share; where fewer turns were
+        agreed, by what stayed due. Jain is 1 when all had the same part of it; with k of n players sharing
+        alike and the others left out it is k divided by n. Gini is 0 when all had the same part, and nears 1
+        the more it lies with a few.
       </p>
       <p>
-        Who was due nothing (an even share of zero) is left out: nothing was due, so nothing could be fair or
-        unfair. Who was due something and had nothing counts, as zero.
+        Who was due nothing is left out: nothing was due, so nothing could be fair or unfair. Who was due
+        something and had nothing counts, as zero.
       </p>
       {plannedShare > 0 ? (
         <p>

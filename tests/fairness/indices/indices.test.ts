@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { giniCoefficient, unbiasedGini } from '#fairness/indices/gini'
 import { jainIndex } from '#fairness/indices/jain'
 import { lorenzCurve } from '#fairness/indices/lorenz'
-import { sharesOfFair } from '#fairness/indices/ratios'
+import { sharesOfDue } from '#fairness/indices/ratios'
 import { theilIndex } from '#fairness/indices/theil'
 
 const repeat = (...parts: readonly (readonly [value: number, times: number])[]) =>
@@ -132,14 +132,14 @@ describe('every index', () => {
   })
 })
 
-describe('shares of the fair share', () => {
+describe('shares of what was due', () => {
   it('leaves out who was due nothing and keeps who got nothing', () => {
     const figures = [
-      { seconds: 50, fairSeconds: 50 },
-      { seconds: 0, fairSeconds: 20 },
-      { seconds: 0, fairSeconds: 0 },
+      { seconds: 50, dueSeconds: 50 },
+      { seconds: 0, dueSeconds: 20 },
+      { seconds: 0, dueSeconds: 0 },
     ]
-    expect(sharesOfFair(figures)).toEqual([1, 0])
-    expect(jainIndex(sharesOfFair(figures))).toBeCloseTo(1 / 2, 12)
+    expect(sharesOfDue(figures)).toEqual([1, 0])
+    expect(jainIndex(sharesOfDue(figures))).toBeCloseTo(1 / 2, 12)
   })
 })
