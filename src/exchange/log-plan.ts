@@ -5,7 +5,7 @@ import type { LogBook, LogPlan } from '#exchange/log-entries'
 import { planLogPlayers } from '#exchange/log-players'
 import { planLogThemes } from '#exchange/log-themes'
 import { unkeepableProblems } from '#exchange/log-unkeepable'
-import { longestCode, longestTitle } from '#exchange/table/name-cells'
+import { isTitleTooLong, longestCode, longestTitle } from '#exchange/table/name-cells'
 import type { SeasonLog } from '#fairness/season-log'
 
 /**
@@ -43,7 +43,7 @@ function sessionProblems(log: SeasonLog, book: LogBook): readonly Problem[] {
         message: `has ${[...id].length} characters; 1 to ${longestCode} would be right`,
       })
     }
-    if (title !== null && [...title].length > longestTitle) {
+    if (title !== null && isTitleTooLong(title)) {
       problems.push({
         path: `${path}.title`,
         message: `has more than ${longestTitle} characters; a shorter one would be right`,

@@ -1,7 +1,7 @@
 import 'server-only'
 import { z } from 'zod'
 import { isDay } from '#common/time'
-import { longestName, longestTitle, nameProblem } from '#exchange/table/name-cells'
+import { isTitleTooLong, longestName, longestTitle, nameProblem } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
 import { lineGridLimits } from '#match/line-grid'
 import { parseLineMark } from '#match/line-mark'
@@ -26,6 +26,12 @@ const personName = z
     if (problem) context.addIssue({ code: 'custom', message: problem })
   })
 
+/** Of a practice, a match or a round. */
+const sessionTitle = z
+  .string()
+  .trim()
+  .refine((title) => !isTitleTooLong(title), `a title can be ${longestTitle} characters at most`)
+
 const mark = z.string().transform((text, context) => {
   const understood = parseMark(text)
   if (understood === null) context.addIssue({ code: 'custom', message: `“${text}” is none of A, D, K, W` })
@@ -36,7 +42,7 @@ const count = (most: number) => z.int().min(0).max(most)
 
 const column = z.strictObject({
   id,
-  title: z.string().trim().max(longestTitle, `a title can be ${longestTitle} letters at most`),
+  title: sessionTitle,
   turnCount: z
     .int()
     .min(1, 'a round has at least one turn')
@@ -132,7 +138,7 @@ const wholeMinutes = (least: number, most: number) =>
 export const newSessionInput = z.object({
   squadId: z.uuid(),
   day: z.string().refine(isDay, 'write a day of the calendar, such as 2026-03-31'),
-  title: z.string().trim().max(longestTitle, `a title can be ${longestTitle} letters at most`).default(''),
+  title: sessionTitle.default(''),
   startsAt: optional(z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'write a time of day such as 17:30')),
   lengthMinutes: optional(wholeMinutes(1, 600)),
   /** Who leads it; left out, whoever enters it. */

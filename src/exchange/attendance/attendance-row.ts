@@ -12,7 +12,7 @@ import type { CsvRecord } from '#exchange/csv/parse-records'
 import type { DaySpan } from '#exchange/table/date-form'
 import { type DateReading, dayOfText } from '#exchange/table/date-order'
 import type { NameOrder } from '#exchange/table/file-settings'
-import { codeProblem, longestTitle, nameInRow, nameProblem } from '#exchange/table/name-cells'
+import { codeProblem, isTitleTooLong, longestTitle, nameInRow, nameProblem } from '#exchange/table/name-cells'
 import { cellOf, type RowReading } from '#exchange/table/row-reading'
 
 type Dates = { readonly dateReading: DateReading; readonly within: DaySpan | null }
@@ -97,7 +97,7 @@ export function readAttendanceRow(
     const wrongCode = codeProblem(text)
     if (wrongCode) problems.push(wrongCode)
   }
-  if ([...cellOf(row, columns, 'title')].length > longestTitle)
+  if (isTitleTooLong(cellOf(row, columns, 'title')))
     problems.push(`The title has more than ${longestTitle} characters.`)
   const marks = columns.includes('marks')
     ? readMarksOfDays(row, context, problems)

@@ -43,6 +43,11 @@ export function nameProblem(name: string): string | null {
     : `“${name}” has no letter in it; write the player's name there.`
 }
 
+/** Longer than the book keeps; in characters, as the database counts, so that a file and a form are asked the same. */
+export function isTitleTooLong(title: string): boolean {
+  return [...title].length > longestTitle
+}
+
 /** What is wrong with a code, or null. */
 export function codeProblem(code: string): string | null {
   const length = [...code].length
