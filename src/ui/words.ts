@@ -57,7 +57,7 @@ export const words = {
   cause: { missed: 'missed', goalDuty: 'goal duty', whileHere: 'while here' },
   area: { one: 'area', many: 'areas' },
   correct: 'correct',
-  themeMissed: { away: "wasn't there", noTurn: "didn't get a turn" },
+  themeMissed: { away: 'wasn’t there', noTurn: 'didn’t get a turn' },
   passed: 'was offered, passed',
   guests: 'Guests',
   notEnoughWritten: 'Not enough written down to say.',

@@ -106,8 +106,8 @@ describe('notes on a player', () => {
   it('tell a theme it was away for from one it got no turn in', () => {
     expect([metText({ missed: null }), metText({ missed: 'away' }), metText({ missed: 'noTurn' })]).toEqual([
       'played',
-      "wasn't there",
-      "didn't get a turn",
+      'wasn’t there',
+      'didn’t get a turn',
     ])
   })
 })

@@ -44,11 +44,11 @@ describe('a player and a theme', () => {
     })
     expect(meetingCell('t', { ...meeting, missed: 'away' })).toMatchObject({
       mark: 'unknown',
-      words: "wasn't there",
+      words: 'wasn’t there',
     })
     expect(meetingCell('t', { ...meeting, missed: 'noTurn' })).toMatchObject({
       mark: 'hole',
-      words: "didn't get a turn",
+      words: 'didn’t get a turn',
     })
     expect(meetingCell('t', undefined).mark).toBe('none')
   })

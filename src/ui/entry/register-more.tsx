@@ -31,7 +31,7 @@ export function RegisterMore({ name, segments, onSegments, onTakeBack }: Registe
       <div className="w-full py-2">
         <HoldButton
           label={`Take back “${words.register.out}”`}
-          question={`Is ${name} really fit to play again today? With any knock to the head: no. Your club's and your federation's rules on head injuries come first.`}
+          question={`Is ${name} really fit to play again today? With any knock to the head: no. Your club’s and your federation’s rules on head injuries come first.`}
           yes="Yes, take it back"
           isOn
           onConfirm={() => {

@@ -35,7 +35,7 @@ export function ExportPart({ squad, season, termId, days, keepsChanged }: Export
         Take files away
       </SectionTitle>
       <p className="mb-3 max-w-prose text-sm text-soft">
-        They hold children's names. Keep them where only those can read them who may see this page.
+        They hold children’s names. Keep them where only those can read them who may see this page.
       </p>
       <Choice
         label="Season or term"

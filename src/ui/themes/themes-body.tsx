@@ -108,7 +108,7 @@ type PlayersPartProps = Pick<ThemesBodyProps, 'squad' | 'term' | 'rows' | 'playe
 function PlayersPart({ squad, term, rows, players }: PlayersPartProps) {
   return (
     <section>
-      <SectionTitle note="Minutes and turns played in each. Framed: was there and didn't get a turn. Dashed: wasn't there. Players by name.">
+      <SectionTitle note="Minutes and turns played in each. Framed: was there and didn’t get a turn. Dashed: wasn’t there. Players by name.">
         Players and themes
       </SectionTitle>
       <ThemeGrid
