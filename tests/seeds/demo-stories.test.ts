@@ -4,7 +4,7 @@ import type { Flag } from '#fairness/flags/raise-flags'
 import { emptyKindStanding } from '#fairness/standing'
 import { dueStatusOf } from '#fairness/status'
 import { policyInForce } from '#squad/policy'
-import { demoSquads } from '../../seeds/club'
+import { demoSquads, springId } from '../../seeds/club'
 import { buildDemoClub } from '../../seeds/demo-club'
 import { playerId } from '../../seeds/names'
 import { stories } from '../../seeds/stories'
@@ -67,8 +67,8 @@ describe('the stories of the demo club are in its numbers', () => {
   it('a sole keeper is flagged for time in goal while no gap is outside the band', () => {
     const { roles } = practiceOf(underTwelve, 'soleKeeper')
     for (const figure of Object.values(roles)) expect(dueStatusOf(figure, policy)).toBe('within')
-    expect(rulesOf(underTwelve, 'soleKeeper')).toEqual(['goalShareOver'])
-    expect(rulesOf(underTwelve, 'soleKeeper', 'match')).toEqual(['goalShareOver'])
+    expect(rulesOf(underTwelve, 'soleKeeper')).toEqual([`goalShareOver ${springId}`])
+    expect(rulesOf(underTwelve, 'soleKeeper', 'match')).toEqual([`goalShareOver ${springId}`])
   })
 
   it('one put in goal unwillingly is flagged every time while no gap is outside the band', () => {
