@@ -20,8 +20,20 @@ export const actions = [
 ] as const
 export type Action = (typeof actions)[number]
 
-const coaching = { administrator: 'club', headCoach: 'club', coach: 'ownSquads', helper: 'nothing', guardian: 'nothing' } as const
-const heading = { administrator: 'club', headCoach: 'club', coach: 'nothing', helper: 'nothing', guardian: 'nothing' } as const
+const coaching = {
+  administrator: 'club',
+  headCoach: 'club',
+  coach: 'ownSquads',
+  helper: 'nothing',
+  guardian: 'nothing',
+} as const
+const heading = {
+  administrator: 'club',
+  headCoach: 'club',
+  coach: 'nothing',
+  helper: 'nothing',
+  guardian: 'nothing',
+} as const
 
 /** Who may do what: the one table that the checks, and the tests of the checks, are made from. */
 export const reachOf: Readonly<Record<Action, Readonly<Record<ViewerRole, Reach>>>> = {

@@ -59,7 +59,8 @@ function sentenceOf(error: unknown): string {
 const sentences = {
   notAllowed: 'This is not yours to change. Ask the head coach of the club.',
   notFound: 'This is no longer there. Reload the page.',
-  conflict: 'Somebody else wrote this at the same time, and nothing of yours was saved. Look at what stands there now, then save again.',
+  conflict:
+    'Somebody else wrote this at the same time, and nothing of yours was saved. Look at what stands there now, then save again.',
 }
 
 /** For bodies: the accepted ends of an action. */

@@ -7,7 +7,11 @@ import { accept, type Result, refuse } from '#common/result'
 export type FormReply =
   | { readonly status: 'idle' }
   | { readonly status: 'done'; readonly message: string }
-  | { readonly status: 'refused'; readonly problems: readonly Problem[]; readonly typed: Readonly<Record<string, string>> }
+  | {
+      readonly status: 'refused'
+      readonly problems: readonly Problem[]
+      readonly typed: Readonly<Record<string, string>>
+    }
 
 /** A form as an object: fields that come more than once are lists; a field named `json` is parsed and laid over the rest. */
 export function readForm(form: FormData): Result<Record<string, unknown>, Problem> {
@@ -37,5 +41,7 @@ export function typedOf(form: FormData): Readonly<Record<string, string>> {
 export function parseFields<Value>(schema: ZodType<Value>, fields: unknown): Result<Value, Problem> {
   const parsed = schema.safeParse(fields)
   if (parsed.success) return accept(parsed.data)
-  return refuse(...parsed.error.issues.map((issue) => ({ path: issue.path.join('.'), message: issue.message })))
+  return refuse(
+    ...parsed.error.issues.map((issue) => ({ path: issue.path.join('.'), message: issue.message })),
+  )
 }

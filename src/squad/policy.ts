@@ -50,6 +50,9 @@ export function policyInForce(
   const newest = (ageLimit: number | null) =>
     begun
       .filter((v) => v.ageLimit === ageLimit)
-      .reduce<PolicyVersion | null>((best, v) => (best && best.effectiveFrom >= v.effectiveFrom ? best : v), null)
+      .reduce<PolicyVersion | null>(
+        (best, v) => (best && best.effectiveFrom >= v.effectiveFrom ? best : v),
+        null,
+      )
   return (newest(at.ageLimit) ?? newest(null))?.policy ?? defaultPolicy
 }

@@ -9,7 +9,12 @@ export type TermId = string
 export type Squad = { readonly id: SquadId; readonly name: string; readonly ageLimit: number }
 
 /** Both days belong to it. */
-export type Term = { readonly id: TermId; readonly name: string; readonly firstDay: Day; readonly lastDay: Day }
+export type Term = {
+  readonly id: TermId
+  readonly name: string
+  readonly firstDay: Day
+  readonly lastDay: Day
+}
 
 export type Season = {
   readonly id: SeasonId
@@ -24,7 +29,10 @@ export type Season = {
 export type Membership = { readonly playerId: PlayerId; readonly firstDay: Day; readonly lastDay: Day | null }
 
 /** Who plays with the squad on a day without being one of its members is a guest there. */
-export function isMemberOn(memberships: readonly Membership[], at: { playerId: PlayerId; day: Day }): boolean {
+export function isMemberOn(
+  memberships: readonly Membership[],
+  at: { playerId: PlayerId; day: Day },
+): boolean {
   return memberships.some(
     (m) => m.playerId === at.playerId && m.firstDay <= at.day && (m.lastDay === null || at.day <= m.lastDay),
   )
