@@ -22,6 +22,8 @@ export type AnnealWish = {
   readonly tries: number
   /** The goal's value at which nothing is left to gain. */
   readonly enough?: number
+  /** The search may end as soon as nobody rests beyond the limit. */
+  readonly stopWhenMended?: boolean
   /** Asked now and then; false ends the search early. */
   readonly mayGoOn: () => boolean
 }
@@ -47,6 +49,7 @@ export function anneal(board: Board, wish: AnnealWish): void {
   const first = firstValue(board, wish.goal)
   for (let tried = 0; tried < wish.tries; tried += 1) {
     if (tried % tryBatch === 0 && !wish.mayGoOn()) break
+    if (wish.stopWhenMended && best.excess === 0) break
     if (best.excess === 0 && first + best.value <= (wish.enough ?? Number.NEGATIVE_INFINITY) + noise) break
     const exchange = propose()
     if (exchange === null || !mayExchange(board, exchange)) continue

@@ -9,9 +9,13 @@ export type KeeperDuties = readonly ReadonlyMap<number, number>[]
 type Search = {
   readonly problem: RotationProblem
   readonly mayTake: MayTake
+  readonly chains: readonly KeeperChain[]
   readonly duties: Map<number, number>[]
-  /** Who would be asked first, for a duty of so many seconds. */
-  readonly order: (players: readonly number[], seconds: number) => readonly number[]
+  /** Who would be asked first, for a duty of so many seconds from a step of a chain on. */
+  readonly order: (
+    players: readonly number[],
+    duty: { readonly chain: number; readonly step: number; readonly seconds: number },
+  ) => readonly number[]
   /** Called when a duty is given (1) or taken back (−1). */
   readonly onDuty: (player: number, seconds: number, sign: 1 | -1) => void
 }
@@ -26,8 +30,14 @@ export function chooseKeepers(
   preference: Pick<Search, 'order' | 'onDuty'>,
   rounds: readonly number[] = [...problem.rounds.keys()],
 ): { readonly duties: KeeperDuties } | { readonly impossibleRound: number } {
-  const search: Search = { problem, mayTake, duties: problem.turns.map(() => new Map()), ...preference }
   const chains = keeperChains(problem)
+  const search: Search = {
+    problem,
+    mayTake,
+    chains,
+    duties: problem.turns.map(() => new Map()),
+    ...preference,
+  }
   for (const round of rounds) {
     const own = chains.filter((chain) => chain.round === round)
     if (own.length > 0 && !fillChains(search, own, { chain: 0, step: 0 })) return { impossibleRound: round }
@@ -52,7 +62,8 @@ function fillChains(search: Search, chains: readonly KeeperChain[], at: Position
       own.every((turn) => !duties[turn]?.has(player) && search.mayTake(turn, player, chain.place))
     )
   })
-  const ordered = search.order(players, secondsEach * (chain.turns.length - at.step))
+  const seconds = secondsEach * (chain.turns.length - at.step)
+  const ordered = search.order(players, { chain: search.chains.indexOf(chain), step: at.step, seconds })
   for (const player of ordered) {
     const own = turns(player)
     for (const turn of own) duties[turn]?.set(player, chain.place)

@@ -1,3 +1,4 @@
+import { balanceDuties } from '#rotation/balance-duties'
 import { chooseKeepers, type KeeperDuties } from '#rotation/choose-keepers'
 import { fairSeconds } from '#rotation/fair-seconds'
 import type { MayTake } from '#rotation/may-take'
@@ -28,10 +29,14 @@ export function firstPlan(
   const owed = owedSeconds(problem)
   const keep = seatRoles.indexOf('keep')
   const perRole = (player: number, role: number) => owed[player * 4 + role] as number
+  const wanted = balanceDuties(problem, mayTake, owedKeeping(problem, owed))
   const choice = chooseKeepers(problem, mayTake, {
-    order: (players, seconds) =>
+    order: (players, { chain, step, seconds }) =>
       [...players].sort(
-        (a, b) => dutyCost(perRole(a, keep), seconds) - dutyCost(perRole(b, keep), seconds) || a - b,
+        (a, b) =>
+          Number(step === 0 && b === wanted[chain]) - Number(step === 0 && a === wanted[chain]) ||
+          dutyCost(perRole(a, keep), seconds) - dutyCost(perRole(b, keep), seconds) ||
+          a - b,
       ),
     onDuty: (player, seconds, sign) => {
       owed[player * 4 + keep] = perRole(player, keep) - sign * seconds
@@ -39,6 +44,17 @@ export function firstPlan(
   })
   if ('impossibleRound' in choice) return null
   return seatAll({ problem, mayTake, style, owed, duties: choice.duties })
+}
+
+/**
+ * How much keeping would suit each player best. Where the gaps of a player do not add up to nothing, each role bears a
+ * quarter of the rest.
+ */
+function owedKeeping(problem: RotationProblem, owed: Float64Array): readonly number[] {
+  return problem.players.map(({ gap }, player) => {
+    const sum = gap.attack + gap.defend + gap.keep + gap.rest
+    return (owed[player * 4 + seatRoles.indexOf('keep')] as number) + sum / 4
+  })
 }
 
 /** What another `seconds` add to the square of what is still owed. */

@@ -1,59 +1,131 @@
 import { seededChance } from '#common/chance'
 import { InvariantError } from '#common/result'
-import { anneal, goals } from '#rotation/anneal'
-import { layOut, planOf } from '#rotation/board'
+import { planOf } from '#rotation/board'
 import { checkPlan } from '#rotation/check-plan'
-import { firstPlan } from '#rotation/first-plan'
 import { mayTakeIn } from '#rotation/may-take'
+import { mixingBound } from '#rotation/mixing-bound'
+import type { RotationPlan } from '#rotation/plan'
 import { planValues } from '#rotation/plan-values'
 import type { RotationProblem } from '#rotation/problem'
 import { leastRestByCounting } from '#rotation/rest-bound'
-import { proofOf, type Rotation } from '#rotation/rotation'
+import { proofOf, type RestLimitReport, type Rotation } from '#rotation/rotation'
 import { settle } from '#rotation/settle'
 import { setDeadline } from '#solver/deadline'
+import { boundWithoutLimit, type Fairest, improveExactly } from '#solver/fairest-plan'
+import { findExactly, findQuickly } from '#solver/find-within-limit'
+import { boardOf, lower, type Search, solverInTime } from '#solver/search'
 
 export type SolveSettings = {
   readonly seed: number
   readonly timeLimitMs: number
   readonly workLimit: number | null
+  /** When the request had been read, by `performance.now()`. */
   readonly began: number
 }
 
+/**
+ * The fairest rotation that can be found in time, with its proofs. The request must be possible (clash.ts).
+ * @throws InvariantError when a plan is about to be returned that breaks a rule.
+ */
 export async function solveRotation(problem: RotationProblem, settings: SolveSettings): Promise<Rotation> {
-  const deadline = setDeadline(settings)
+  const search: Search = {
+    problem,
+    mayTake: mayTakeIn(problem),
+    deadline: setDeadline(settings),
+    chance: seededChance(settings.seed),
+    seed: settings.seed,
+  }
+  const within = await leastLimit(search)
+  const fairest = await findFairest(search, within)
+  const plan = polish(search, fairest, within.used)
+  const broken = checkPlan({ ...problem, restLimit: within.used }, plan)
+  if (broken.length > 0) throw new InvariantError('A rotation breaks a rule.', { broken: broken.slice(0, 5) })
+  const values = planValues(problem, plan)
+  return {
+    plan,
+    values,
+    restLimit: report(problem.restLimit, within, {
+      value: values.unfairness,
+      without: fairest.boundWithoutLimit,
+    }),
+    unfairness: proofOf(values.unfairness, fairest.bound),
+    situationUnfairness: proofOf(values.situationUnfairness, 0),
+    mixing: proofOf(values.mixing, mixingBound(problem)),
+  }
+}
+
+type Within = { readonly plan: RotationPlan; readonly used: number | null; readonly isProven: boolean }
+
+/** The smallest rest limit, from the one asked for on, with which a plan is found, and whether a smaller is impossible. */
+async function leastLimit(search: Search): Promise<Within> {
+  const { problem } = search
   const asked = problem.restLimit
-  const least = asked === null ? null : leastRestByCounting(problem, asked)
-  const mayTake = mayTakeIn(problem)
-  for (let limit = least; ; limit = limit === null ? null : limit + 1) {
-    const plan = firstPlan(problem, mayTake, { waitingWeight: 0.5, restLimit: limit })
+  if (asked === null) {
+    const plan = findQuickly(search, null)
     if (plan === null) throw new InvariantError('A turn that can be seated was not.')
-    const board = layOut(problem, plan)
-    for (const goal of goals)
-      anneal(board, {
-        goal,
-        restLimit: limit,
-        chance: seededChance(settings.seed),
-        tries: 100_000,
-        mayGoOn: () => deadline.leftMs() > 0,
-      })
-    settle(board, limit)
-    const found = planOf(board)
-    if (checkPlan({ ...problem, restLimit: limit }, found).length > 0) continue
-    const values = planValues(problem, found)
-    return {
-      plan: found,
-      values,
-      restLimit: {
-        asked,
-        used: limit,
-        leastPossible: limit,
-        proven: limit === least,
-        price: null,
-        priceAtMost: null,
-      },
-      unfairness: proofOf(values.unfairness, 0),
-      situationUnfairness: proofOf(values.situationUnfairness, 0),
-      mixing: proofOf(values.mixing, 0),
-    }
+    return { plan, used: null, isProven: true }
+  }
+  let isProven = true
+  for (let limit = leastRestByCounting(problem, asked); ; limit += 1) {
+    const quick = findQuickly(search, limit)
+    if (quick) return { plan: quick, used: limit, isProven }
+    if (limit > problem.turns.length) throw new InvariantError('No plan without a limit on rests.', { limit })
+    const solver = await solverInTime(search)
+    const exact = solver && findExactly(search, solver, { restLimit: limit, share: 0.4 })
+    if (exact?.plan) return { plan: exact.plan, used: limit, isProven }
+    // Where a limit is impossible, so is every smaller one; a limit that stayed open spoils the proof of those above.
+    isProven = exact?.isImpossible ?? false
+  }
+}
+
+async function findFairest(
+  search: Search,
+  { plan, used }: Within,
+): Promise<Fairest & { readonly boundWithoutLimit: number | null }> {
+  const board = boardOf(search, plan)
+  lower(search, board, { goal: 'unfairness', restLimit: used, tries: 100_000, reserveMs: 0 })
+  const start = planOf(board)
+  let fairest: Fairest = { plan: start, value: planValues(search.problem, start).unfairness, bound: 0 }
+  const solver = await solverInTime(search)
+  if (!solver) return { ...fairest, boundWithoutLimit: null }
+  const without = used === null ? null : boundWithoutLimit(search, solver, fairest.plan)
+  fairest = { ...fairest, bound: without ?? 0 }
+  const isOpen = () => fairest.value - fairest.bound > 1e-6 * Math.max(1, fairest.value)
+  if (isOpen())
+    fairest = improveExactly(search, solver, fairest, { restLimit: used, share: 0.7, byTurn: false })
+  if (isOpen() && used !== null && search.deadline.leftMs() > 200)
+    fairest = improveExactly(search, solver, fairest, { restLimit: used, share: 0.6, byTurn: true })
+  return { ...fairest, boundWithoutLimit: without }
+}
+
+/** The later goals one after the other, none at the cost of one before it; then every exchange that is fairer still. */
+function polish(search: Search, fairest: Fairest, restLimit: number | null): RotationPlan {
+  const board = boardOf(search, fairest.plan)
+  for (const goal of ['situations', 'roleChanges', 'mixing'] as const)
+    lower(search, board, {
+      goal,
+      restLimit,
+      tries: 100_000,
+      enough: goal === 'mixing' ? mixingBound(search.problem) : 0,
+    })
+  settle(board, restLimit)
+  return planOf(board)
+}
+
+function report(
+  asked: number | null,
+  { used, isProven }: Within,
+  fairness: { readonly value: number; readonly without: number | null },
+): RestLimitReport {
+  const { value, without } = fairness
+  const isFree = without !== null && value - without <= 1e-6 * Math.max(1, value)
+  const atMost = isFree ? 0 : without !== null && without > 0 ? value / without - 1 : null
+  return {
+    asked,
+    used,
+    leastPossible: used,
+    proven: isProven,
+    price: used !== null && isFree ? 0 : null,
+    priceAtMost: used === null ? null : atMost,
   }
 }

@@ -41,19 +41,8 @@ function playerOf(
   asked: { readonly id: string; readonly turnCount: number; readonly mayMiss: boolean },
 ): RotationRequestJson['players'][number] {
   const { id, turnCount, mayMiss } = asked
-  const gap = () => random.whole(-12, 12) * 10
-  const seconds = random.chance(0.7)
-    ? {
-        attack: gap(),
-        defend: gap(),
-        keep: gap(),
-        rest: gap(),
-        outnumbering: gap(),
-        level: gap(),
-        outnumbered: gap(),
-      }
-    : {}
-  const own = { id, keeps: random.chance(0.8), gap: seconds }
+  const keeps = random.chance(0.8)
+  const own = { id, keeps, gap: random.chance(0.7) ? gapOf(random, keeps) : {} }
   if (!mayMiss || random.chance(0.4)) return own
   const middle = random.whole(2, turnCount - 1)
   if (random.chance(0.4)) return { ...own, fromTurn: middle }
@@ -71,6 +60,21 @@ function playerOf(
   }
 }
 
+/** As a book carries it over: what someone got too much of one role lacks in the others. */
+function gapOf(random: SeededRandom, keeps: boolean) {
+  const gap = () => random.whole(-12, 12) * 10
+  const [attack, defend, keep] = [gap(), gap(), keeps ? gap() : 0]
+  return {
+    attack,
+    defend,
+    keep,
+    rest: -attack - defend - keep,
+    outnumbering: gap(),
+    level: gap(),
+    outnumbered: gap(),
+  }
+}
+
 type Station = { attack: number; defend: number; keep: number }
 
 function roundsOf(
@@ -78,6 +82,7 @@ function roundsOf(
   asked: { readonly ids: readonly string[]; readonly turnCount: number; readonly sure: number },
 ): RotationRequestJson['rounds'] {
   const rounds: RotationRequestJson['rounds'] = []
+  const lengths = random.pick([[40], [45, 60], [30, 60], [40, 60, 90], [30, 45, 60], [40, 45, 60]])
   let left = asked.turnCount
   while (left > 0) {
     const turns = Math.min(left, random.whole(3, 6))
@@ -88,7 +93,7 @@ function roundsOf(
     const half = Math.ceil(asked.ids.length / 2)
     rounds.push({
       id: `r${rounds.length + 1}`,
-      turnSeconds: random.pick([30, 40, 45, 60]),
+      turnSeconds: random.pick(lengths),
       keepersStay: random.chance(0.6),
       ...(mayHaveSides
         ? {
