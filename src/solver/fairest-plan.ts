@@ -5,7 +5,7 @@ import type { Solver } from '#solver/highs'
 import { planOfSolution } from '#solver/plan-of-solution'
 import { addRestRows } from '#solver/rest-rows'
 import { columnsOfPlan, rotationModel } from '#solver/rotation-model'
-import { boardOf, legalPlan, lower, type Search, solveInTime } from '#solver/search'
+import { boardOf, legalPlan, lower, polishMs, type Search, solveInTime } from '#solver/search'
 import { alikeTurns, singleTurns } from '#solver/turn-groups'
 
 export type Fairest = { readonly plan: RotationPlan; readonly value: number; readonly bound: number }
@@ -49,13 +49,19 @@ export function improveExactly(search: Search, solver: Solver, known: Fairest, a
   return unfairness < known.value ? { plan, value: unfairness, bound } : { ...known, bound }
 }
 
-/** Mends rests beyond the limit by exchanges that leave every share as it is. */
+/**
+ * Mends rests beyond the limit by exchanges, first by such as leave every share as it is, then by any; those cost some
+ * evenness, but keep most of what the exact solver found, above all who keeps when.
+ */
 function layOut(search: Search, plan: RotationPlan | null, asked: Asked): RotationPlan | null {
   if (plan === null) return null
   const board = boardOf(search, plan)
   const { restLimit } = asked
-  if (restLimit !== null && legalPlan(search, board, restLimit) === null)
-    lower(search, board, { goal: 'situations', restLimit, tries: 60_000, stopWhenMended: true })
+  for (const goal of ['situations', 'unfairness'] as const) {
+    if (restLimit === null || legalPlan(search, board, restLimit) !== null) break
+    const stopWhenMended = goal === 'situations'
+    lower(search, board, { goal, restLimit, tries: 40_000, stopWhenMended, reserveMs: polishMs })
+  }
   return legalPlan(search, board, restLimit)
 }
 
@@ -63,6 +69,6 @@ function layOut(search: Search, plan: RotationPlan | null, asked: Asked): Rotati
 export function boundWithoutLimit(search: Search, solver: Solver, near: RotationPlan): number {
   const model = rotationModel(search.problem, alikeTurns(search.problem))
   const { unitSeconds } = addFairnessGoal(model, near)
-  const answer = solveInTime(search, solver, { model: model.linear, share: 0.5, isRelaxed: true })
+  const answer = solveInTime(search, solver, { model: model.linear, share: 0.3, isRelaxed: true })
   return answer.status === 'optimal' ? answer.objective * unitSeconds ** 2 : 0
 }

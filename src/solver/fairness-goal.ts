@@ -7,7 +7,9 @@ import type { RotationModel } from '#solver/rotation-model'
 import { addSquareCost } from '#solver/square-cost'
 
 /** How far around what is owed and what a known plan gives the cost is exact, in turns of the longest kind. */
-const windowTurns = 2
+const windowTurns = 4
+/** So few possible totals are all written down, wherever they lie. */
+const sparsePoints = 40
 
 /**
  * Gives a rotation model the goal of even shares: the sum over players and the four roles of (gap afterwards)², counted
@@ -40,7 +42,10 @@ export function addFairnessGoal(model: RotationModel, near: RotationPlan): { rea
     all.forEach(({ entries, constant, attainable }, role) => {
       const target = (owed[player * 4 + role] as number) / unitSeconds
       const got = planTotal(model, near, { player, role }) / unitSeconds
-      const window = { from: Math.min(target, got) - margin, to: Math.max(target, got) + margin }
+      const isSparse = attainable.length <= sparsePoints
+      const window = isSparse
+        ? { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY }
+        : { from: Math.min(target, got) - margin, to: Math.max(target, got) + margin }
       addSquareCost(model.linear, { entries, constant, target, attainable, window })
     })
   }

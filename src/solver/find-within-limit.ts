@@ -9,7 +9,7 @@ import { singleTurns } from '#solver/turn-groups'
 
 /** How much waiting weighs in the first plans that are tried, from even shares alone to whoever waited longest. */
 const waitingWeights = [0.5, 4, 40]
-const triesEach = 40_000
+const triesEach = 25_000
 
 /** A plan that keeps every rule with this rest limit, made without the exact solver; null when none was met. */
 export function findQuickly(search: Search, restLimit: number | null): RotationPlan | null {

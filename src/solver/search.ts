@@ -24,6 +24,8 @@ const stepsPerWork = 4
 /** Below this the exact solver is not even loaded. */
 const leastMs = 120
 const leastWork = 20
+/** Kept back for the later goals when the exact solver is given its time. */
+export const polishMs = 150
 
 /** Lowers one goal of a plan by exchanges; the plan may break the rest limit at first, and then that is mended. */
 export function lower(
@@ -74,7 +76,7 @@ export function solveInTime(
   const work = left === null ? null : Math.floor(left * asked.share * stepsPerWork)
   const answer = solver.solve(asked.model, {
     ...asked,
-    timeMs: Math.max(1, deadline.leftMs() * asked.share),
+    timeMs: Math.max(1, (deadline.leftMs() - polishMs) * asked.share),
     work,
     seed,
   })

@@ -13,7 +13,10 @@ import { settle } from '#rotation/settle'
 import { setDeadline } from '#solver/deadline'
 import { boundWithoutLimit, type Fairest, improveExactly } from '#solver/fairest-plan'
 import { findExactly, findQuickly } from '#solver/find-within-limit'
-import { boardOf, lower, type Search, solverInTime } from '#solver/search'
+import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/search'
+
+/** Exchanges tried before the exact solver is asked. */
+const firstTries = 40_000
 
 export type SolveSettings = {
   readonly seed: number
@@ -46,7 +49,7 @@ export async function solveRotation(problem: RotationProblem, settings: SolveSet
     values,
     restLimit: report(problem.restLimit, within, {
       value: values.unfairness,
-      without: fairest.boundWithoutLimit,
+      without: fairest.without,
     }),
     unfairness: proofOf(values.unfairness, fairest.bound),
     situationUnfairness: proofOf(values.situationUnfairness, 0),
@@ -78,24 +81,27 @@ async function leastLimit(search: Search): Promise<Within> {
   }
 }
 
-async function findFairest(
-  search: Search,
-  { plan, used }: Within,
-): Promise<Fairest & { readonly boundWithoutLimit: number | null }> {
+type FairestOfAll = Fairest & { readonly without: Fairest | null }
+
+/** The fairest plan with the limit, and, as far as time allows, what would be possible without one. */
+async function findFairest(search: Search, { plan, used }: Within): Promise<FairestOfAll> {
   const board = boardOf(search, plan)
-  lower(search, board, { goal: 'unfairness', restLimit: used, tries: 100_000, reserveMs: 0 })
+  lower(search, board, { goal: 'unfairness', restLimit: used, tries: firstTries, reserveMs: polishMs })
   const start = planOf(board)
   let fairest: Fairest = { plan: start, value: planValues(search.problem, start).unfairness, bound: 0 }
   const solver = await solverInTime(search)
-  if (!solver) return { ...fairest, boundWithoutLimit: null }
-  const without = used === null ? null : boundWithoutLimit(search, solver, fairest.plan)
-  fairest = { ...fairest, bound: without ?? 0 }
-  const isOpen = () => fairest.value - fairest.bound > 1e-6 * Math.max(1, fairest.value)
-  if (isOpen())
-    fairest = improveExactly(search, solver, fairest, { restLimit: used, share: 0.7, byTurn: false })
-  if (isOpen() && used !== null && search.deadline.leftMs() > 200)
-    fairest = improveExactly(search, solver, fairest, { restLimit: used, share: 0.6, byTurn: true })
-  return { ...fairest, boundWithoutLimit: without }
+  if (!solver) return { ...fairest, without: null }
+  const unlimited = { ...fairest, bound: used === null ? 0 : boundWithoutLimit(search, solver, fairest.plan) }
+  fairest = { ...fairest, bound: unlimited.bound }
+  const isOpen = ({ value, bound }: Fairest) => value - bound > 1e-6 * Math.max(1, value)
+  const improve = (known: Fairest, wish: { restLimit: number | null; share: number; byTurn: boolean }) =>
+    isOpen(known) && search.deadline.leftMs() > 2 * polishMs
+      ? improveExactly(search, solver, known, wish)
+      : known
+  fairest = improve(fairest, { restLimit: used, share: used === null ? 1 : 0.75, byTurn: false })
+  if (used === null) return { ...fairest, without: null }
+  fairest = improve(fairest, { restLimit: used, share: 0.9, byTurn: true })
+  return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
 }
 
 /** The later goals one after the other, none at the cost of one before it; then every exchange that is fairer still. */
@@ -115,17 +121,20 @@ function polish(search: Search, fairest: Fairest, restLimit: number | null): Rot
 function report(
   asked: number | null,
   { used, isProven }: Within,
-  fairness: { readonly value: number; readonly without: number | null },
+  fairness: { readonly value: number; readonly without: Fairest | null },
 ): RestLimitReport {
   const { value, without } = fairness
-  const isFree = without !== null && value - without <= 1e-6 * Math.max(1, value)
-  const atMost = isFree ? 0 : without !== null && without > 0 ? value / without - 1 : null
+  const bound = without === null ? 0 : without.bound
+  // A plan that keeps the limit is one of those without it, too.
+  const best = without === null ? value : Math.min(value, without.value)
+  const isKnown = without !== null && proofOf(best, bound).proven
+  const ratio = (to: number) => (value === to ? 0 : to > 0 ? Math.max(0, value / to - 1) : null)
   return {
     asked,
     used,
     leastPossible: used,
     proven: isProven,
-    price: used !== null && isFree ? 0 : null,
-    priceAtMost: used === null ? null : atMost,
+    price: used !== null && isKnown ? ratio(best) : null,
+    priceAtMost: used === null || without === null ? null : ratio(isKnown ? best : Math.min(value, bound)),
   }
 }
