@@ -2,17 +2,18 @@ import { seededChance } from '#common/chance'
 import { InvariantError } from '#common/result'
 import { planOf } from '#rotation/board'
 import { checkPlan } from '#rotation/check-plan'
+import { firstPlan } from '#rotation/first-plan'
 import { mayTakeIn } from '#rotation/may-take'
 import { mixingBound } from '#rotation/mixing-bound'
-import type { RotationPlan } from '#rotation/plan'
+import { longestRest, type RotationPlan } from '#rotation/plan'
 import { planValues } from '#rotation/plan-values'
 import type { RotationProblem } from '#rotation/problem'
 import { leastRestByCounting } from '#rotation/rest-bound'
 import { proofOf, type RestLimitReport, type Rotation } from '#rotation/rotation'
-import { settle } from '#rotation/settle'
 import { setDeadline } from '#solver/deadline'
 import { boundWithoutLimit, type Fairest, improveExactly } from '#solver/fairest-plan'
 import { findExactly, findQuickly } from '#solver/find-within-limit'
+import { polish } from '#solver/polish'
 import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/search'
 
 /** Exchanges tried before the exact solver is asked. */
@@ -40,7 +41,7 @@ export async function solveRotation(problem: RotationProblem, settings: SolveSet
   }
   const within = await leastLimit(search)
   const fairest = await findFairest(search, within)
-  const plan = polish(search, fairest, within.used)
+  const plan = polish(search, fairest.plan, within.used)
   const broken = checkPlan({ ...problem, restLimit: within.used }, plan)
   if (broken.length > 0) throw new InvariantError('A rotation breaks a rule.', { broken: broken.slice(0, 5) })
   const values = planValues(problem, plan)
@@ -74,11 +75,20 @@ async function leastLimit(search: Search): Promise<Within> {
     if (quick) return { plan: quick, used: limit, isProven }
     if (limit > problem.turns.length) throw new InvariantError('No plan without a limit on rests.', { limit })
     const solver = await solverInTime(search)
-    const exact = solver && findExactly(search, solver, { restLimit: limit, share: 0.4 })
-    if (exact?.plan) return { plan: exact.plan, used: limit, isProven }
+    if (!solver) return withinItsOwnLimit(search, limit)
+    const exact = findExactly(search, solver, { restLimit: limit, share: 0.4 })
+    if (exact.plan) return { plan: exact.plan, used: limit, isProven }
     // Where a limit is impossible, so is every smaller one; a limit that stayed open spoils the proof of those above.
-    isProven = exact?.isImpossible ?? false
+    isProven = exact.isImpossible
   }
+}
+
+/** Out of time: the plan that makes nobody wait long, with the longest wait in it as its limit. */
+function withinItsOwnLimit(search: Search, least: number): Within {
+  const plan = firstPlan(search.problem, search.mayTake, { waitingWeight: 40, restLimit: least })
+  if (plan === null) throw new InvariantError('A turn that can be seated was not.')
+  const longest = Math.max(...search.problem.players.map((_, player) => longestRest(plan, player)))
+  return { plan, used: Math.max(least, longest), isProven: false }
 }
 
 type FairestOfAll = Fairest & { readonly without: Fairest | null }
@@ -102,20 +112,6 @@ async function findFairest(search: Search, { plan, used }: Within): Promise<Fair
   if (used === null) return { ...fairest, without: null }
   fairest = improve(fairest, { restLimit: used, share: 0.9, byTurn: true })
   return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
-}
-
-/** The later goals one after the other, none at the cost of one before it; then every exchange that is fairer still. */
-function polish(search: Search, fairest: Fairest, restLimit: number | null): RotationPlan {
-  const board = boardOf(search, fairest.plan)
-  for (const goal of ['situations', 'roleChanges', 'mixing'] as const)
-    lower(search, board, {
-      goal,
-      restLimit,
-      tries: 100_000,
-      enough: goal === 'mixing' ? mixingBound(search.problem) : 0,
-    })
-  settle(board, restLimit)
-  return planOf(board)
 }
 
 function report(
