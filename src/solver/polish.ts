@@ -6,9 +6,11 @@ import { type PlanValues, planValues } from '#rotation/plan-values'
 import { settle } from '#rotation/settle'
 import { boardOf, legalPlan, lower, type Search } from '#solver/search'
 
-const triesPerGoal = 100_000
+/** Exchanges tried for each goal: so many for each player and turn, and never more than so many. */
+const triesPerPlace = 250
+const mostTries = 100_000
 /** How often mixing is tried again where its bound is not reached. */
-const mixingRounds = 8
+const mixingRounds = 3
 
 /**
  * The later goals one after the other, none at the cost of one before it; then every exchange that is fairer still. The
@@ -17,20 +19,25 @@ const mixingRounds = 8
 export function polish(search: Search, plan: RotationPlan, restLimit: number | null): RotationPlan {
   const board = boardOf(search, plan)
   settle(board, restLimit)
-  lower(search, board, { goal: 'situations', restLimit, tries: triesPerGoal })
-  lower(search, board, { goal: 'roleChanges', restLimit, tries: triesPerGoal })
+  const tries = Math.min(mostTries, triesPerPlace * board.players * board.turns)
+  lower(search, board, { goal: 'situations', restLimit, tries })
+  lower(search, board, { goal: 'roleChanges', restLimit, tries })
   const designed = designedPlan(search.problem)
   if (designed && isBetter(search, designed, planOf(board), restLimit)) return designed
-  mix(search, board, restLimit)
+  mix(search, board, { restLimit, tries })
   settle(board, restLimit)
   return planOf(board)
 }
 
-function mix(search: Search, board: Board, restLimit: number | null): void {
+function mix(
+  search: Search,
+  board: Board,
+  wish: { readonly restLimit: number | null; readonly tries: number },
+): void {
   const enough = mixingBound(search.problem)
   for (let round = 0; round < mixingRounds; round += 1) {
     if (search.deadline.leftMs() <= 0 || planValues(search.problem, planOf(board)).mixing <= enough) return
-    lower(search, board, { goal: 'mixing', restLimit, tries: triesPerGoal * (1 + round), enough })
+    lower(search, board, { ...wish, goal: 'mixing', enough })
   }
 }
 

@@ -11,9 +11,12 @@ describe('a signed value', () => {
     expect(unsign(sign('a.b.c'))).toBe('a.b.c')
   })
 
-  it.each(['', 'club/person', 'club/person.', '.', `${'x'.repeat(10_000)}.y`])('is not believed when forged: %s', (forged) => {
-    expect(unsign(forged)).toBeNull()
-  })
+  it.each(['', 'club/person', 'club/person.', '.', `${'x'.repeat(10_000)}.y`])(
+    'is not believed when forged: %s',
+    (forged) => {
+      expect(unsign(forged)).toBeNull()
+    },
+  )
 
   it('is not believed when changed, or signed elsewhere', () => {
     const signed = sign('club/person')
