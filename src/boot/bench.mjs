@@ -11,7 +11,10 @@ try {
   }
   const tsx = ['--import', 'tsx', '--conditions=react-server']
   process.exitCode =
-    spawnSync(process.execPath, [...tsx, 'tests/bench/run.ts'], { stdio: 'inherit', env }).status ?? 1
+    spawnSync(process.execPath, [...tsx, 'tests/bench/run.ts', ...process.argv.slice(2)], {
+      stdio: 'inherit',
+      env,
+    }).status ?? 1
 } finally {
   await server.stop()
 }

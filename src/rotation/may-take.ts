@@ -19,7 +19,7 @@ export function mayTakeIn(problem: RotationProblem): MayTake {
     const own = problem.players[player]
     if (!own?.present[turn]) return false
     const fixedPlace = fixed[turn]?.get(player)
-    if (fixedPlace !== undefined) return fixedPlace === place
+    if (fixedPlace !== undefined && fixedPlace !== place) return false
     if (place === resting) return true
     const role = roleOf(place)
     if (role === 'keep') return own.keeps
