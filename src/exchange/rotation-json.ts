@@ -62,10 +62,17 @@ export function impossibleJson(request: RotationRequest) {
   }
 }
 
+/** Sums of thirds that should be nothing come out as 1e-26: less than this is nothing. */
+const noise = 1e-9
+
 function proofJson({ value, bound, proven }: Proof): Proof {
-  return { value, bound, proven }
+  return { value: quiet(value), bound: quiet(bound), proven }
+}
+
+function quiet(value: number): number {
+  return Math.abs(value) < noise ? 0 : value
 }
 
 function columnsJson(columns: ColumnSeconds): Readonly<Record<string, number>> {
-  return Object.fromEntries(rotationColumns.map((column) => [column, columns[column] + 0]))
+  return Object.fromEntries(rotationColumns.map((column) => [column, quiet(columns[column])]))
 }

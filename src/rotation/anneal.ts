@@ -69,22 +69,22 @@ export function anneal(board: Board, wish: AnnealWish): void {
   }
   restore(board, best.place)
 
-  /** Makes the exchange and says what it changed; null, and undone, when a rule forbids it. */
+  /** Makes the exchange and says what it changed; null, and undone, when a rule or an earlier goal forbids it. */
   function takeStep(exchange: Exchange): { readonly value: number; readonly excess: number } | null {
-    const before = valueBefore(board, wish.goal, exchange)
+    const before = partOfGoal(board, wish.goal, exchange)
+    const rolesBefore = wish.goal === 'mixing' ? roleChangesNear(board, exchange) : 0
     const restBefore = limit === null ? 0 : pairExcess(board, exchange, limit)
     makeExchange(board, exchange)
-    const restChange = limit === null ? 0 : pairExcess(board, exchange, limit) - restBefore
-    const isLegal = keepersStillStay(board, chains, exchange) && (restChange <= 0 || now.excess > 0)
-    const value = isLegal ? valueAfter(board, wish.goal, exchange) - before : 0
-    if (isLegal && (wish.goal !== 'mixing' || roleChangesNear(board, exchange) <= lastRoleChanges.count))
-      return { value, excess: restChange }
+    const excess = limit === null ? 0 : pairExcess(board, exchange, limit) - restBefore
+    const isLegal =
+      keepersStillStay(board, chains, exchange) &&
+      (excess <= 0 || now.excess > 0) &&
+      (wish.goal !== 'mixing' || roleChangesNear(board, exchange) <= rolesBefore)
+    if (isLegal) return { value: partOfGoal(board, wish.goal, exchange) - before, excess }
     makeExchange(board, exchange)
     return null
   }
 }
-
-const lastRoleChanges = { count: 0 }
 
 function keepsEarlierGoals(board: Board, goal: Goal, exchange: Exchange): boolean {
   if (goal === 'unfairness') return true
@@ -92,16 +92,7 @@ function keepsEarlierGoals(board: Board, goal: Goal, exchange: Exchange): boolea
   return goal === 'situations' || situationChange(board, exchange) <= noise
 }
 
-/** The part of the goal that the exchange can change, on the board as it is before. */
-function valueBefore(board: Board, goal: Goal, exchange: Exchange): number {
-  lastRoleChanges.count = goal === 'mixing' ? roleChangesNear(board, exchange) : 0
-  return partOfGoal(board, goal, exchange)
-}
-
-function valueAfter(board: Board, goal: Goal, exchange: Exchange): number {
-  return partOfGoal(board, goal, exchange)
-}
-
+/** The part of the goal that the exchange can change, as the board is now. */
 function partOfGoal(board: Board, goal: Goal, exchange: Exchange): number {
   if (goal === 'unfairness') return squares(board, exchange, { from: 0, to: 4 })
   if (goal === 'situations') return squares(board, exchange, { from: 4, to: 7 })

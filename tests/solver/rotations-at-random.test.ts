@@ -6,11 +6,11 @@ import { randomRotation } from '../support/random-rotation'
 import { secondRotationCheck } from '../support/second-rotation-check'
 
 const instances = 300
-/** Enough for the exact solver in some, too little in others: both ways out are seen. */
-const timeLimitMs = 160
+/** Too little for the exact solver in most, enough in some: both ways out are seen. */
+const timeLimitMs = (seed: number) => (seed % 10 === 0 ? 700 : 50)
 
 async function answer(seed: number) {
-  const json = randomRotation(seed, { timeLimitMs })
+  const json = randomRotation(seed, { timeLimitMs: timeLimitMs(seed) })
   const request = readRotationRequest(json)
   if (!request.ok) throw new Error(JSON.stringify(request.reasons))
   const began = performance.now()
