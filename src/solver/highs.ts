@@ -54,12 +54,18 @@ function solve(highs: Highs, linear: LinearModel, limits: SolverLimits): SolverA
       model.setSolution({ indices: [...limits.start.keys()], values: [...limits.start.values()] })
     let bound = Number.NEGATIVE_INFINITY
     let work = 0
+    const ends = performance.now() + limits.timeMs
     model.run({
+      // The time limit alone is looked at too seldom.
+      [highs.constants.callbackType.simplexInterrupt](event: Pick<MipEvent, 'interrupt'>) {
+        if (performance.now() > ends) event.interrupt()
+      },
       [highs.constants.callbackType.mipInterrupt](event: MipEvent) {
         bound = Math.max(bound, event.data.mip_dual_bound ?? bound)
         work = Number(event.data.mip_total_lp_iterations ?? work)
         const isEnough = bound >= (limits.boundWanted ?? Number.POSITIVE_INFINITY)
-        if (isEnough || (limits.work !== null && work > limits.work)) event.interrupt()
+        const isSpent = limits.work !== null && work > limits.work
+        if (isEnough || isSpent || performance.now() > ends) event.interrupt()
       },
     })
     return readAnswer(highs, model, { isMip, bound, work })

@@ -76,7 +76,7 @@ async function leastLimit(search: Search): Promise<Within> {
     if (limit > problem.turns.length) throw new InvariantError('No plan without a limit on rests.', { limit })
     const solver = await solverInTime(search)
     if (!solver) return withinItsOwnLimit(search, limit)
-    const exact = findExactly(search, solver, { restLimit: limit, share: 0.4 })
+    const exact = findExactly(search, solver, { restLimit: limit, share: 0.3 })
     if (exact.plan) return { plan: exact.plan, used: limit, isProven }
     // Where a limit is impossible, so is every smaller one; a limit that stayed open spoils the proof of those above.
     isProven = exact.isImpossible

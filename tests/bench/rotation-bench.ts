@@ -96,6 +96,7 @@ async function solveSeed(seed: number, timeLimitMs: number): Promise<Solved | nu
 function rowOf(what: string, solved: readonly Solved[]): string {
   const share = (test: (own: Solved) => boolean) =>
     solved.length === 0 ? '–' : `${((100 * solved.filter(test).length) / solved.length).toFixed(0)} %`
+  if (solved.length === 0) return `| ${what} | 0 | – | – | – | – | – | – |`
   const excess = solved.flatMap(({ firstExcess }) => (firstExcess === null ? [] : [firstExcess]))
   const gap = ({ value, bound }: Rotation['unfairness']) => (value - bound) / Math.max(1, value)
   return `| ${[
