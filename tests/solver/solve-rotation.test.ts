@@ -13,11 +13,9 @@ async function answer(request: RotationRequestJson) {
   if (impossibleJson(read.value)) throw new Error('No rotation for this request.')
   const spent = process.cpuUsage()
   const rotation = await solveRotation(read.value.problem, { ...read.value.settings, began })
-  return {
-    rotation,
-    elapsedMs: performance.now() - began,
-    json: rotationJson(read.value.problem, rotation, 0),
-  }
+  const { user, system } = process.cpuUsage(spent)
+  const json = rotationJson(read.value.problem, rotation, 0)
+  return { rotation, computedMs: (user + system) / 1000, json }
 }
 
 /** Requests that are solved to the end in little time. */
@@ -26,7 +24,7 @@ const quick = (seed: number) =>
 
 describe('a rotation', () => {
   it('is the same to the byte for the same seed and work limit', { timeout: 60_000 }, async () => {
-    for (const seed of [1, 2, 4, 5]) {
+    for (const seed of [11, 12, 15, 18]) {
       const request = {
         ...randomRotation(seed, { players: 12, turns: 16 }),
         workLimit: 60,
