@@ -10,7 +10,7 @@ export type Deadline = {
  * Work that any machine does in a millisecond. It sets how much of `workLimit` may count, so that the clock never ends a
  * search that has to be repeatable.
  */
-const surePerMs = 0.25
+const surePerMs = 0.1
 
 export function setDeadline(settings: {
   readonly began: number

@@ -20,7 +20,7 @@ export type Search = {
 
 /** Tries of an exchange, and steps of the simplex method, that make one unit of work. */
 const triesPerWork = 1000
-const stepsPerWork = 4
+const stepsPerWork = 2
 /** Below this the exact solver is not even loaded. */
 const leastMs = 120
 const leastWork = 20
@@ -76,9 +76,11 @@ export function solveInTime(
   const { deadline, seed } = search
   const left = deadline.leftWork()
   const work = left === null ? null : Math.floor(left * asked.share * stepsPerWork)
+  // Where work is limited the clock is a ceiling only: it must not decide what is found.
+  const share = left === null ? asked.share : 1
   const answer = solver.solve(asked.model, {
     ...asked,
-    timeMs: Math.max(1, (deadline.leftMs() - polishMs) * surely * asked.share),
+    timeMs: Math.max(1, (deadline.leftMs() - polishMs) * surely * share),
     work,
     seed,
   })

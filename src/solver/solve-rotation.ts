@@ -13,6 +13,7 @@ import { proofOf, type RestLimitReport, type Rotation } from '#rotation/rotation
 import { setDeadline } from '#solver/deadline'
 import { boundWithoutLimit, type Fairest, improveExactly } from '#solver/fairest-plan'
 import { findExactly, findQuickly } from '#solver/find-within-limit'
+import { improveByWindows } from '#solver/improve-by-windows'
 import { polish } from '#solver/polish'
 import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/search'
 
@@ -108,8 +109,13 @@ async function findFairest(search: Search, { plan, used }: Within): Promise<Fair
     isOpen(known) && search.deadline.leftMs() > 2 * polishMs
       ? improveExactly(search, solver, known, wish)
       : known
-  fairest = improve(fairest, { restLimit: used, share: used === null ? 1 : 0.75, byTurn: false })
+  fairest = improve(fairest, { restLimit: used, share: used === null ? 1 : 0.45, byTurn: false })
   if (used === null) return { ...fairest, without: null }
+  if (isOpen(fairest) && search.deadline.leftMs() > 3 * polishMs)
+    fairest = improveByWindows(search, solver, fairest, {
+      restLimit: used,
+      untilMs: search.deadline.leftMs() * 0.35,
+    })
   fairest = improve(fairest, { restLimit: used, share: 0.9, byTurn: true })
   return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
 }
