@@ -6,7 +6,8 @@ type Duty = { readonly seconds: number; readonly round: number; readonly able: r
 
 /**
  * Who should begin each chain of keepers who stay, so that what each keeps comes near to what it is owed: the longest
- * duties are given first, then single changes and swaps are made as long as they help. One entry a chain; −1: nobody can.
+ * duties are given first, then single changes and swaps are made as long as they help. One entry a chain; −1: nobody
+ * can.
  */
 export function balanceDuties(
   problem: RotationProblem,
@@ -14,61 +15,95 @@ export function balanceDuties(
   owedKeeping: readonly number[],
 ): readonly number[] {
   const duties = keeperChains(problem).map((chain) => dutyOf(problem, mayTake, chain))
-  const left = [...owedKeeping]
-  const keepers = duties.map(() => -1)
-  const isFree = (duty: number, player: number, but = -1) =>
-    duties[duty]?.able.includes(player) &&
-    duties.every(
-      (other, index) =>
-        index === duty || index === but || other.round !== duties[duty]?.round || keepers[index] !== player,
+  const roster = new DutyRoster(duties, owedKeeping)
+  const seconds = (duty: number) => duties[duty]?.seconds ?? 0
+  for (const duty of [...duties.keys()].sort((a, b) => seconds(b) - seconds(a) || a - b))
+    roster.assign(duty, roster.mostOwed(duty))
+  for (let round = 0; round < mostRounds && improveOnce(roster, duties); round += 1);
+  return roster.keepers
+}
+
+const mostRounds = 50
+
+function improveOnce(roster: DutyRoster, duties: readonly Duty[]): boolean {
+  let hasImproved = false
+  for (const [duty, { able }] of duties.entries()) {
+    for (const player of able) hasImproved = roster.changeIfBetter(duty, player) || hasImproved
+    for (let other = duty + 1; other < duties.length; other += 1)
+      hasImproved = roster.swapIfBetter(duty, other) || hasImproved
+  }
+  return hasImproved
+}
+
+/** Who has which duty, and what each player is still owed of keeping. */
+class DutyRoster {
+  readonly keepers: number[]
+  readonly #left: number[]
+
+  constructor(
+    readonly duties: readonly Duty[],
+    owedKeeping: readonly number[],
+  ) {
+    this.keepers = duties.map(() => -1)
+    this.#left = [...owedKeeping]
+  }
+
+  assign(duty: number, player: number): void {
+    const before = this.keepers[duty] ?? -1
+    if (before >= 0) this.#left[before] = this.#owed(before) + this.#seconds(duty)
+    this.keepers[duty] = player
+    if (player >= 0) this.#left[player] = this.#owed(player) - this.#seconds(duty)
+  }
+
+  mostOwed(duty: number): number {
+    const free = (this.duties[duty]?.able ?? []).filter((player) => this.#isFree(duty, player))
+    return free.reduce(
+      (best, player) => (best < 0 || this.#owed(player) > this.#owed(best) ? player : best),
+      -1,
     )
-  const secondsOf = (duty: number) => duties[duty]?.seconds ?? 0
-  const assign = (duty: number, player: number) => {
-    const before = keepers[duty] ?? -1
-    if (before >= 0) left[before] = (left[before] ?? 0) + secondsOf(duty)
-    keepers[duty] = player
-    if (player >= 0) left[player] = (left[player] ?? 0) - secondsOf(duty)
-  }
-  const most = (duty: number) =>
-    (duties[duty]?.able ?? [])
-      .filter((player) => isFree(duty, player))
-      .reduce((best, player) => (best < 0 || (left[player] ?? 0) > (left[best] ?? 0) ? player : best), -1)
-  const longestFirst = [...duties.keys()].sort((a, b) => secondsOf(b) - secondsOf(a) || a - b)
-  for (const duty of longestFirst) assign(duty, most(duty))
-  for (let round = 0; round < 50 && improve(); round += 1);
-  return keepers
-
-  function improve(): boolean {
-    let hasImproved = false
-    for (const [duty, { able, seconds }] of duties.entries()) {
-      const own = keepers[duty] ?? -1
-      if (own < 0) continue
-      for (const player of able) {
-        if (player === keepers[duty] || !isFree(duty, player)) continue
-        const now = keepers[duty] ?? own
-        // Moving `seconds` from one to the other changes the sum of squares by twice this.
-        if (seconds * ((left[now] ?? 0) - (left[player] ?? 0) + seconds) < -1e-6) {
-          assign(duty, player)
-          hasImproved = true
-        }
-      }
-      for (let other = duty + 1; other < duties.length; other += 1)
-        hasImproved = swapIfBetter(duty, other) || hasImproved
-    }
-    return hasImproved
   }
 
-  function swapIfBetter(duty: number, other: number): boolean {
-    const [one = -1, two = -1] = [keepers[duty], keepers[other]]
-    const shift = secondsOf(duty) - secondsOf(other)
-    if (one < 0 || two < 0 || one === two || shift === 0) return false
-    if (!isFree(duty, two, other) || !isFree(other, one, duty)) return false
-    if (shift * ((left[one] ?? 0) - (left[two] ?? 0) + shift) >= -1e-6) return false
-    assign(duty, two)
-    assign(other, one)
+  changeIfBetter(duty: number, player: number): boolean {
+    const now = this.keepers[duty] ?? -1
+    if (now < 0 || player === now || !this.#isFree(duty, player)) return false
+    // Moving `seconds` from one to the other changes the sum of squares by twice this.
+    const seconds = this.#seconds(duty)
+    if (seconds * (this.#owed(now) - this.#owed(player) + seconds) >= -hair) return false
+    this.assign(duty, player)
     return true
   }
+
+  swapIfBetter(duty: number, other: number): boolean {
+    const [one = -1, two = -1] = [this.keepers[duty], this.keepers[other]]
+    const shift = this.#seconds(duty) - this.#seconds(other)
+    if (one < 0 || two < 0 || one === two || shift === 0) return false
+    if (!this.#isFree(duty, two, other) || !this.#isFree(other, one, duty)) return false
+    if (shift * (this.#owed(one) - this.#owed(two) + shift) >= -hair) return false
+    this.assign(duty, two)
+    this.assign(other, one)
+    return true
+  }
+
+  #owed(player: number): number {
+    return this.#left[player] ?? 0
+  }
+
+  #seconds(duty: number): number {
+    return this.duties[duty]?.seconds ?? 0
+  }
+
+  /** Able, and without another duty in the same round; `but`: a duty that does not count. */
+  #isFree(duty: number, player: number, but = -1): boolean {
+    const own = this.duties[duty]
+    if (!own?.able.includes(player)) return false
+    return this.duties.every(
+      (other, index) =>
+        index === duty || index === but || other.round !== own.round || this.keepers[index] !== player,
+    )
+  }
 }
+
+const hair = 1e-6
 
 function dutyOf(problem: RotationProblem, mayTake: MayTake, chain: KeeperChain): Duty {
   const able = [...problem.players.keys()].filter((player) => {
