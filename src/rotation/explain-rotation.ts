@@ -16,10 +16,10 @@ export function explainRotation(problem: RotationProblem, rotation: Rotation): s
 function sayFairness(problem: RotationProblem, { value, bound, proven }: Proof): string {
   const players = problem.players.filter(({ present }) => present.some((isThere) => isThere)).length
   const turns = `${counted(players, 'player')} and ${counted(problem.turns.length, 'turn')}`
-  if (proven) return `Nothing fairer is possible with these ${turns}.`
+  if (proven) return `Nothing fairer is possible with ${turns}.`
   const percent = bound > 0 ? ((value - bound) / bound) * 100 : Number.POSITIVE_INFINITY
-  if (percent > 100) return `A fair plan for these ${turns}; how much fairer one could be is not known.`
-  return `Within ${percent < 1 ? '1' : Math.ceil(percent)} % of the best that any plan for these ${turns} could do.`
+  if (percent > 100) return `A fair plan for ${turns}; how much fairer one could be is not known.`
+  return `Within ${percent < 1 ? '1' : Math.ceil(percent)} % of the best that any plan for ${turns} could do.`
 }
 
 function sayWaiting({ restLimit }: Rotation): string {

@@ -38,21 +38,11 @@ export function proposals(
     return { ...first, turns: own < turn ? [own, turn] : [turn, own] }
   }
 
-  /** Looks from a chance turn on for one where the two have each other's roles. */
   function crossed(first: Exchange): Exchange | null {
     const [own = 0] = first.turns
-    const mine = board.role[at(own, first.one)]
-    const theirs = board.role[at(own, first.other)]
-    if (mine === theirs) return first
-    const start = draw(turns)
-    for (let step = 0; step < turns; step += 1) {
-      const turn = (start + step) % turns
-      if (turn === own || !areApart(turn, first.one, first.other)) continue
-      if (board.seconds[turn] !== board.seconds[own]) continue
-      if (board.role[at(turn, first.one)] !== theirs || board.role[at(turn, first.other)] !== mine) continue
-      return { ...first, turns: own < turn ? [own, turn] : [turn, own] }
-    }
-    return null
+    if (board.role[at(own, first.one)] === board.role[at(own, first.other)]) return first
+    const turn = crossingTurn(board, first, draw(turns))
+    return turn === null ? null : { ...first, turns: own < turn ? [own, turn] : [turn, own] }
   }
 
   function wholeDuty(first: Exchange): Exchange | null {
@@ -73,4 +63,20 @@ export function proposals(
     if (kind < fairShares.keeper) return wholeDuty(first)
     return kind < fairShares.keeper + fairShares.twoTurns ? withSecondTurn(first) : first
   }
+}
+
+/** From a turn on, all round, the first as long in which the two have each other's roles of the exchange's turn. */
+function crossingTurn(board: Board, { one, other, turns }: Exchange, start: number): number | null {
+  const [own = 0] = turns
+  const roleAt = (turn: number, player: number) => {
+    const place = board.place[turn * board.players + player] as number
+    return place === away ? away : board.role[place]
+  }
+  const [mine, theirs] = [roleAt(own, one), roleAt(own, other)]
+  for (let step = 0; step < board.turns; step += 1) {
+    const turn = (start + step) % board.turns
+    if (turn === own || board.seconds[turn] !== board.seconds[own]) continue
+    if (roleAt(turn, one) === theirs && roleAt(turn, other) === mine) return turn
+  }
+  return null
 }

@@ -90,7 +90,7 @@ describe('a rotation', () => {
       }),
     )
     expect(json.unfairness).toEqual({ value: 0, bound: 0, proven: true })
-    expect(json.sentence).toContain('Nothing fairer is possible with these 4 players and 4 turns.')
+    expect(json.sentence).toContain('Nothing fairer is possible with 4 players and 4 turns.')
   })
 
   it('cannot be even where a role does not divide: one turn of difference is proven best', async () => {
