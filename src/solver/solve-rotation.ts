@@ -10,6 +10,7 @@ import { planValues } from '#rotation/plan-values'
 import type { RotationProblem } from '#rotation/problem'
 import { leastRestByCounting } from '#rotation/rest-bound'
 import { proofOf, type RestLimitReport, type Rotation } from '#rotation/rotation'
+import { situationBound } from '#rotation/situation-bound'
 import { setDeadline } from '#solver/deadline'
 import { boundWithoutLimit, type Fairest, improveExactly } from '#solver/fairest-plan'
 import { findExactly, findQuickly } from '#solver/find-within-limit'
@@ -54,7 +55,7 @@ export async function solveRotation(problem: RotationProblem, settings: SolveSet
       without: fairest.without,
     }),
     unfairness: proofOf(values.unfairness, fairest.bound),
-    situationUnfairness: proofOf(values.situationUnfairness, 0),
+    situationUnfairness: proofOf(values.situationUnfairness, situationBound(problem)),
     mixing: proofOf(values.mixing, mixingBound(problem)),
   }
 }

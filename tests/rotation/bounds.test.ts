@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { mixingBound } from '#rotation/mixing-bound'
 import { leastRestByCounting } from '#rotation/rest-bound'
+import { situationBound } from '#rotation/situation-bound'
 import { aRound, problemOf, smallRequest } from '../support/rotation-builder'
 
 const players = (count: number) => Array.from({ length: count }, (_, index) => ({ id: `p${index + 1}` }))
@@ -50,5 +51,14 @@ describe('the bound on mixing', () => {
         }),
       ),
     ).toBe(4)
+  })
+})
+
+describe('the bound on situations', () => {
+  it('is the sum of what is carried in, borne in equal parts', () => {
+    // 30 − 10 = 20 s of outnumbering over four players: 4 × 5² = 100; level cancels out.
+    const gaps = [{ outnumbering: 30, level: 5 }, { outnumbering: -10, level: -5 }, {}, {}]
+    const request = smallRequest({ players: gaps.map((gap, index) => ({ id: `p${index}`, gap })) })
+    expect(situationBound(problemOf(request))).toBe(100)
   })
 })
