@@ -110,7 +110,13 @@ async function findFairest(search: Search, { plan, used }: Within): Promise<Fair
     isOpen(known) && search.deadline.leftMs() > 2 * polishMs
       ? improveExactly(search, solver, known, wish)
       : known
-  fairest = improve(fairest, { restLimit: used, share: used === null ? 1 : 0.45, byTurn: false })
+  // Where the limit had to be raised it ties every turn: counting turns together says little then.
+  const isTight = used !== search.problem.restLimit
+  fairest = improve(fairest, {
+    restLimit: used,
+    share: used === null ? 1 : isTight ? 0.75 : 0.45,
+    byTurn: isTight,
+  })
   if (used === null) return { ...fairest, without: null }
   if (isOpen(fairest) && search.deadline.leftMs() > 3 * polishMs)
     fairest = improveByWindows(search, solver, fairest, {
