@@ -10,6 +10,7 @@ const trade = {
   match: ['common', 'squad', 'themes'],
   exposure: ['common', 'squad', 'themes', 'practice', 'match'],
   fairness: ['common', 'squad', 'themes', 'practice', 'match', 'exposure'],
+  rotation: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness'],
   access: ['common', 'squad'],
 }
 
@@ -18,11 +19,12 @@ const pure = Object.keys(trade)
 const mayImport = {
   ...trade,
   exchange: pure,
+  solver: pure,
   data: [...pure, 'exchange'],
-  server: [...pure, 'exchange', 'data'],
+  server: [...pure, 'exchange', 'solver', 'data'],
   ui: pure,
   app: [...pure, 'exchange', 'server', 'ui'],
-  cli: [...pure, 'exchange', 'data', 'server'],
+  cli: [...pure, 'exchange', 'solver', 'data', 'server'],
   boot: [],
 }
 
@@ -61,6 +63,12 @@ module.exports = {
       severity: 'error',
       from: { path: '^(?:src|seeds)/', pathNot: '^src/(?:data|boot)/' },
       to: { path: '^node_modules/(?:@prisma|\\.prisma|pg)/|^src/data/generated/' },
+    },
+    {
+      name: 'the-exact-solver-stays-in-one-file',
+      severity: 'error',
+      from: { path: '^(?:src|seeds)/', pathNot: '^src/solver/highs\\.ts$' },
+      to: { path: '^node_modules/highs/' },
     },
     {
       name: 'zod-stays-at-the-borders',

@@ -6,4 +6,5 @@ export const verbTable: ReadonlyMap<string, () => Promise<Verb>> = new Map([
   ['import', async () => (await import('#cli/verbs/import')).verb],
   ['ledger', async () => (await import('#cli/verbs/ledger')).verb],
   ['rebuild', async () => (await import('#cli/verbs/rebuild')).verb],
+  ['rotation', async () => (await import('#cli/verbs/rotation')).verb],
 ])

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { benchLedger } from './ledger-bench'
 import { benchPages } from './pages-bench'
+import { benchRotations } from './rotation-bench'
 import { benchTable } from './table'
 
 const { BENCH_DATABASE_URL: owner, BENCH_APP_URL: app } = process.env
@@ -16,6 +17,8 @@ const ledger = await benchLedger(owner)
 const table = benchTable([...ledger, ...(await benchPages({ owner, app }, say))])
 process.stdout.write(`${table}\n`)
 if (process.argv.includes('--write')) writeTable(table)
+say('rotations')
+process.stdout.write(`\n${await benchRotations({ isFull: process.argv.includes('--full') })}\n`)
 
 /** Puts the table between its marks in the README. */
 function writeTable(table: string): void {

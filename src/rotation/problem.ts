@@ -1,0 +1,73 @@
+import type { Situation } from '#exposure/column'
+
+/** Roles that have a seat; rest has none. */
+export const seatRoles = ['attack', 'defend', 'keep'] as const
+export type SeatRole = (typeof seatRoles)[number]
+
+/** Everything a player gets a figure for: the four roles, then the three situations. */
+export const rotationColumns = [
+  'attack',
+  'defend',
+  'keep',
+  'rest',
+  'outnumbering',
+  'level',
+  'outnumbered',
+] as const satisfies readonly (SeatRole | 'rest' | Situation)[]
+export type RotationColumn = (typeof rotationColumns)[number]
+/** A figure in seconds for each column. */
+export type ColumnSeconds = Readonly<Record<RotationColumn, number>>
+
+/** How many seats of each role a station has. */
+export type StationSeats = Readonly<Record<SeatRole, number>>
+
+/** Players, rounds and turns are named by their place in their list, from 0. */
+export type RotationPlayer = {
+  readonly id: string
+  readonly keeps: boolean
+  /** For each turn, whether the player is there for it. */
+  readonly present: readonly boolean[]
+  /** What is carried in from earlier sessions: share − fair share. */
+  readonly gap: ColumnSeconds
+}
+
+export type RotationRound = {
+  readonly id: string
+  readonly turnSeconds: number
+  /** A station keeps its keeper through the round, while that player is there. */
+  readonly keepersStay: boolean
+  /** Who alone may attack and who alone may defend; null: anyone. */
+  readonly sides: { readonly attack: readonly number[]; readonly defend: readonly number[] } | null
+}
+
+export type RotationTurn = {
+  readonly round: number
+  readonly seconds: number
+  readonly stations: readonly StationSeats[]
+}
+
+/** `place`: see place.ts. */
+export type FixedPlace = { readonly turn: number; readonly player: number; readonly place: number }
+
+/** What a rotation is asked for. `restLimit`: most turns in a row that anyone may rest; null: no such rule. */
+export type RotationProblem = {
+  readonly players: readonly RotationPlayer[]
+  readonly rounds: readonly RotationRound[]
+  readonly turns: readonly RotationTurn[]
+  readonly restLimit: number | null
+  readonly apart: readonly (readonly [number, number])[]
+  readonly fixed: readonly FixedPlace[]
+}
+
+/** Players who are there for a turn. */
+export function presentAt(problem: RotationProblem, turn: number): readonly number[] {
+  return problem.players.flatMap((player, index) => (player.present[turn] ? [index] : []))
+}
+
+export function seatsOfTurn(turn: RotationTurn, role: SeatRole): number {
+  return turn.stations.reduce((sum, station) => sum + station[role], 0)
+}
+
+export function allSeatsOfTurn(turn: RotationTurn): number {
+  return seatRoles.reduce((sum, role) => sum + seatsOfTurn(turn, role), 0)
+}

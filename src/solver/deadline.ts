@@ -1,0 +1,29 @@
+/** How much may still be done, by the clock and by a count of work that is the same on every machine. */
+export type Deadline = {
+  readonly leftMs: () => number
+  /** Units of work left; null: only the clock counts. */
+  readonly leftWork: () => number | null
+  readonly spend: (work: number) => void
+}
+
+/**
+ * Work that any machine does in a millisecond. It sets how much of `workLimit` may count, so that the clock never ends a
+ * search that has to be repeatable.
+ */
+const surePerMs = 0.1
+
+export function setDeadline(settings: {
+  readonly began: number
+  readonly timeLimitMs: number
+  readonly workLimit: number | null
+}): Deadline {
+  const { began, timeLimitMs, workLimit } = settings
+  let work = workLimit === null ? null : Math.min(workLimit, Math.floor(timeLimitMs * surePerMs))
+  return {
+    leftMs: () => began + timeLimitMs - performance.now(),
+    leftWork: () => work,
+    spend: (spent) => {
+      if (work !== null) work = Math.max(0, work - spent)
+    },
+  }
+}

@@ -1,0 +1,149 @@
+import { seededChance } from '#common/chance'
+import { InvariantError } from '#common/result'
+import { planOf } from '#rotation/board'
+import { checkPlan } from '#rotation/check-plan'
+import { firstPlan } from '#rotation/first-plan'
+import { mayTakeIn } from '#rotation/may-take'
+import { mixingBound } from '#rotation/mixing-bound'
+import { longestRest, type RotationPlan } from '#rotation/plan'
+import { planValues } from '#rotation/plan-values'
+import type { RotationProblem } from '#rotation/problem'
+import { leastRestByCounting } from '#rotation/rest-bound'
+import { proofOf, type RestLimitReport, type Rotation } from '#rotation/rotation'
+import { situationBound } from '#rotation/situation-bound'
+import { setDeadline } from '#solver/deadline'
+import { boundWithoutLimit, type Fairest, improveExactly } from '#solver/fairest-plan'
+import { findExactly, findQuickly } from '#solver/find-within-limit'
+import { improveByWindows } from '#solver/improve-by-windows'
+import { polish } from '#solver/polish'
+import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/search'
+
+/** Exchanges tried before the exact solver is asked. */
+const firstTries = 40_000
+
+export type SolveSettings = {
+  readonly seed: number
+  readonly timeLimitMs: number
+  readonly workLimit: number | null
+  /** When the request had been read, by `performance.now()`. */
+  readonly began: number
+}
+
+/**
+ * The fairest rotation that can be found in time, with its proofs. The request must be possible (clash.ts).
+ * @throws InvariantError when a plan is about to be returned that breaks a rule.
+ */
+export async function solveRotation(problem: RotationProblem, settings: SolveSettings): Promise<Rotation> {
+  const search: Search = {
+    problem,
+    mayTake: mayTakeIn(problem),
+    deadline: setDeadline(settings),
+    chance: seededChance(settings.seed),
+    seed: settings.seed,
+  }
+  const within = await leastLimit(search)
+  const fairest = await findFairest(search, within)
+  const plan = polish(search, fairest.plan, within.used)
+  const broken = checkPlan({ ...problem, restLimit: within.used }, plan)
+  if (broken.length > 0) throw new InvariantError('A rotation breaks a rule.', { broken: broken.slice(0, 5) })
+  const values = planValues(problem, plan)
+  return {
+    plan,
+    values,
+    restLimit: report(problem.restLimit, within, {
+      value: values.unfairness,
+      without: fairest.without,
+    }),
+    unfairness: proofOf(values.unfairness, fairest.bound),
+    situationUnfairness: proofOf(values.situationUnfairness, situationBound(problem)),
+    mixing: proofOf(values.mixing, mixingBound(problem)),
+  }
+}
+
+type Within = { readonly plan: RotationPlan; readonly used: number | null; readonly isProven: boolean }
+
+/** The smallest rest limit, from the one asked for on, with which a plan is found, and whether a smaller is impossible. */
+async function leastLimit(search: Search): Promise<Within> {
+  const { problem } = search
+  const asked = problem.restLimit
+  if (asked === null) {
+    const plan = findQuickly(search, null)
+    if (plan === null) throw new InvariantError('A turn that can be seated was not.')
+    return { plan, used: null, isProven: true }
+  }
+  let isProven = true
+  for (let limit = leastRestByCounting(problem, asked); ; limit += 1) {
+    const quick = findQuickly(search, limit)
+    if (quick) return { plan: quick, used: limit, isProven }
+    if (limit > problem.turns.length) throw new InvariantError('No plan without a limit on rests.', { limit })
+    const solver = await solverInTime(search)
+    if (!solver) return withinItsOwnLimit(search, limit)
+    const exact = findExactly(search, solver, { restLimit: limit, share: 0.3 })
+    if (exact.plan) return { plan: exact.plan, used: limit, isProven }
+    // Where a limit is impossible, so is every smaller one; a limit that stayed open spoils the proof of those above.
+    isProven = exact.isImpossible
+  }
+}
+
+/** Out of time: the plan that makes nobody wait long, with the longest wait in it as its limit. */
+function withinItsOwnLimit(search: Search, least: number): Within {
+  const plan = firstPlan(search.problem, search.mayTake, { waitingWeight: 40, restLimit: least })
+  if (plan === null) throw new InvariantError('A turn that can be seated was not.')
+  const longest = Math.max(...search.problem.players.map((_, player) => longestRest(plan, player)))
+  return { plan, used: Math.max(least, longest), isProven: false }
+}
+
+type FairestOfAll = Fairest & { readonly without: Fairest | null }
+
+/** The fairest plan with the limit, and, as far as time allows, what would be possible without one. */
+async function findFairest(search: Search, { plan, used }: Within): Promise<FairestOfAll> {
+  const board = boardOf(search, plan)
+  lower(search, board, { goal: 'unfairness', restLimit: used, tries: firstTries, reserveMs: polishMs })
+  const start = planOf(board)
+  let fairest: Fairest = { plan: start, value: planValues(search.problem, start).unfairness, bound: 0 }
+  const solver = await solverInTime(search)
+  if (!solver) return { ...fairest, without: null }
+  const unlimited = { ...fairest, bound: used === null ? 0 : boundWithoutLimit(search, solver, fairest.plan) }
+  fairest = { ...fairest, bound: unlimited.bound }
+  const isOpen = ({ value, bound }: Fairest) => value - bound > 1e-6 * Math.max(1, value)
+  const improve = (known: Fairest, wish: { restLimit: number | null; share: number; byTurn: boolean }) =>
+    isOpen(known) && search.deadline.leftMs() > 2 * polishMs
+      ? improveExactly(search, solver, known, wish)
+      : known
+  // Where the limit had to be raised it ties every turn: counting turns together says little then.
+  const isTight = used !== search.problem.restLimit
+  fairest = improve(fairest, {
+    restLimit: used,
+    share: used === null ? 1 : isTight ? 0.75 : 0.45,
+    byTurn: isTight,
+  })
+  if (used === null) return { ...fairest, without: null }
+  if (isOpen(fairest) && search.deadline.leftMs() > 3 * polishMs)
+    fairest = improveByWindows(search, solver, fairest, {
+      restLimit: used,
+      untilMs: search.deadline.leftMs() * 0.35,
+    })
+  fairest = improve(fairest, { restLimit: used, share: 0.9, byTurn: true })
+  return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
+}
+
+function report(
+  asked: number | null,
+  { used, isProven }: Within,
+  fairness: { readonly value: number; readonly without: Fairest | null },
+): RestLimitReport {
+  const { value, without } = fairness
+  const bound = without === null ? 0 : without.bound
+  // A plan that keeps the limit is one of those without it, too.
+  const best = without === null ? value : Math.min(value, without.value)
+  const isKnown = without !== null && proofOf(best, bound).proven
+  const ratio = (to: number) => (value === to ? 0 : to > 0 ? Math.max(0, value / to - 1) : null)
+  return {
+    asked,
+    used,
+    leastPossible: used,
+    proven: isProven,
+    price: used !== null && isKnown ? ratio(best) : null,
+    priceAtMost: used === null || without === null ? null : ratio(isKnown ? best : Math.min(value, bound)),
+  }
+}
