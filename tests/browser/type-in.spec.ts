@@ -4,10 +4,12 @@ import { signIn } from './support/sign-in'
 
 // The tests of a run share one book: each enters a practice of its own and looks at what that one changes.
 
-/** Enters a practice of today without a design, and stands on the page of writing it down. */
+/** Enters a practice of today, with a title of its own and no design, and stands on the page of writing it down. */
 async function enterPractice(page: Page) {
   await page.getByRole('link', { name: 'Practices and matches' }).click()
   await page.getByRole('link', { name: 'New practice or match' }).click()
+  // A second practice of a day needs another title.
+  await page.getByLabel('Title').fill(test.info().testId)
   await page.getByRole('button', { name: 'Go on to writing it down' }).click()
   await expect(page.getByRole('heading', { name: 'Turns' })).toBeVisible()
   await expect(page.locator('#cell-13-3')).toBeVisible()
