@@ -85,8 +85,8 @@ export function Meaning({ plannedShare }: { readonly plannedShare: number }) {
         the more it lies with a few.
       </p>
       <p>
-        Who was due nothing is left out: nothing was due, so nothing could be fair or unfair. Who was due
-        something and had nothing counts, as zero.
+        Who was due nothing (an even share of zero, or nothing left of it by agreement) is left out: nothing
+        was due, so nothing could be fair or unfair. Who was due something and had nothing counts, as zero.
       </p>
       {plannedShare > 0 ? (
         <p>
