@@ -106,7 +106,9 @@ function rowOf(what: string, solved: readonly Solved[]): string {
       solved.map(({ firstMs }) => firstMs),
       0.5,
     ).toFixed(0)} ms`,
-    `${(100 * quantile(excess, 0.5)).toFixed(1)} / ${(100 * quantile(excess, 0.9)).toFixed(1)} %`,
+    excess.length === 0
+      ? '–'
+      : `${(100 * quantile(excess, 0.5)).toFixed(1)} / ${(100 * quantile(excess, 0.9)).toFixed(1)} %`,
     share(({ isProvenIn2s }) => isProvenIn2s),
     share(({ rotation }) => rotation.unfairness.proven),
     share(({ rotation }) => gap(rotation.unfairness) <= 0.01),
