@@ -1,12 +1,11 @@
 'use client'
 
 import { gridLimits, type PracticeGrid } from '#practice/grid'
-import type { ThemeName } from '#ui/entry/column-settings'
 import type { PracticeDraft } from '#ui/entry/practice-draft'
 import { withAllRounds } from '#ui/entry/practice-draft'
 import { Stepper } from '#ui/entry/stepper'
+import { type ThemeName, ThemeSelect } from '#ui/entry/theme-select'
 import { Details } from '#ui/page/details'
-import { fieldLook } from '#ui/page/field'
 import { counted } from '#ui/plural'
 import { words } from '#ui/words'
 
@@ -42,21 +41,7 @@ export function AllRounds({ grid, themes, onEdit }: AllRoundsProps) {
           onChange={(turnSeconds) => set({ turnSeconds })}
         />
         <Stepper label="Areas" value={first.areas} least={1} most={6} onChange={(areas) => set({ areas })} />
-        <label className="text-sm font-medium text-soft">
-          Theme
-          <select
-            className={`${fieldLook}`}
-            value={first.themeId ?? ''}
-            onChange={(event) => set({ themeId: event.target.value || null })}
-          >
-            <option value="">No theme</option>
-            {themes.map((theme) => (
-              <option key={theme.id} value={theme.id}>
-                {theme.name}
-              </option>
-            ))}
-          </select>
-        </label>
+        <ThemeSelect themes={themes} themeId={first.themeId} onChange={(themeId) => set({ themeId })} />
       </div>
     </Details>
   )

@@ -6,11 +6,10 @@ import { seatRoles } from '#practice/turn'
 import { MinuteField } from '#ui/entry/minute-field'
 import { shapesText, shapeText } from '#ui/entry/shape-text'
 import { Stepper } from '#ui/entry/stepper'
+import { type ThemeName, ThemeSelect } from '#ui/entry/theme-select'
 import { Toggle } from '#ui/entry/toggle'
 import { Button } from '#ui/page/button'
 import { fieldLook } from '#ui/page/field'
-
-export type ThemeName = { readonly id: string; readonly name: string }
 
 type ColumnSettingsProps = {
   readonly column: GridColumn
@@ -64,21 +63,7 @@ export function ColumnSettings({
           most={6}
           onChange={(areas) => onChange({ areas })}
         />
-        <label className="text-sm font-medium text-soft">
-          Theme
-          <select
-            className={`${fieldLook} mt-1`}
-            value={column.themeId ?? ''}
-            onChange={(event) => onChange({ themeId: event.target.value || null })}
-          >
-            <option value="">No theme</option>
-            {themes.map((theme) => (
-              <option key={theme.id} value={theme.id}>
-                {theme.name}
-              </option>
-            ))}
-          </select>
-        </label>
+        <ThemeSelect themes={themes} themeId={column.themeId} onChange={(themeId) => onChange({ themeId })} />
         <MinuteField
           key={column.id}
           label="Starts at minute"

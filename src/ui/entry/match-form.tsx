@@ -8,7 +8,7 @@ import { decideMatch, endOfMatch } from '#match/match-entry'
 import { gridOfSpells } from '#match/spells-of-grid'
 import type { RegisterLine } from '#squad/register'
 import { entriesOfLines } from '#squad/register-segments'
-import { type LineBrush, LineBrushBar } from '#ui/entry/line-brush'
+import { type LineBrush, lineBrushChoices } from '#ui/entry/line-brush'
 import {
   freshMatchDraft,
   type MatchDraft,
@@ -25,6 +25,7 @@ import type { WritingPlayer } from '#ui/entry/practice-draft'
 import { RegisterPart } from '#ui/entry/register-part'
 import { SaveBar } from '#ui/entry/save-bar'
 import type { SendForm } from '#ui/entry/send-form'
+import { TapChoices } from '#ui/entry/tap-choices'
 import { useDraft } from '#ui/entry/use-draft'
 import { Details } from '#ui/page/details'
 import { Notice } from '#ui/page/notice'
@@ -141,7 +142,7 @@ export function MatchForm(props: MatchFormProps) {
         <Problems title="Nothing was saved; what you typed is still here" problems={reply.problems} />
       ) : null}
       <SaveBar canUndo={canUndo} isSaving={isSaving} onUndo={undo}>
-        <LineBrushBar brush={brush} onBrush={setBrush} />
+        <TapChoices choices={lineBrushChoices} brush={brush} onBrush={setBrush} />
       </SaveBar>
     </form>
   )

@@ -7,8 +7,7 @@ import { gridOfTurns, type WrittenTurn } from '#practice/grid-of-turns'
 import type { RegisterLine } from '#squad/register'
 import { entriesOfLines } from '#squad/register-segments'
 import { AllRounds } from '#ui/entry/all-rounds'
-import { type Brush, BrushBar } from '#ui/entry/brush'
-import type { ThemeName } from '#ui/entry/column-settings'
+import { type Brush, brushChoices } from '#ui/entry/brush'
 import { MinuteField } from '#ui/entry/minute-field'
 import { PassesPart, type StandingPass } from '#ui/entry/passes-part'
 import { PlanPart } from '#ui/entry/plan-part'
@@ -30,6 +29,8 @@ import { RegisterPart } from '#ui/entry/register-part'
 import { RoundsPart } from '#ui/entry/rounds-part'
 import { SaveBar } from '#ui/entry/save-bar'
 import type { SendForm } from '#ui/entry/send-form'
+import { TapChoices } from '#ui/entry/tap-choices'
+import type { ThemeName } from '#ui/entry/theme-select'
 import { Toggle } from '#ui/entry/toggle'
 import { useDraft } from '#ui/entry/use-draft'
 import { Details } from '#ui/page/details'
@@ -196,7 +197,9 @@ export function PracticeForm(props: PracticeFormProps) {
         <Problems title="Nothing was saved; what you typed is still here" problems={reply.problems} />
       ) : null}
       <SaveBar canUndo={canUndo} isSaving={isSaving} onUndo={undo}>
-        {draft.mode === 'plan' ? null : <BrushBar brush={brush} onBrush={setBrush} />}
+        {draft.mode === 'plan' ? null : (
+          <TapChoices choices={brushChoices} brush={brush} onBrush={setBrush} />
+        )}
       </SaveBar>
     </form>
   )

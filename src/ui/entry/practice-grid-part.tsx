@@ -9,11 +9,12 @@ import { pasteBlock, pasteSentence } from '#practice/grid-paste'
 import { AddColumns } from '#ui/entry/add-columns'
 import { type Brush, markAfterTap } from '#ui/entry/brush'
 import { ColumnHead } from '#ui/entry/column-head'
-import { ColumnSettings, type ThemeName } from '#ui/entry/column-settings'
+import { ColumnSettings } from '#ui/entry/column-settings'
 import { MarkGrid } from '#ui/entry/mark-grid'
 import { practiceMarkLook } from '#ui/entry/mark-look'
 import { type PracticeDraft, withGrid } from '#ui/entry/practice-draft'
 import type { PracticeReading } from '#ui/entry/practice-reading'
+import type { ThemeName } from '#ui/entry/theme-select'
 import { Problems } from '#ui/page/problems'
 
 type PracticeGridPartProps = {

@@ -6,6 +6,7 @@ import type { FlagCause } from '#fairness/flags/flag-causes'
 import type { CureGroup } from '#fairness/flags/flag-rule'
 import type { Squad } from '#squad/squad'
 import { CauseLine } from '#ui/book/cause-line'
+import { capital } from '#ui/capital'
 import type { SendForm } from '#ui/entry/send-form'
 import { wholeMinutes } from '#ui/figures/minutes'
 import { AnswerForm } from '#ui/flags/answer-form'
@@ -104,8 +105,4 @@ function nothing({ status, cause }: FlagFilter): string {
   return status === 'acknowledged'
     ? `No flag${of} has been answered.`
     : `No flag${of} has cleared this season.`
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1)
 }

@@ -2,6 +2,7 @@ import type { Situation } from '#exposure/column'
 import type { CureGroup } from '#fairness/flags/flag-rule'
 import type { CureToday } from '#fairness/flags/group-by-cure'
 import type { SidePlace } from '#fairness/flags/round-cure'
+import { capital } from '#ui/capital'
 import { listed } from '#ui/plural'
 
 const numbers = [
@@ -70,8 +71,4 @@ function placeWords({ role, situation }: SidePlace, names: string): string {
   const [attackers, defenders] = role === 'attack' ? [own, other] : [other, own]
   const doing = role === 'attack' ? 'attacking' : 'defending'
   return `${numberWord(attackers)} against ${numberWord(defenders)} with ${names} ${doing}`
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1)
 }
