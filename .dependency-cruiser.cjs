@@ -11,6 +11,8 @@ const trade = {
   exposure: ['common', 'squad', 'themes', 'practice', 'match'],
   fairness: ['common', 'squad', 'themes', 'practice', 'match', 'exposure'],
   rotation: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness'],
+  planning: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness', 'rotation'],
+  pitch: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness', 'rotation', 'planning'],
   access: ['common', 'squad'],
 }
 
@@ -23,7 +25,7 @@ const mayImport = {
   data: [...pure, 'exchange'],
   server: [...pure, 'exchange', 'solver', 'data'],
   ui: pure,
-  app: [...pure, 'exchange', 'server', 'ui'],
+  app: [...pure, 'exchange', 'solver', 'server', 'ui'],
   cli: [...pure, 'exchange', 'solver', 'data', 'server'],
   boot: [],
 }

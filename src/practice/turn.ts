@@ -19,6 +19,8 @@ export type Turn = {
   readonly round?: string | null
   /** Second half of a free game: whoever waited in the first half waits once, not twice. */
   readonly continuesWait?: boolean
+  /** The same ball with other places, after a change during it: one turn and one wait together with the turn before it. */
+  readonly continuesTurn?: boolean
   /** The side that was given the choice of size in a choice turn. */
   readonly chosenBy?: 'attack' | 'defend' | null
 }
