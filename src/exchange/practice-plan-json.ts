@@ -1,0 +1,131 @@
+import { z } from 'zod'
+import type { PlanLock, PlannedPlayer, PlannedTurn, PracticePlan } from '#planning/practice-plan'
+import type { DesignRound, DesignSides } from '#practice/design'
+import { rotationColumns } from '#rotation/problem'
+
+/** More than any practice has; what is larger is a mistake, or meant to be a burden. */
+export const planLimits = {
+  players: 60,
+  rounds: 20,
+  turns: 200,
+  areas: 9,
+  seats: 30,
+  pairs: 100,
+  locks: 600,
+} as const
+
+const dayLong = 24 * 3600
+const id = z.string().min(1).max(80)
+const seats = z.int().min(0).max(planLimits.seats)
+const title = z.string().max(200)
+
+const shape = z.strictObject({ attack: seats, defend: seats, keep: seats })
+
+const ending = z.strictObject({
+  id,
+  words: title,
+  side: z.enum(['attack', 'defend']),
+  points: z.number().min(-99).max(99),
+})
+
+const round: z.ZodType<DesignRound> = z.strictObject({
+  title,
+  turnCount: z.int().min(1).max(planLimits.turns),
+  turnSeconds: z.int().min(1).max(dayLong),
+  gapSeconds: z.int().min(0).max(dayLong),
+  stations: z.array(shape).max(planLimits.areas),
+  isUntilDead: z.boolean().optional(),
+  keepersStay: z.boolean().optional(),
+  choice: z
+    .strictObject({
+      by: z.enum(['attack', 'coach']),
+      sizes: z.array(z.strictObject({ shape, points: z.number().min(-99).max(99) })).max(12),
+    })
+    .nullable()
+    .optional(),
+  endings: z.array(ending).max(12).optional(),
+  isFreeGame: z.boolean().optional(),
+})
+
+const sides: z.ZodType<DesignSides> = z.strictObject({
+  names: z.tuple([title, title]),
+  swap: z.enum(['never', 'eachRound']),
+})
+
+const playerIds = z.array(id).max(planLimits.seats)
+
+const turn: z.ZodType<PlannedTurn> = z.strictObject({
+  round: z
+    .int()
+    .min(0)
+    .max(planLimits.rounds - 1),
+  seconds: z.int().min(1).max(dayLong),
+  gapSeconds: z.int().min(0).max(dayLong),
+  stations: z
+    .array(z.strictObject({ attack: playerIds, defend: playerIds, keep: playerIds }))
+    .max(planLimits.areas),
+})
+
+const turnNumber = z.int().min(1).max(planLimits.turns)
+const gap = z.number().min(-1e7).max(1e7)
+
+const player: z.ZodType<PlannedPlayer> = z.strictObject({
+  playerId: id,
+  keeps: z.boolean(),
+  side: z.union([z.literal(0), z.literal(1)]).nullable(),
+  present: z.array(z.tuple([turnNumber, turnNumber])).max(40),
+  notInGoal: z.boolean(),
+  waitsAfterEachTurn: z.boolean(),
+  mostTurns: z.int().min(0).max(planLimits.turns).nullable(),
+  gap: z.strictObject(
+    Object.fromEntries(rotationColumns.map((column) => [column, gap])) as Record<
+      (typeof rotationColumns)[number],
+      typeof gap
+    >,
+  ),
+})
+
+const lock: z.ZodType<PlanLock> = z.strictObject({
+  turn: turnNumber,
+  playerId: id,
+  place: z.union([
+    z.literal('rest'),
+    z.strictObject({
+      station: z.int().min(1).max(planLimits.areas),
+      role: z.enum(['attack', 'defend', 'keep']),
+    }),
+  ]),
+})
+
+const pairs = z.array(z.tuple([id, id])).max(planLimits.pairs)
+
+/**
+ * A plan of a practice as it is stored and sent: its form only. Whether it can be played is for `planFaults` of
+ * #planning/plan-faults to say.
+ */
+export const practicePlanShape: z.ZodType<PracticePlan> = z.strictObject({
+  design: z.strictObject({
+    id: id.nullable(),
+    name: title,
+    themeId: id.nullable(),
+    sides: sides.nullable(),
+    rounds: z.array(round).max(planLimits.rounds),
+  }),
+  players: z.array(player).max(planLimits.players),
+  rules: z.strictObject({
+    restLimit: z.int().min(1).max(planLimits.turns).nullable(),
+    isGentle: z.boolean(),
+    keepsSides: z.boolean(),
+  }),
+  apart: pairs,
+  together: pairs,
+  locks: z.array(lock).max(planLimits.locks),
+  turns: z.array(turn).max(planLimits.turns),
+  proof: z.strictObject({
+    sentence: z.string().max(1000),
+    value: z.number().min(0),
+    bound: z.number().min(0),
+    proven: z.boolean(),
+    restLimitUsed: z.int().min(1).max(planLimits.turns).nullable(),
+  }),
+})
