@@ -1,4 +1,5 @@
 import type { Day } from '#common/time'
+import type { DesignSheet } from '#practice/design-sheet'
 import type { Player } from '#squad/player'
 import { defaultPolicy, type PolicyVersion } from '#squad/policy'
 import type { Season, Squad } from '#squad/squad'
@@ -20,7 +21,7 @@ import {
   springId,
 } from './club'
 import type { DemoSession } from './demo-session'
-import { type DemoDesign, demoDesigns } from './designs'
+import { demoDesigns } from './designs'
 import { demoId } from './ids'
 import { demoPlayers, playerId } from './names'
 import { autumnProgramme, type DemoTheme, demoThemes, springProgramme } from './programme'
@@ -65,7 +66,7 @@ export type DemoClub = {
   /** Parents before their children. */
   readonly themes: readonly DemoTheme[]
   readonly programme: readonly (ProgrammeEntry & { readonly squadId: string; readonly termId: string })[]
-  readonly designs: readonly DemoDesign[]
+  readonly designs: readonly DesignSheet[]
   readonly policies: readonly (PolicyVersion & { readonly madeById: string })[]
   /** In order of days; those after the calendar day are planned. */
   readonly sessions: readonly DemoSession[]

@@ -1,13 +1,7 @@
-import type { AreaShape, DesignRound, PracticeDesign } from '#practice/design'
+import type { AreaShape, DesignRound } from '#practice/design'
+import { type DesignSheet, plainSheet } from '#practice/design-sheet'
 import { demoId } from './ids'
 import { type ThemeKey, themeId } from './programme'
-
-/** A design with the area it needs and a note for the coach. */
-export type DemoDesign = PracticeDesign & {
-  readonly areaLengthM: number
-  readonly areaWidthM: number
-  readonly note: string
-}
 
 export type DesignKey = 'lanes' | 'doors' | 'quickFinish' | 'bridge' | 'overTheLine'
 
@@ -39,12 +33,16 @@ function round(title: string, turns: string, ...stations: readonly string[]): De
 
 const freeGame = round(freeGameTitle, '2x330', '5v5+1')
 
-function design(key: DesignKey, theme: ThemeKey, parts: Omit<DemoDesign, 'id' | 'themeId'>): DemoDesign {
-  return { id: designId(key), themeId: themeId(theme), ...parts }
+function design(
+  key: DesignKey,
+  theme: ThemeKey,
+  parts: Omit<DesignSheet, 'id' | 'themeId' | keyof typeof plainSheet> & Partial<DesignSheet>,
+): DesignSheet {
+  return { ...plainSheet, ...parts, id: designId(key), themeId: themeId(theme) }
 }
 
 /** Our own five: small groups with uneven numbers, rising in size, a free game at the end. */
-export const demoDesigns: readonly DemoDesign[] = [
+export const demoDesigns: readonly DesignSheet[] = [
   design('lanes', 'extraPlayer', {
     name: 'Lanes and the extra one',
     areaLengthM: 30,

@@ -1,27 +1,12 @@
 import 'server-only'
 import { z } from 'zod'
 import { AppError } from '#common/app-error'
+import { Prisma } from '#data/generated/client'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
-import type { DesignId, DesignRound, PracticeDesign } from '#practice/design'
-
-/** A design with what the book needs beside its rounds. Lengths in metres. */
-export type StoredDesign = PracticeDesign & {
-  readonly areaLengthM: number
-  readonly areaWidthM: number
-  readonly note: string
-}
-
-const count = z.int().min(0)
-const designRounds: z.ZodType<readonly DesignRound[]> = z.array(
-  z.strictObject({
-    title: z.string(),
-    turnCount: count,
-    turnSeconds: count,
-    gapSeconds: count,
-    stations: z.array(z.strictObject({ attack: count, defend: count, keep: count })),
-  }),
-)
+import { adaptationsShape, designRoundsShape, designSidesShape } from '#exchange/design-json'
+import type { DesignId } from '#practice/design'
+import { areaUnits, type DesignSheet } from '#practice/design-sheet'
 
 const columns = {
   id: true,
@@ -29,51 +14,109 @@ const columns = {
   themeId: true,
   areaLengthM: true,
   areaWidthM: true,
+  areaUnit: true,
+  isMirrored: true,
+  hasHeading: true,
   note: true,
   rounds: true,
+  sides: true,
+  adaptations: true,
+  copiedFromId: true,
+  archivedAt: true,
 } as const
 
-function toDesign(row: Omit<StoredDesign, 'rounds'> & { readonly rounds: unknown }): StoredDesign {
-  return { ...row, rounds: designRounds.parse(row.rounds) }
+type Parsed = 'areaUnit' | 'rounds' | 'sides' | 'adaptations'
+type DesignRow = Omit<DesignSheet, Parsed | 'isPutAway'> &
+  Readonly<Record<Parsed, unknown>> & { readonly archivedAt: Date | null }
+
+const unit = z.enum(areaUnits)
+
+function toSheet({ archivedAt, ...row }: DesignRow): DesignSheet {
+  return {
+    ...row,
+    areaUnit: unit.parse(row.areaUnit),
+    rounds: designRoundsShape.parse(row.rounds),
+    sides: designSidesShape.parse(row.sides),
+    adaptations: adaptationsShape.parse(row.adaptations),
+    isPutAway: archivedAt !== null,
+  }
 }
 
-/** By name. */
-export async function listDesigns(tx: ClubTx): Promise<readonly StoredDesign[]> {
+/** By name, those put away included: a practice may have used them. */
+export async function listEveryDesign(tx: ClubTx): Promise<readonly DesignSheet[]> {
   const rows = await tx.db.practiceDesign.findMany({
     where: { clubId: tx.clubId },
     select: columns,
     orderBy: [{ name: 'asc' }, { id: 'asc' }],
   })
-  return rows.map(toDesign)
+  return rows.map(toSheet)
 }
 
-export async function findDesign(tx: ClubTx, designId: DesignId): Promise<StoredDesign | null> {
+/** By name, without those put away: what can be chosen. */
+export async function listDesigns(tx: ClubTx): Promise<readonly DesignSheet[]> {
+  return (await listEveryDesign(tx)).filter(({ isPutAway }) => !isPutAway)
+}
+
+/** Put away or not. */
+export async function findDesign(tx: ClubTx, designId: DesignId): Promise<DesignSheet | null> {
   if (!isId(designId)) return null
   const row = await tx.db.practiceDesign.findUnique({
     where: { clubId_id: { clubId: tx.clubId, id: designId } },
     select: columns,
   })
-  return row && toDesign(row)
+  return row && toSheet(row)
 }
 
 /** @throws AppError `notFound`. */
-export async function getDesign(tx: ClubTx, designId: DesignId): Promise<StoredDesign> {
+export async function getDesign(tx: ClubTx, designId: DesignId): Promise<DesignSheet> {
   const design = await findDesign(tx, designId)
   if (!design) throw new AppError('notFound', `no design ${designId}`)
   return design
 }
 
-export async function recordDesigns(tx: ClubTx, designs: readonly StoredDesign[]): Promise<void> {
-  await tx.db.practiceDesign.createMany({
-    data: designs.map(({ id, name, themeId, areaLengthM, areaWidthM, note, rounds }) => ({
-      clubId: tx.clubId,
-      id,
-      name,
-      themeId,
-      areaLengthM,
-      areaWidthM,
-      note,
-      rounds: structuredClone(rounds) as DesignRound[],
-    })),
+/** A design is copied from one that stands before it in the list, or stood already. */
+export async function recordDesigns(tx: ClubTx, designs: readonly DesignSheet[]): Promise<void> {
+  for (const design of designs) {
+    await tx.db.practiceDesign.createMany({
+      data: [{ clubId: tx.clubId, id: design.id, copiedFromId: design.copiedFromId, ...contentsOf(design) }],
+    })
+  }
+}
+
+/** Everything of a design but what it was copied from, and whether it is put away. */
+export async function changeDesign(tx: ClubTx, design: DesignSheet): Promise<void> {
+  await tx.db.practiceDesign.update({
+    where: { clubId_id: { clubId: tx.clubId, id: design.id } },
+    data: contentsOf(design),
+    select: { id: true },
   })
+}
+
+/** Put away at a time, or (null) taken out again. */
+export async function putDesignAway(
+  tx: ClubTx,
+  { designId, at }: { readonly designId: DesignId; readonly at: Date | null },
+): Promise<void> {
+  await tx.db.practiceDesign.update({
+    where: { clubId_id: { clubId: tx.clubId, id: designId } },
+    data: { archivedAt: at },
+    select: { id: true },
+  })
+}
+
+function contentsOf(design: DesignSheet) {
+  const { name, themeId, areaLengthM, areaWidthM, areaUnit, isMirrored, hasHeading, note } = design
+  return {
+    name,
+    themeId,
+    areaLengthM,
+    areaWidthM,
+    areaUnit,
+    isMirrored,
+    hasHeading,
+    note,
+    rounds: structuredClone(design.rounds) as object[],
+    adaptations: structuredClone(design.adaptations) as object[],
+    sides: design.sides ? structuredClone(design.sides) : Prisma.DbNull,
+  }
 }

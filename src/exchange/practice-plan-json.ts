@@ -44,6 +44,7 @@ const round: z.ZodType<DesignRound> = z.strictObject({
     .nullable()
     .optional(),
   endings: z.array(ending).max(12).optional(),
+  conditions: z.array(title).max(12).optional(),
   isFreeGame: z.boolean().optional(),
 })
 
@@ -110,12 +111,14 @@ export const practicePlanShape: z.ZodType<PracticePlan> = z.strictObject({
     themeId: id.nullable(),
     sides: sides.nullable(),
     rounds: z.array(round).max(planLimits.rounds),
+    changes: z.array(title).max(40).optional(),
   }),
   players: z.array(player).max(planLimits.players),
   rules: z.strictObject({
     restLimit: z.int().min(1).max(planLimits.turns).nullable(),
     isGentle: z.boolean(),
     keepsSides: z.boolean(),
+    countsMatches: z.boolean().optional(),
   }),
   apart: pairs,
   together: pairs,

@@ -35,6 +35,8 @@ export type DesignRound = {
   readonly choice?: { readonly by: 'attack' | 'coach'; readonly sizes: readonly SizeChoice[] } | null
   /** Empty or missing: nothing is counted. */
   readonly endings?: readonly Ending[]
+  /** What holds in play and no number shows, as a coach would call it out: "Two touches each". Missing: nothing more. */
+  readonly conditions?: readonly string[]
   /** The game with both sides whole that ends a practice: two equal turns, the roles swapped in the second. */
   readonly isFreeGame?: boolean
 }

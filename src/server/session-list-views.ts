@@ -2,7 +2,7 @@ import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { hasDay } from '#common/dated'
-import { listDesigns } from '#data/designs'
+import { listDesigns, listEveryDesign } from '#data/designs'
 import { inClub } from '#data/in-club'
 import { listPeople } from '#data/people'
 import { listSessions, type Session } from '#data/sessions'
@@ -29,7 +29,7 @@ export async function loadSessionList(viewer: Viewer, { squadId }: { readonly sq
     const sessions = await listSessions(tx, { squadId, from: season.firstDay, to: season.lastDay })
     const coaches = await listSquadCoaches(tx, squadId)
     const names = new Map((await listPeople(tx)).map(({ id, name }) => [id, name]))
-    const designs = new Map((await listDesigns(tx)).map(({ id, name }) => [id, name]))
+    const designs = new Map((await listEveryDesign(tx)).map(({ id, name }) => [id, name]))
     const lines = sessions.map((session) => ({
       ...lineOf(session, { coaches, names }),
       designName: (session.designId && designs.get(session.designId)) || null,

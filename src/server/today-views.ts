@@ -1,7 +1,7 @@
 import 'server-only'
 import type { Viewer } from '#access/viewer'
 import type { Day } from '#common/time'
-import { findDesign, type StoredDesign } from '#data/designs'
+import { findDesign } from '#data/designs'
 import { type FlagState, listFlagStates } from '#data/flag-states'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listSquadPlayers } from '#data/players'
@@ -12,6 +12,7 @@ import { namesApart } from '#fairness/book/names-apart'
 import { subjectNames, type ToldFlag, tellFlag } from '#fairness/book/told-flag'
 import { type CureToday, groupByCure } from '#fairness/flags/group-by-cure'
 import type { RoundToGive } from '#fairness/flags/round-cure'
+import type { PracticeDesign } from '#practice/design'
 import { longestRound } from '#practice/round-to-give'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
@@ -86,7 +87,7 @@ function shownSession({ id, kind, day, title, startsAt }: Session): ShownSession
 /** What the next practice can offer; without a design of its own, what the last practice with one offered. */
 async function loadRound(
   tx: ClubTx,
-  { of, held, design }: { of: SquadSeason; held: readonly Session[]; design: StoredDesign | null },
+  { of, held, design }: { of: SquadSeason; held: readonly Session[]; design: PracticeDesign | null },
 ): Promise<RoundToGive | null> {
   const days = daysSoFar(of, null)
   const medianTurnSeconds = days ? await findMedianTurnSeconds(tx, { squadId: of.squad.id, ...days }) : null

@@ -2,7 +2,7 @@ import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
-import { listDesigns } from '#data/designs'
+import { listEveryDesign } from '#data/designs'
 import { inClub } from '#data/in-club'
 import { listKeepsChanges } from '#data/keeps-changes'
 import { listMemberships } from '#data/memberships'
@@ -66,7 +66,11 @@ export async function loadWritingPage(
       }),
       register: written.register,
       ...standingOf(written),
-      designs: session.kind === 'practice' ? await listDesigns(tx) : [],
+      // One that is put away is offered where it was used.
+      designs:
+        session.kind === 'practice'
+          ? (await listEveryDesign(tx)).filter(({ id, isPutAway }) => !isPutAway || id === session.designId)
+          : [],
       themes: (await listThemes(tx)).map(({ id, name }) => ({ id, name })),
       middleAttackShare: policyInForce(policies, { ageLimit: squad.ageLimit, day: session.day })
         .middleAttackShare,

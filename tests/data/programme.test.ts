@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { endAdjustment, fewerTurnsOf, listAdjustments, recordAdjustment } from '#data/adjustments'
-import { findDesign, getDesign, listDesigns, recordDesigns, type StoredDesign } from '#data/designs'
+import { findDesign, getDesign, listDesigns, recordDesigns } from '#data/designs'
 import { newId } from '#data/ids'
 import { listPolicies, recordPolicy } from '#data/policies'
 import { changeTheme, listProgramme, listThemes, recordThemes, saveProgramme } from '#data/themes'
+import { type DesignSheet, plainSheet } from '#practice/design-sheet'
 import { defaultPolicy, policyInForce } from '#squad/policy'
 import { aClub, aTheme, noon } from '../support/test-club'
 
@@ -33,7 +34,8 @@ describe('themes', () => {
 describe('practice designs', () => {
   it('are read as they were entered', async () => {
     const { run, themeIds } = await aClub()
-    const design: StoredDesign = {
+    const design: DesignSheet = {
+      ...plainSheet,
       id: newId(),
       name: 'Gates',
       themeId: themeIds[1],
