@@ -1,70 +1,32 @@
 import { z } from 'zod'
+import { designLimits, designRoundsShape, designSidesShape } from '#exchange/design-json'
 import type { PlanLock, PlannedPlayer, PlannedTurn, PracticePlan } from '#planning/practice-plan'
-import type { DesignRound, DesignSides } from '#practice/design'
 import { rotationColumns } from '#rotation/problem'
 
 /** More than any practice has; what is larger is a mistake, or meant to be a burden. */
 export const planLimits = {
   players: 60,
-  rounds: 20,
   turns: 200,
-  areas: 9,
-  seats: 30,
   pairs: 100,
   locks: 600,
 } as const
 
 const dayLong = 24 * 3600
 const id = z.string().min(1).max(80)
-const seats = z.int().min(0).max(planLimits.seats)
 const title = z.string().max(200)
 
-const shape = z.strictObject({ attack: seats, defend: seats, keep: seats })
-
-const ending = z.strictObject({
-  id,
-  words: title,
-  side: z.enum(['attack', 'defend']),
-  points: z.number().min(-99).max(99),
-})
-
-const round: z.ZodType<DesignRound> = z.strictObject({
-  title,
-  turnCount: z.int().min(1).max(planLimits.turns),
-  turnSeconds: z.int().min(1).max(dayLong),
-  gapSeconds: z.int().min(0).max(dayLong),
-  stations: z.array(shape).max(planLimits.areas),
-  isUntilDead: z.boolean().optional(),
-  keepersStay: z.boolean().optional(),
-  choice: z
-    .strictObject({
-      by: z.enum(['attack', 'coach']),
-      sizes: z.array(z.strictObject({ shape, points: z.number().min(-99).max(99) })).max(12),
-    })
-    .nullable()
-    .optional(),
-  endings: z.array(ending).max(12).optional(),
-  conditions: z.array(title).max(12).optional(),
-  isFreeGame: z.boolean().optional(),
-})
-
-const sides: z.ZodType<DesignSides> = z.strictObject({
-  names: z.tuple([title, title]),
-  swap: z.enum(['never', 'eachRound']),
-})
-
-const playerIds = z.array(id).max(planLimits.seats)
+const playerIds = z.array(id).max(designLimits.places)
 
 const turn: z.ZodType<PlannedTurn> = z.strictObject({
   round: z
     .int()
     .min(0)
-    .max(planLimits.rounds - 1),
+    .max(designLimits.rounds - 1),
   seconds: z.int().min(1).max(dayLong),
   gapSeconds: z.int().min(0).max(dayLong),
   stations: z
     .array(z.strictObject({ attack: playerIds, defend: playerIds, keep: playerIds }))
-    .max(planLimits.areas),
+    .max(designLimits.areas),
 })
 
 const turnNumber = z.int().min(1).max(planLimits.turns)
@@ -92,7 +54,7 @@ const lock: z.ZodType<PlanLock> = z.strictObject({
   place: z.union([
     z.literal('rest'),
     z.strictObject({
-      station: z.int().min(1).max(planLimits.areas),
+      station: z.int().min(1).max(designLimits.areas),
       role: z.enum(['attack', 'defend', 'keep']),
     }),
   ]),
@@ -109,8 +71,8 @@ export const practicePlanShape: z.ZodType<PracticePlan> = z.strictObject({
     id: id.nullable(),
     name: title,
     themeId: id.nullable(),
-    sides: sides.nullable(),
-    rounds: z.array(round).max(planLimits.rounds),
+    sides: designSidesShape,
+    rounds: designRoundsShape,
     changes: z.array(title).max(40).optional(),
   }),
   players: z.array(player).max(planLimits.players),

@@ -46,6 +46,8 @@ export type PlanRules = {
   readonly isGentle: boolean
   /** Players keep their side for the whole practice and its role for the round. */
   readonly keepsSides: boolean
+  /** Gaps of matches are carried in as well as those of practices; missing: no. */
+  readonly countsMatches?: boolean
 }
 
 /** How fair it is, and that nothing fairer is possible, or how far off it may be. */
@@ -67,6 +69,8 @@ export type PracticePlan = {
     readonly themeId: ThemeId | null
     readonly sides: DesignSides | null
     readonly rounds: readonly DesignRound[]
+    /** Labels of the changes made to the design for the day; missing: none. */
+    readonly changes?: readonly string[]
   }
   readonly players: readonly PlannedPlayer[]
   readonly rules: PlanRules
@@ -78,3 +82,6 @@ export type PracticePlan = {
   readonly turns: readonly PlannedTurn[]
   readonly proof: PlanProof
 }
+
+/** What is asked of a plan: everything but who sits where. */
+export type PlanRequest = Omit<PracticePlan, 'turns' | 'proof'>
