@@ -39,7 +39,7 @@ export type Deed =
   /** During the turn that the event `start` opened: from this second on these are the places. */
   | { readonly kind: 'change'; readonly start: string; readonly stations: readonly Station[] }
   | { readonly kind: 'turnEnd'; readonly start: string; readonly endings: readonly AreaEnding[] }
-  /** Points of a round that was not tapped ball by ball. */
+  /** What a side won in the balls of a round that were not tapped one by one, in all: the last that was tapped holds. */
   | {
       readonly kind: 'points'
       readonly round: number
@@ -55,11 +55,19 @@ export type Deed =
       readonly side: 0 | 1 | null
     }
   | { readonly kind: 'passed'; readonly turn: number; readonly playerId: PlayerId; readonly role: SeatRole }
-  /** Nothing was tapped: all was as planned, up to this many turns. */
-  | { readonly kind: 'asPlanned'; readonly turns: readonly PlannedTurn[] }
+  /** Nothing was tapped: these turns, the first of the plan, were played as planned; who left did so after a turn. */
+  | {
+      readonly kind: 'asPlanned'
+      readonly turns: readonly PlannedTurn[]
+      /** `afterTurn` counts the turns of this deed that it was still there for. */
+      readonly left?: readonly { readonly playerId: PlayerId; readonly afterTurn: number }[]
+    }
   | { readonly kind: 'stop' }
-  /** As if the other event had never been tapped. An undo can be undone. */
-  | { readonly kind: 'undo'; readonly undoes: string }
+  /**
+   * As if the other event had never been tapped. An undo can be undone. To undo that somebody is out for today takes
+   * `secondAnswer`: a second question was asked and answered.
+   */
+  | { readonly kind: 'undo'; readonly undoes: string; readonly secondAnswer?: boolean }
 
 /** Written on a phone, once, and never changed. Ids are UUIDs of version 7 (RFC 9562). */
 export type PitchEvent = {
