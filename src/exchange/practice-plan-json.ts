@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { designLimits, designRoundsShape, designSidesShape } from '#exchange/design-json'
 import type { PlanLock, PlannedPlayer, PlannedTurn, PracticePlan } from '#planning/practice-plan'
+import type { Station } from '#practice/turn'
 import { rotationColumns } from '#rotation/problem'
 
 /** More than any practice has; what is larger is a mistake, or meant to be a burden. */
@@ -17,7 +18,12 @@ const title = z.string().max(200)
 
 const playerIds = z.array(id).max(designLimits.places)
 
-const turn: z.ZodType<PlannedTurn> = z.strictObject({
+export const stationsShape: z.ZodType<readonly Station[]> = z
+  .array(z.strictObject({ attack: playerIds, defend: playerIds, keep: playerIds }))
+  .max(designLimits.areas)
+
+/** One turn with its places, in a plan or in what is tapped at the pitch. */
+export const plannedTurnShape: z.ZodType<PlannedTurn> = z.strictObject({
   round: z
     .int()
     .min(0)
@@ -85,7 +91,7 @@ export const practicePlanShape: z.ZodType<PracticePlan> = z.strictObject({
   apart: pairs,
   together: pairs,
   locks: z.array(lock).max(planLimits.locks),
-  turns: z.array(turn).max(planLimits.turns),
+  turns: z.array(plannedTurnShape).max(planLimits.turns),
   proof: z.strictObject({
     sentence: z.string().max(1000),
     value: z.number().min(0),

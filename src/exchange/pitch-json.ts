@@ -1,0 +1,176 @@
+import { z } from 'zod'
+import type { Problem } from '#common/problem'
+import { planLimits, plannedTurnShape, stationsShape } from '#exchange/practice-plan-json'
+import { readShape } from '#exchange/shape-problems'
+import { nameProblem } from '#exchange/table/name-cells'
+import { tidyName } from '#exchange/table/name-form'
+import type { AreaEnding, Deed, PitchEvent } from '#pitch/pitch-event'
+
+/** More than any practice has; what is larger is a mistake, or meant to be a burden. */
+export const pitchLimits = {
+  /** Events in one batch; a phone sends the rest in the next. */
+  events: 500,
+  /** Length of a batch as text, in characters. */
+  batchLetters: 2_000_000,
+  /** Length of one deed as text, in characters; the database takes somewhat more. */
+  deedLetters: 200_000,
+  /** Events of one practice, of all phones together. */
+  eventsOfPractice: 20_000,
+} as const
+
+/** In the order of #pitch/pitch-event. Lower case, so that one id has one spelling. */
+const uuid = z.uuid().toLowerCase()
+const playerId = z.uuid().toLowerCase()
+const turnPlace = z
+  .int()
+  .min(0)
+  .max(planLimits.turns - 1)
+const roundPlace = z
+  .int()
+  .min(0)
+  .max(designLimits.rounds - 1)
+const side = z.union([z.literal(0), z.literal(1), z.literal('attack'), z.literal('defend')])
+const points = z.number().min(-99).max(99)
+const turns = z.array(plannedTurnShape).max(planLimits.turns)
+
+const areaEnding: z.ZodType<AreaEnding> = z.strictObject({
+  station: z
+    .int()
+    .min(0)
+    .max(designLimits.areas - 1),
+  endingId: z.string().max(80).nullable(),
+  points,
+  side: side.nullable(),
+})
+
+/** As the book takes a name; a phone's own spaces go. */
+const guestName = z
+  .string()
+  .max(1000)
+  .transform(tidyName)
+  .superRefine((name, context) => {
+    const problem = name === '' ? 'a guest has a name' : nameProblem(name)
+    if (problem) context.addIssue({ code: 'custom', message: problem })
+  })
+
+const shapes = {
+  begin: z.strictObject({ kind: z.literal('begin') }),
+  register: z.strictObject({
+    kind: z.literal('register'),
+    playerId,
+    state: z.enum(['here', 'notPlaying', 'out', 'gone']),
+  }),
+  guest: z.strictObject({ kind: z.literal('guest'), playerId, name: guestName }),
+  replan: z.strictObject({
+    kind: z.literal('replan'),
+    fromTurn: z.int().min(0).max(planLimits.turns),
+    turns,
+    sentence: z.string().max(1000),
+  }),
+  roundDone: z.strictObject({ kind: z.literal('roundDone'), round: roundPlace, turns }),
+  turnStart: z.strictObject({ kind: z.literal('turnStart'), turn: turnPlace, stations: stationsShape }),
+  change: z.strictObject({ kind: z.literal('change'), start: uuid, stations: stationsShape }),
+  turnEnd: z.strictObject({
+    kind: z.literal('turnEnd'),
+    start: uuid,
+    endings: z.array(areaEnding).max(designLimits.areas),
+  }),
+  points: z.strictObject({ kind: z.literal('points'), round: roundPlace, side, points }),
+  choice: z.strictObject({
+    kind: z.literal('choice'),
+    turn: turnPlace,
+    by: z.enum(['attack', 'coach']),
+    size: z
+      .int()
+      .min(0)
+      .max(designLimits.sizes - 1),
+    side: z.union([z.literal(0), z.literal(1)]).nullable(),
+  }),
+  passed: z.strictObject({
+    kind: z.literal('passed'),
+    turn: turnPlace,
+    playerId,
+    role: z.enum(['attack', 'defend', 'keep']),
+  }),
+  asPlanned: z.strictObject({ kind: z.literal('asPlanned'), turns }),
+  stop: z.strictObject({ kind: z.literal('stop') }),
+  undo: z.strictObject({ kind: z.literal('undo'), undoes: uuid }),
+} satisfies { readonly [Kind in Deed['kind']]: z.ZodType<Extract<Deed, { kind: Kind }>> }
+
+/** A deed by its form alone, as a phone sends it and as the database keeps it. */
+export const deedShape: z.ZodType<Deed> = z.discriminatedUnion('kind', [
+  shapes.begin,
+  shapes.register,
+  shapes.guest,
+  shapes.replan,
+  shapes.roundDone,
+  shapes.turnStart,
+  shapes.change,
+  shapes.turnEnd,
+  shapes.points,
+  shapes.choice,
+  shapes.passed,
+  shapes.asPlanned,
+  shapes.stop,
+  shapes.undo,
+])
+
+/** Milliseconds since 1970 that a phone's clock may show: from 1970 to the end of 2099. */
+const epochMs = z
+  .int()
+  .min(0)
+  .max(Date.UTC(2100, 0, 1) - 1)
+
+/** One event of a batch, by its form alone. */
+export const pitchEventShape: z.ZodType<PitchEvent> = z.strictObject({
+  id: z.uuid({ version: 'v7' }).toLowerCase(),
+  deviceId: uuid,
+  at: epochMs,
+  deed: deedShape,
+})
+
+/** What comes around the events; they themselves are read one by one, so that a bad one does not block the others. */
+const batchShape = z.strictObject({
+  deviceId: uuid,
+  cursor: z.int().min(0),
+  events: z.array(z.unknown()).max(pitchLimits.events),
+})
+
+/** A batch whose events are each either read or refused in a sentence; `id` null: not even an id could be read. */
+export type ReadBatch = {
+  readonly deviceId: string
+  readonly cursor: number
+  readonly events: readonly PitchEvent[]
+  readonly refused: readonly { readonly id: string | null; readonly why: string }[]
+}
+
+/** Reads the body of a batch. Problems: the batch as a whole cannot be read, and nothing of it counts. */
+export function readBatch(
+  body: unknown,
+):
+  | { readonly ok: true; readonly batch: ReadBatch }
+  | { readonly ok: false; readonly problems: readonly Problem[] } {
+  const { value, problems } = readShape(batchShape, body, [])
+  if (!value) return { ok: false, problems }
+  const events: PitchEvent[] = []
+  const refused: { id: string | null; why: string }[] = []
+  for (const [index, sent] of value.events.entries()) {
+    const read = readShape(pitchEventShape, sent, ['events', index])
+    const isLong = read.value && JSON.stringify(read.value.deed).length > pitchLimits.deedLetters
+    if (read.value && !isLong) events.push(read.value)
+    else refused.push({ id: idOf(sent), why: isLong ? tooLong : sentenceOf(read.problems) })
+  }
+  return { ok: true, batch: { deviceId: value.deviceId, cursor: value.cursor, events, refused } }
+}
+
+const tooLong = `This is longer than anything that happens at a pitch: at most ${pitchLimits.deedLetters} characters are kept.`
+
+function sentenceOf(problems: readonly Problem[]): string {
+  const told = problems.slice(0, 3).map(({ path, message }) => `${path} ${message}`)
+  return `The book cannot read this: ${told.join('; ')}.`
+}
+
+function idOf(sent: unknown): string | null {
+  const id = sent && typeof sent === 'object' && 'id' in sent ? sent.id : null
+  return typeof id === 'string' ? id.slice(0, 80) : null
+}
