@@ -17,6 +17,7 @@ import { findExactly, findQuickly } from '#solver/find-within-limit'
 import { improveByWindows } from '#solver/improve-by-windows'
 import { polish } from '#solver/polish'
 import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/search'
+import type { OnProgress, SolveStage } from '#solver/solve-progress'
 
 /** Exchanges tried before the exact solver is asked. */
 const firstTries = 40_000
@@ -27,6 +28,7 @@ export type SolveSettings = {
   readonly workLimit: number | null
   /** When the request had been read, by `performance.now()`. */
   readonly began: number
+  readonly onProgress?: OnProgress
 }
 
 /**
@@ -42,7 +44,10 @@ export async function solveRotation(problem: RotationProblem, settings: SolveSet
     seed: settings.seed,
   }
   const within = await leastLimit(search)
-  const fairest = await findFairest(search, within)
+  const tell = teller(within.used, settings)
+  tell('firstPlan', { ...within, value: planValues(problem, within.plan).unfairness, bound: 0 })
+  const fairest = await findFairest(search, within, tell)
+  tell('finishing', fairest)
   const plan = polish(search, fairest.plan, within.used)
   const broken = checkPlan({ ...problem, restLimit: within.used }, plan)
   if (broken.length > 0) throw new InvariantError('A rotation breaks a rule.', { broken: broken.slice(0, 5) })
@@ -57,6 +62,16 @@ export async function solveRotation(problem: RotationProblem, settings: SolveSet
     unfairness: proofOf(values.unfairness, fairest.bound),
     situationUnfairness: proofOf(values.situationUnfairness, situationBound(problem)),
     mixing: proofOf(values.mixing, mixingBound(problem)),
+  }
+}
+
+type Tell = (stage: SolveStage, best: Fairest) => void
+
+/** Tells of the best so far, when somebody wants to hear it. */
+function teller(restLimitUsed: number | null, settings: SolveSettings): Tell {
+  return (stage, { plan, value, bound }) => {
+    const elapsedMs = performance.now() - settings.began
+    settings.onProgress?.({ stage, plan, value, bound, restLimitUsed, elapsedMs })
   }
 }
 
@@ -96,15 +111,17 @@ function withinItsOwnLimit(search: Search, least: number): Within {
 type FairestOfAll = Fairest & { readonly without: Fairest | null }
 
 /** The fairest plan with the limit, and, as far as time allows, what would be possible without one. */
-async function findFairest(search: Search, { plan, used }: Within): Promise<FairestOfAll> {
+async function findFairest(search: Search, { plan, used }: Within, tell: Tell): Promise<FairestOfAll> {
   const board = boardOf(search, plan)
   lower(search, board, { goal: 'unfairness', restLimit: used, tries: firstTries, reserveMs: polishMs })
   const start = planOf(board)
   let fairest: Fairest = { plan: start, value: planValues(search.problem, start).unfairness, bound: 0 }
+  tell('evening', fairest)
   const solver = await solverInTime(search)
   if (!solver) return { ...fairest, without: null }
   const unlimited = { ...fairest, bound: used === null ? 0 : boundWithoutLimit(search, solver, fairest.plan) }
   fairest = { ...fairest, bound: unlimited.bound }
+  tell('evening', fairest)
   const isOpen = ({ value, bound }: Fairest) => value - bound > 1e-6 * Math.max(1, value)
   const improve = (known: Fairest, wish: { restLimit: number | null; share: number; byTurn: boolean }) =>
     isOpen(known) && search.deadline.leftMs() > 2 * polishMs
@@ -117,12 +134,14 @@ async function findFairest(search: Search, { plan, used }: Within): Promise<Fair
     share: used === null ? 1 : isTight ? 0.75 : 0.45,
     byTurn: isTight,
   })
+  tell('evening', fairest)
   if (used === null) return { ...fairest, without: null }
   if (isOpen(fairest) && search.deadline.leftMs() > 3 * polishMs)
     fairest = improveByWindows(search, solver, fairest, {
       restLimit: used,
       untilMs: search.deadline.leftMs() * 0.35,
     })
+  tell('evening', fairest)
   fairest = improve(fairest, { restLimit: used, share: 0.9, byTurn: true })
   return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
 }

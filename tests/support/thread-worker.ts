@@ -1,0 +1,30 @@
+import { Worker } from 'node:worker_threads'
+import type { RotationWorker } from '#solver/rotation-in-worker'
+
+/** Gives a thread the two names that a page's worker finds, then loads the real module. */
+const shim = `
+  const { parentPort, workerData } = require('node:worker_threads')
+  globalThis.postMessage = (word) => parentPort.postMessage(word)
+  const early = []
+  parentPort.on('message', (data) => (globalThis.onmessage ? globalThis.onmessage({ data }) : early.push(data)))
+  import('tsx/esm/api').then(({ register }) => register())
+    .then(() => import(workerData))
+    .then(() => early.forEach((data) => globalThis.onmessage({ data })))
+`
+
+/** The rotation worker in a thread of Node, with the face of a page's worker. */
+export function threadWorker(): RotationWorker {
+  const thread = new Worker(shim, {
+    eval: true,
+    workerData: new URL('../../src/solver/rotation-worker.ts', import.meta.url).href,
+  })
+  const face: { -readonly [Key in keyof RotationWorker]: RotationWorker[Key] } = {
+    onmessage: null,
+    onerror: null,
+    postMessage: (call) => thread.postMessage(call),
+    terminate: () => void thread.terminate(),
+  }
+  thread.on('message', (data) => face.onmessage?.({ data }))
+  thread.on('error', (error) => face.onerror?.({ message: error.message }))
+  return face
+}
