@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import type { Problem } from '#common/problem'
+import { designLimits } from '#exchange/design-json'
 import { planLimits, plannedTurnShape, stationsShape } from '#exchange/practice-plan-json'
 import { readShape } from '#exchange/shape-problems'
 import { nameProblem } from '#exchange/table/name-cells'
@@ -31,6 +32,7 @@ const roundPlace = z
   .max(designLimits.rounds - 1)
 const side = z.union([z.literal(0), z.literal(1), z.literal('attack'), z.literal('defend')])
 const points = z.number().min(-99).max(99)
+const pointsOfRound = z.number().min(-9999).max(9999)
 const turns = z.array(plannedTurnShape).max(planLimits.turns)
 
 const areaEnding: z.ZodType<AreaEnding> = z.strictObject({
@@ -75,7 +77,7 @@ const shapes = {
     start: uuid,
     endings: z.array(areaEnding).max(designLimits.areas),
   }),
-  points: z.strictObject({ kind: z.literal('points'), round: roundPlace, side, points }),
+  points: z.strictObject({ kind: z.literal('points'), round: roundPlace, side, points: pointsOfRound }),
   choice: z.strictObject({
     kind: z.literal('choice'),
     turn: turnPlace,
@@ -92,9 +94,16 @@ const shapes = {
     playerId,
     role: z.enum(['attack', 'defend', 'keep']),
   }),
-  asPlanned: z.strictObject({ kind: z.literal('asPlanned'), turns }),
+  asPlanned: z.strictObject({
+    kind: z.literal('asPlanned'),
+    turns,
+    left: z
+      .array(z.strictObject({ playerId, afterTurn: z.int().min(0).max(planLimits.turns) }))
+      .max(planLimits.players)
+      .optional(),
+  }),
   stop: z.strictObject({ kind: z.literal('stop') }),
-  undo: z.strictObject({ kind: z.literal('undo'), undoes: uuid }),
+  undo: z.strictObject({ kind: z.literal('undo'), undoes: uuid, secondAnswer: z.boolean().optional() }),
 } satisfies { readonly [Kind in Deed['kind']]: z.ZodType<Extract<Deed, { kind: Kind }>> }
 
 /** A deed by its form alone, as a phone sends it and as the database keeps it. */
