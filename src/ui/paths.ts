@@ -25,6 +25,8 @@ export const paths = {
   policy: () => '/policy',
   /** One child's page for its family. */
   family: (playerId: PlayerId) => `/family/${playerId}`,
+  /** Who goes now. The practice stands behind #, so that the page opens without a signal. */
+  pitch: (sessionId?: string) => (sessionId ? `/pitch#${sessionId}` : '/pitch'),
   start: () => '/',
 } as const
 

@@ -1,9 +1,10 @@
 import Link from 'next/link'
+import type { ReactNode } from 'react'
 import type { ViewerRole } from '#access/viewer'
 import type { Day } from '#common/time'
 import { SignInButton, type SignInPerson } from '#ui/first-page/sign-in-button'
 import { formatDay } from '#ui/format-day'
-import { Button, LinkButton } from '#ui/page/button'
+import { LinkButton } from '#ui/page/button'
 import { Details } from '#ui/page/details'
 import { Notice } from '#ui/page/notice'
 import { paths } from '#ui/paths'
@@ -25,7 +26,8 @@ type FirstPageBodyProps = {
     readonly children: readonly { readonly id: string; readonly name: string }[]
   } | null
   readonly signIn: (form: FormData) => Promise<void>
-  readonly signOut: () => Promise<void>
+  /** The way out. */
+  readonly signOut: ReactNode
 }
 
 export function FirstPageBody({ demo, signedIn, signIn, signOut }: FirstPageBodyProps) {
@@ -95,9 +97,7 @@ function SignedIn({ name, role, home, children, signOut }: SignedInProps) {
             Open the book
           </LinkButton>
         ) : null}
-        <form action={signOut}>
-          <Button weight="plain">Sign out</Button>
-        </form>
+        {signOut}
       </div>
     </section>
   )

@@ -1,0 +1,14 @@
+import { countWaiting, forgetEverything } from '#app/pitch/pitch-store'
+
+/** How many taps of practices would be lost if this phone forgot them now. */
+export const tapsOnlyHere = countWaiting
+
+/** Takes everything of every practice off this phone: names, taps, and the pages that open without a signal. */
+export async function forgetPhone(): Promise<void> {
+  await forgetEverything()
+  const names = 'caches' in globalThis ? await caches.keys() : []
+  await Promise.all(names.filter((name) => name.startsWith('turnbook-')).map((name) => caches.delete(name)))
+  // With its files gone the worker could only stand in the way; the next visit brings it back whole.
+  const registrations = (await navigator.serviceWorker?.getRegistrations()) ?? []
+  await Promise.all(registrations.map((registration) => registration.unregister()))
+}

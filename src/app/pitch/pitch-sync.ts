@@ -1,0 +1,77 @@
+import { deviceId, findPractice, keepAnswer, keepPack, listWaiting } from '#app/pitch/pitch-store'
+import type { PitchAnswer, PitchBatch, PitchPack, PitchRefusal } from '#pitch/pitch-pack'
+
+/** How an exchange with the server went. */
+export type Exchange =
+  | { readonly kind: 'done'; readonly clock: ServerClock }
+  /** No signal, or no server behind it. */
+  | { readonly kind: 'noSignal' }
+  /** The server answered and will not: signed out, not this viewer's, cancelled. */
+  | { readonly kind: 'refused'; readonly why: string }
+
+/** What the server's clock read between two moments of this phone's. All in milliseconds. */
+export type ServerClock = { readonly sentAt: number; readonly receivedAt: number; readonly serverNow: number }
+
+const batch = 200
+const patienceMs = 12_000
+
+/** Fetches the practice anew and keeps it. */
+export async function fetchPractice(sessionId: string): Promise<Exchange> {
+  const answer = await ask<PitchPack>(sessionId, {})
+  if (answer.kind === 'done') await keepPack(answer.value, Date.now())
+  return answer
+}
+
+/**
+ * Sends what waits, oldest first, and takes what other phones sent, until nothing waits. An event is sent again until
+ * the server has said that it has it: the same id is stored once.
+ */
+export async function sendWaiting(sessionId: string): Promise<Exchange> {
+  for (;;) {
+    const waiting = (await listWaiting(sessionId)).slice(0, batch)
+    const cursor = (await findPractice(sessionId))?.cursor ?? 0
+    const events = waiting.map(({ id, deviceId, at, deed }) => ({ id, deviceId, at, deed }))
+    const body: PitchBatch = { deviceId: await deviceId(), cursor, events }
+    const answer = await ask<PitchAnswer>(sessionId, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(body),
+    })
+    if (answer.kind !== 'done') return answer
+    await keepAnswer(sessionId, answer.value, Date.now())
+    const isStuck = answer.value.stored.length + answer.value.refused.length === 0
+    if (waiting.length < batch || isStuck) return answer
+  }
+}
+
+type Asked<Value> = Exclude<Exchange, { kind: 'done' }> | { kind: 'done'; value: Value; clock: ServerClock }
+
+async function ask<Value extends { readonly serverNow: number }>(
+  sessionId: string,
+  how: RequestInit,
+): Promise<Asked<Value>> {
+  const sentAt = Date.now()
+  try {
+    const response = await fetch(`/api/pitch/${encodeURIComponent(sessionId)}`, {
+      ...how,
+      cache: 'no-store',
+      redirect: 'error',
+      signal: AbortSignal.timeout(patienceMs),
+    })
+    // A server that is being started again, or a proxy without one, is no answer.
+    if (response.status >= 500) return { kind: 'noSignal' }
+    const value = await response.json()
+    if (!response.ok) return { kind: 'refused', why: whyOf(value, response.status) }
+    return { kind: 'done', value, clock: { sentAt, receivedAt: Date.now(), serverNow: value.serverNow } }
+  } catch {
+    return { kind: 'noSignal' }
+  }
+}
+
+function whyOf(value: unknown, status: number): string {
+  const why = (value as Partial<PitchRefusal> | null)?.why
+  if (typeof why === 'string') return why
+  return status === 401
+    ? 'You are signed out on this phone.'
+    : 'The book does not take this practice from you.'
+}
