@@ -4,7 +4,8 @@ import { sessionMinute } from '#common/session-minute'
 import type { ColumnSummary } from '#practice/column-summary'
 import type { AreaShape } from '#practice/design'
 import type { GridColumn } from '#practice/grid'
-import { shapesText, summaryWords } from '#ui/entry/shape-text'
+import { shapesText } from '#practice/shape-text'
+import { summaryWords } from '#ui/entry/summary-words'
 
 type ColumnHeadProps = {
   readonly column: GridColumn

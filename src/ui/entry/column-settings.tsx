@@ -2,9 +2,9 @@
 
 import type { GridColumn } from '#practice/grid'
 import { gridLimits } from '#practice/grid'
+import { shapesText, shapeText } from '#practice/shape-text'
 import { seatRoles } from '#practice/turn'
 import { MinuteField } from '#ui/entry/minute-field'
-import { shapesText, shapeText } from '#ui/entry/shape-text'
 import { Stepper } from '#ui/entry/stepper'
 import { type ThemeName, ThemeSelect } from '#ui/entry/theme-select'
 import { Toggle } from '#ui/entry/toggle'

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { setMark } from '#practice/grid-edit'
+import { shapesText } from '#practice/shape-text'
 import { hereThroughout, setFrom } from '#squad/register-segments'
 import { withRoundMore } from '#ui/entry/add-columns'
 import { markAfterTap } from '#ui/entry/brush'
@@ -17,7 +18,6 @@ import {
 import { markOfKey } from '#ui/entry/practice-grid-part'
 import { readPractice } from '#ui/entry/practice-reading'
 import { segmentsText } from '#ui/entry/register-text'
-import { shapesText } from '#ui/entry/shape-text'
 
 const players = ['ann', 'bo', 'cy', 'dee'].map((id) => ({
   id,

@@ -1,0 +1,38 @@
+import type { Problem } from '#common/problem'
+import { type Adaptable, adaptDesign } from '#practice/adapt-design'
+import type { Adaptation } from '#practice/adaptation'
+import { roundFaults } from '#practice/round-faults'
+
+/** What makes no sense in an adaptation of this design: nothing said, nothing changed, or a round left that cannot be played. */
+export function adaptationFaults(design: Adaptable, adaptation: Adaptation): readonly Problem[] {
+  const problems: Problem[] = []
+  if (adaptation.title.trim() === '')
+    problems.push({ path: 'title', message: 'is empty; write what is done, such as “A third wider”' })
+  if (adaptation.why.trim() === '')
+    problems.push({ path: 'why', message: 'is empty; write in a sentence what it does to play' })
+  if (adaptation.changes.length === 0)
+    problems.push({ path: 'changes', message: 'are none; choose at least one thing that is done' })
+  adaptation.changes.forEach((change, index) => {
+    const path = `changes.${index}`
+    if (change.what !== 'area' && change.round !== null && !design.rounds[change.round])
+      problems.push({
+        path,
+        message: 'is of a round that is no longer there; choose another, or every round',
+      })
+    if (change.what === 'condition' && change.words.trim() === '')
+      problems.push({ path, message: 'says nothing; write what holds, such as “Two touches each”' })
+  })
+  return problems.length > 0 ? problems : leftUnplayable(design, adaptation)
+}
+
+/** A round that was in order and is not any more. */
+function leftUnplayable(design: Adaptable, adaptation: Adaptation): readonly Problem[] {
+  const adapted = adaptDesign(design, adaptation)
+  return design.rounds.flatMap((round, index) => {
+    const after = adapted.rounds[index]
+    const [fault] = after && roundFaults(round).length === 0 ? roundFaults(after) : []
+    return fault
+      ? [{ path: 'changes', message: `leaves ${round.title} with something that ${fault.message}` }]
+      : []
+  })
+}
