@@ -162,3 +162,34 @@ export const review = (columns: object) =>
   })
 export const audit = (columns: object) =>
   insert('AuditEntry', { id: newId(), action: 'a', objectKind: 'k', objectId: 'o', detail: '{}', ...columns })
+export const pair = (columns: object) =>
+  insert('PlayerPair', {
+    id: newId(),
+    squadId: ids.squad,
+    oneId: ids.player,
+    otherId: ids.other,
+    kind: 'apart',
+    firstDay: day,
+    ...columns,
+  })
+export const sessionPlan = (columns: object) =>
+  insert('SessionPlan', { sessionId: ids.practice, version: 1, plan: '{}', madeAt: 'now()', ...columns })
+export const pitchEvent = (columns: object) =>
+  insert('PitchEvent', {
+    id: newId(),
+    sessionId: ids.practice,
+    deviceId: newId(),
+    at: 'now()',
+    seq: 1,
+    deed: '{"kind":"begin"}',
+    ...columns,
+  })
+export const helperPass = (columns: object) =>
+  insert('HelperPass', {
+    id: newId(),
+    sessionId: ids.practice,
+    secretHash: 'a'.repeat(64),
+    expiresAt: '2026-09-11T00:00:00Z',
+    madeAt: '2026-09-10T12:00:00Z',
+    ...columns,
+  })
