@@ -1,0 +1,93 @@
+import type { PlanRequest } from '#planning/practice-plan'
+import { problemOfRequest } from '#planning/problem-of-request'
+import type { PlayerId } from '#squad/player'
+
+/** A rule of a plan with the request that leaves it out: what the rule costs is the difference. */
+export type PricedRule = {
+  readonly key: string
+  /** The rule in a coach's words, with a capital. */
+  readonly words: string
+  readonly without: PlanRequest
+}
+
+/** Every rule of a request that can be left out by itself. */
+export function pricedRules(request: PlanRequest, nameOf: (id: PlayerId) => string): readonly PricedRule[] {
+  const { rules, locks, apart, design } = request
+  const expected = new Set(request.players.map(({ playerId }) => playerId))
+  const own: PricedRule[] = []
+  if (rules.restLimit !== null)
+    own.push({
+      key: 'restLimit',
+      words: `Nobody waits more than ${rules.restLimit === 1 ? 'one turn' : `${rules.restLimit} turns`} in a row`,
+      without: { ...request, rules: { ...rules, restLimit: null } },
+    })
+  const hasSides = problemOfRequest(request).rounds.some(({ sides }) => sides !== null)
+  if (hasSides)
+    own.push({
+      key: 'sides',
+      words: 'Everyone keeps to their side',
+      without: { ...request, rules: { ...rules, keepsSides: false } },
+    })
+  design.rounds.forEach((round, index) => {
+    if (!round.keepersStay || round.stations.every(({ keep }) => keep === 0)) return
+    const rounds = design.rounds.map((other, at) => (at === index ? { ...other, keepersStay: false } : other))
+    own.push({
+      key: `keepersStay ${index}`,
+      words: `One goalkeeper all through round ${index + 1}`,
+      without: { ...request, design: { ...design, rounds } },
+    })
+  })
+  for (const [one, other] of apart) {
+    if (!expected.has(one) || !expected.has(other)) continue
+    own.push({
+      key: `apart ${one} ${other}`,
+      words: `${nameOf(one)} and ${nameOf(other)} kept apart`,
+      without: { ...request, apart: apart.filter((pair) => pair[0] !== one || pair[1] !== other) },
+    })
+  }
+  for (const player of request.players) {
+    const { notInGoal, waitsAfterEachTurn, mostTurns, playerId } = player
+    if (!notInGoal && !waitsAfterEachTurn && mostTurns === null) continue
+    const free = { ...player, notInGoal: false, waitsAfterEachTurn: false, mostTurns: null }
+    own.push({
+      key: `player ${playerId}`,
+      words: `What is set for ${nameOf(playerId)} today`,
+      without: {
+        ...request,
+        players: request.players.map((other) => (other === player ? free : other)),
+      },
+    })
+  }
+  for (const lock of locks)
+    own.push({
+      key: `lock ${lock.turn} ${lock.playerId}`,
+      words: `${nameOf(lock.playerId)} held fast in turn ${lock.turn}`,
+      without: { ...request, locks: locks.filter((other) => other !== lock) },
+    })
+  return own
+}
+
+/** What is known of a plan, or of the best without a rule, in seconds². */
+export type Worth = { readonly value: number; readonly bound: number }
+
+export type Price =
+  /** Nothing fairer would be possible without it. */
+  | { readonly kind: 'free' }
+  /** So much of 1 less even, exactly. */
+  | { readonly kind: 'costs'; readonly share: number }
+  /** No more than that. */
+  | { readonly kind: 'atMost'; readonly share: number }
+  | { readonly kind: 'unknown' }
+
+const noise = 1e-6
+
+/** A rule's price from a plan with it and what was found without it. A plan with the rule is one without it, too. */
+export function priceOfRule(withRule: Worth, without: Worth): Price {
+  const best = Math.min(withRule.value, without.value)
+  if (withRule.value - without.bound <= noise * Math.max(1, withRule.value)) return { kind: 'free' }
+  if (without.bound <= 0 && best > noise) return { kind: 'unknown' }
+  const isKnown = best - without.bound <= noise * Math.max(1, best)
+  const least = isKnown ? best : without.bound
+  if (least <= noise) return { kind: 'unknown' }
+  return { kind: isKnown ? 'costs' : 'atMost', share: withRule.value / least - 1 }
+}

@@ -1,0 +1,48 @@
+import { countWord } from '#planning/count-word'
+import type { ClashPart } from '#rotation/clash'
+import { resting, roleOf, stationOf } from '#rotation/place'
+import type { RotationProblem } from '#rotation/problem'
+import type { PlayerId } from '#squad/player'
+
+const places = { attack: 'attacking', defend: 'defending', keep: 'in goal', rest: 'waiting' } as const
+
+/** A requirement that leaves no plan, in a coach's words. */
+export function sayPlanClash(
+  problem: RotationProblem,
+  { part, nameOf }: { readonly part: ClashPart; readonly nameOf: (id: PlayerId) => string },
+): string {
+  const name = (player: number | undefined) => nameOf(problem.players[player ?? -1]?.id ?? '')
+  const at = `Turn ${part.turn + 1}`
+  switch (part.rule) {
+    case 'seats':
+      return `${at} has ${countWord(part.asked)} places, and ${countWord(part.there)} are expected for it.`
+    case 'keepers':
+      return `${at} needs ${countWord(part.asked)} in goal, and of those expected ${countWord(part.there)} may be.`
+    case 'apart': {
+      const [one, other] = problem.apart[part.index] ?? []
+      return `${name(one)} and ${name(other)} cannot be kept apart in turn ${part.turn + 1}.`
+    }
+    case 'fixed':
+      return sayLock(problem, { index: part.index, name })
+    case 'sides':
+      return `${at} cannot be filled while everyone keeps to their side.`
+    case 'keepersStay':
+      return `No choice of goalkeepers for the whole round fits the rest, from turn ${part.turn + 1} on.`
+    default:
+      return `${at} cannot be filled with what is asked.`
+  }
+}
+
+function sayLock(
+  problem: RotationProblem,
+  { index, name }: { readonly index: number; readonly name: (player: number) => string },
+): string {
+  const fixed = problem.fixed[index]
+  if (!fixed) return 'A place that is held fast leaves no plan.'
+  const { player, place, turn } = fixed
+  const area = place === resting ? '' : ` in area ${stationOf(place) + 1}`
+  const said = `${name(player)} is held fast as ${places[roleOf(place)]}${area} in turn ${turn + 1}`
+  if (!problem.players[player]?.present[turn]) return `${said}, and is not expected for it.`
+  if (roleOf(place) === 'keep' && !problem.players[player]?.keeps) return `${said}, and is not to be in goal.`
+  return `${said}; the rest leaves no room for that.`
+}

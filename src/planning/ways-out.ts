@@ -1,0 +1,186 @@
+import type { PlanRequest } from '#planning/practice-plan'
+import { isThereFor, otherHalf, problemOfRequest } from '#planning/problem-of-request'
+import { turnFrames } from '#planning/turn-frames'
+import { smallerShapes, stretchRound } from '#practice/stretch-round'
+import { type ClashPart, findClash } from '#rotation/clash'
+import type { RotationProblem } from '#rotation/problem'
+import type { PlayerId } from '#squad/player'
+
+/** A request near to one that has no plan, for which there is one; and what it changes, in sentences. */
+export type WayOut = { readonly sentences: readonly string[]; readonly request: PlanRequest }
+
+const mostWays = 3
+
+/**
+ * Ways to change a request that has no plan so that it has one, each the least change of its kind: smaller rounds where
+ * too few are expected, else one requirement of those that clash given up. The nearest first; empty only where nobody
+ * is expected at all, or when there is no clash.
+ */
+export function waysOut(request: PlanRequest, nameOf: (id: PlayerId) => string): readonly WayOut[] {
+  const problem = problemOfRequest(request)
+  const clash = findClash(problem)
+  const isShort = clash.some(({ rule }) => rule === 'seats' || rule === 'keepers')
+  const ways = isShort
+    ? [...keepersBack(request, { clash, nameOf }), ...smallerRounds(request)]
+    : clash.flatMap((part) => givenUp(request, { problem, part, nameOf }) ?? [])
+  return ways.flatMap((way) => untilPossible(way, nameOf) ?? []).slice(0, mostWays)
+}
+
+/** A way that still meets another clash goes on through the nearest way out of that. */
+function untilPossible(way: WayOut, nameOf: (id: PlayerId) => string): WayOut | null {
+  let at = way
+  for (let steps = 0; steps < 50; steps += 1) {
+    const problem = problemOfRequest(at.request)
+    const [part] = findClash(problem)
+    if (!part) return at
+    const next =
+      part.rule === 'seats' || part.rule === 'keepers'
+        ? smallerRounds(at.request)[0]
+        : givenUp(at.request, { problem, part, nameOf })
+    if (!next) return null
+    at = { request: next.request, sentences: [...at.sentences, ...next.sentences] }
+  }
+  return null
+}
+
+/** Every round that is too large made smaller; the first way takes the nearest size of each, the next the next. */
+function smallerRounds(request: PlanRequest): readonly WayOut[] {
+  const { rounds } = request.design
+  const found = rounds.map((round, index) => {
+    const [own] = smallerShapes([round], turnoutOf(request, index))
+    return own?.proposals ?? []
+  })
+  const count = Math.max(0, ...found.map((proposals) => proposals.length))
+  return Array.from({ length: Math.min(count, mostWays) }, (_, choice) => {
+    const chosen = found.map((proposals) => proposals[Math.min(choice, proposals.length - 1)])
+    return {
+      sentences: chosen.flatMap((proposal, index) =>
+        proposal ? [`Round ${index + 1}, ${rounds[index]?.title}: ${proposal.sentence}`] : [],
+      ),
+      request: withRounds(
+        request,
+        rounds.map((round, index) => {
+          const proposal = chosen[index]
+          return proposal ? stretchRound(round, proposal) : round
+        }),
+      ),
+    }
+  })
+}
+
+/** The fewest who are there, and the fewest of them who may keep goal, in any turn of a round. */
+export function turnoutOf(
+  request: PlanRequest,
+  round: number,
+): { readonly present: number; readonly keepersAble: number } {
+  const turns = turnFrames(request.design.rounds).flatMap((frame, turn) =>
+    frame.round === round ? [turn] : [],
+  )
+  const there = turns.map((turn) => request.players.filter((player) => isThereFor(player, turn + 1)))
+  const fewest = (counts: readonly number[]) => (counts.length > 0 ? Math.min(...counts) : 0)
+  return {
+    present: fewest(there.map((players) => players.length)),
+    keepersAble: fewest(
+      there.map((players) => players.filter(({ keeps, notInGoal }) => keeps && !notInGoal).length),
+    ),
+  }
+}
+
+/** Locks of places that a changed round no longer has are let go with it. */
+function withRounds(request: PlanRequest, rounds: PlanRequest['design']['rounds']): PlanRequest {
+  const next = { ...request, design: { ...request.design, rounds } }
+  const frames = turnFrames(rounds)
+  return {
+    ...next,
+    locks: request.locks.filter(
+      ({ turn, place }) =>
+        place === 'rest' || (frames[turn - 1]?.stations[place.station - 1]?.[place.role] ?? 0) > 0,
+    ),
+  }
+}
+
+type Clashing = {
+  readonly problem: RotationProblem
+  readonly part: ClashPart
+  readonly nameOf: (id: PlayerId) => string
+}
+
+/** The request without one requirement that clashes. */
+function givenUp(request: PlanRequest, { problem, part, nameOf }: Clashing): WayOut | null {
+  const id = (player: number | undefined) => problem.players[player ?? -1]?.id ?? ''
+  switch (part.rule) {
+    case 'fixed': {
+      const fixed = problem.fixed[part.index]
+      const playerId = id(fixed?.player)
+      const frames = turnFrames(request.design.rounds)
+      const turn = fixed?.turn ?? -1
+      const turns = [turn, otherHalf(frames, turn) ?? turn].map((own) => own + 1)
+      return {
+        sentences: [`Let go of the place of ${nameOf(playerId)} in turn ${turn + 1}.`],
+        request: {
+          ...request,
+          locks: request.locks.filter((lock) => lock.playerId !== playerId || !turns.includes(lock.turn)),
+        },
+      }
+    }
+    case 'apart': {
+      const [one, other] = (problem.apart[part.index] ?? []).map(id)
+      return {
+        sentences: [`Do not keep ${nameOf(one ?? '')} and ${nameOf(other ?? '')} apart in this practice.`],
+        request: {
+          ...request,
+          apart: request.apart.filter(
+            ([mine, theirs]) => !(mine === one && theirs === other) && !(mine === other && theirs === one),
+          ),
+        },
+      }
+    }
+    case 'keepersStay':
+      return changedRound(request, turnOf(request, part.turn), {
+        sentence: 'Goalkeepers may change inside the round',
+        change: { keepersStay: false },
+      })
+    case 'sides':
+      return {
+        sentences: ['Players may change sides in this practice.'],
+        request: { ...request, rules: { ...request.rules, keepsSides: false } },
+      }
+    default:
+      return null
+  }
+}
+
+/** The design's round that a turn belongs to. */
+function turnOf(request: PlanRequest, turn: number): number {
+  return turnFrames(request.design.rounds)[turn]?.round ?? 0
+}
+
+function changedRound(
+  request: PlanRequest,
+  index: number,
+  by: { readonly sentence: string; readonly change: Partial<PlanRequest['design']['rounds'][number]> },
+): WayOut {
+  const rounds = request.design.rounds.map((round, at) => (at === index ? { ...round, ...by.change } : round))
+  return {
+    sentences: [`${by.sentence} ${index + 1}, ${rounds[index]?.title}.`],
+    request: withRounds(request, rounds),
+  }
+}
+
+/** Where too few may be in goal: those asked not to be for this practice only, all at once. */
+function keepersBack(
+  request: PlanRequest,
+  { clash, nameOf }: { readonly clash: readonly ClashPart[]; readonly nameOf: (id: PlayerId) => string },
+): readonly WayOut[] {
+  const spared = request.players.filter(({ keeps, notInGoal }) => keeps && notInGoal)
+  if (!clash.some(({ rule }) => rule === 'keepers') || spared.length === 0) return []
+  return spared.map(({ playerId }) => ({
+    sentences: [`Let ${nameOf(playerId)} be in goal after all.`],
+    request: {
+      ...request,
+      players: request.players.map((player) =>
+        player.playerId === playerId ? { ...player, notInGoal: false } : player,
+      ),
+    },
+  }))
+}
