@@ -7,6 +7,7 @@ export const actions = [
   'seeSquad',
   'seePlayer',
   'writeSession',
+  'planPractice',
   'answerFlag',
   'importFiles',
   'exportFiles',
@@ -16,6 +17,7 @@ export const actions = [
   'handOverSquad',
   'changePlayer',
   'changeProgramme',
+  'changeDesign',
   'seePolicy',
   'changePolicy',
   'seeFamilyPage',
@@ -42,6 +44,8 @@ export const reachOf: Readonly<Record<Action, Readonly<Record<ViewerRole, Reach>
   seeSquad: coaching,
   seePlayer: coaching,
   writeSession: coaching,
+  // Pairs of players are part of it: nobody but coaches sees them.
+  planPractice: coaching,
   answerFlag: coaching,
   importFiles: coaching,
   exportFiles: coaching,
@@ -53,6 +57,8 @@ export const reachOf: Readonly<Record<Action, Readonly<Record<ViewerRole, Reach>
   changePlayer: coaching,
   // Themes are the club's, and every coach of it writes them; the programme is the squad's own.
   changeProgramme: coaching,
+  // Designs are the club's; every coach of it copies and edits them.
+  changeDesign: coaching,
   seePolicy: coaching,
   changePolicy: heading,
   seeFamilyPage: { ...coaching, guardian: 'ownChildren' },

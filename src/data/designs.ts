@@ -83,6 +83,16 @@ export async function recordDesigns(tx: ClubTx, designs: readonly DesignSheet[])
   }
 }
 
+/** Holds the design for this transaction, so that two who save at once come one after the other. @throws AppError `notFound`. */
+export async function lockDesign(tx: ClubTx, designId: DesignId): Promise<void> {
+  const locked = isId(designId)
+    ? await tx.db.$queryRaw<unknown[]>(Prisma.sql`
+        select id from "PracticeDesign"
+        where "clubId" = ${tx.clubId}::uuid and id = ${designId}::uuid for no key update`)
+    : []
+  if (locked.length === 0) throw new AppError('notFound', `no design ${designId}`)
+}
+
 /** Everything of a design but what it was copied from, and whether it is put away. */
 export async function changeDesign(tx: ClubTx, design: DesignSheet): Promise<void> {
   await tx.db.practiceDesign.update({

@@ -71,14 +71,14 @@ export function halvesFaults({
   if (!isMirrored) return []
   return rounds.flatMap((round, index) => {
     if (round.isFreeGame || round.stations.length === 0) return []
-    const counts = new Map<string, number>()
-    for (const shape of round.stations) counts.set(shapeText(shape), (counts.get(shapeText(shape)) ?? 0) + 1)
-    const single = [...counts].find(([, count]) => count % 2 === 1)
+    const single = round.stations
+      .map(shapeText)
+      .find((text, _, all) => all.filter((own) => own === text).length % 2 === 1)
     return single
       ? [
           {
             path: `rounds.${index}.stations`,
-            message: `two halves that mirror each other need every area twice; add another ${single[0]}, or untick the halves`,
+            message: `two halves that mirror each other need every area twice; add another ${single}, or untick the halves`,
           },
         ]
       : []

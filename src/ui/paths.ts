@@ -18,6 +18,12 @@ export const paths = {
   writeSession: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
     `/squads/${squadId}/sessions/${sessionId}/write`,
   themes: (squadId: SquadId) => `/squads/${squadId}/themes`,
+  designs: (squadId: SquadId) => `/squads/${squadId}/designs`,
+  design: (squadId: SquadId, { designId }: { readonly designId: string }) =>
+    `/squads/${squadId}/designs/${designId}`,
+  newDesign: (squadId: SquadId) => `/squads/${squadId}/designs/new`,
+  editDesign: (squadId: SquadId, { designId }: { readonly designId: string }) =>
+    `/squads/${squadId}/designs/${designId}/edit`,
   flags: (squadId: SquadId) => `/squads/${squadId}/flags`,
   files: (squadId: SquadId) => `/squads/${squadId}/files`,
   review: () => '/review',

@@ -51,6 +51,7 @@ const expected: Record<Action, Record<ViewerRole, readonly string[]>> = {
   handOverSquad: headingReach,
   changePlayer: coachingReach,
   changeProgramme: coachingReach,
+  changeDesign: coachingReach,
   seePolicy: coachingReach,
   changePolicy: headingReach,
   seeFamilyPage: { ...coachingReach, guardian: ['ownChild'] },
