@@ -46,12 +46,13 @@ export function pricedRules(request: PlanRequest, nameOf: (id: PlayerId) => stri
     })
   }
   for (const player of request.players) {
-    const { notInGoal, waitsAfterEachTurn, mostTurns, playerId } = player
-    if (!notInGoal && !waitsAfterEachTurn && mostTurns === null) continue
-    const free = { ...player, notInGoal: false, waitsAfterEachTurn: false, mostTurns: null }
+    const { waitsAfterEachTurn, mostTurns, playerId } = player
+    // Who may be in goal decides what everyone is due: with another answer the two plans could not be compared.
+    if (!waitsAfterEachTurn && mostTurns === null) continue
+    const free = { ...player, waitsAfterEachTurn: false, mostTurns: null }
     own.push({
       key: `player ${playerId}`,
-      words: `What is set for ${nameOf(playerId)} today`,
+      words: `Fewer turns for ${nameOf(playerId)} today`,
       without: {
         ...request,
         players: request.players.map((other) => (other === player ? free : other)),

@@ -1,0 +1,89 @@
+import 'server-only'
+import { daysLater } from '#common/days-later'
+import { earlierDay } from '#common/earlier-day'
+
+import type { Day } from '#common/time'
+import { sumAccounts } from '#data/account-sums'
+import type { ClubTx } from '#data/in-club'
+import { listKeepsChanges } from '#data/keeps-changes'
+import { listMemberships } from '#data/memberships'
+import { listPlayers, listSquadPlayers } from '#data/players'
+import { findSeasonOn } from '#data/seasons'
+import type { Session } from '#data/sessions'
+import { namesApart } from '#fairness/book/names-apart'
+import {
+  noSeason,
+  type SeasonColumn,
+  type SeasonOfPlayer,
+  seasonOf,
+  type ThemeShort,
+  themeShort,
+} from '#planning/season-gaps'
+import { asOf } from '#squad/keeps-change'
+import { isMemberOn } from '#squad/squad'
+import { waysWritten } from '#squad/written'
+
+/** A player who can be planned for, with what is carried in from the season. */
+export type PlannablePlayer = {
+  readonly id: string
+  readonly name: string
+  /** On the day of the practice. */
+  readonly keeps: boolean
+  readonly isMember: boolean
+  /** From practices alone, and with matches as well. */
+  readonly season: { readonly practice: SeasonOfPlayer; readonly withMatches: SeasonOfPlayer }
+}
+
+export type PlanCast = {
+  /** By name: the squad's, and whoever else is asked for. */
+  readonly players: readonly PlannablePlayer[]
+  readonly themeShort: ThemeShort
+}
+
+/** Everyone a practice can be planned for. `alsoIds`: players of the club who are named in a plan already. */
+export async function loadPlanCast(
+  tx: ClubTx,
+  of: {
+    readonly session: Pick<Session, 'squadId' | 'day'>
+    readonly today: Day
+    readonly alsoIds: readonly string[]
+  },
+): Promise<PlanCast> {
+  const { squadId, day } = of.session
+  const known = await listSquadPlayers(tx, squadId)
+  const others = of.alsoIds.filter((id) => !known.some((player) => player.id === id))
+  const players = [...known, ...(await listPlayers(tx, others))]
+  const ids = players.map(({ id }) => id)
+  const standing = asOf(players, { changes: await listKeepsChanges(tx, ids), day })
+  const memberships = await listMemberships(tx, squadId)
+  const columns = await seasonColumns(tx, of)
+  const practice = seasonOf(columns, { withMatches: false })
+  const withMatches = seasonOf(columns, { withMatches: true })
+  return {
+    players: namesApart(standing).map(({ id, name, keeps }) => ({
+      id,
+      name,
+      keeps,
+      isMember: isMemberOn(memberships, { playerId: id, day }),
+      season: { practice: practice.get(id) ?? noSeason, withMatches: withMatches.get(id) ?? noSeason },
+    })),
+    themeShort: themeShort(columns),
+  }
+}
+
+/** What the season's book says before the practice: its own turns, if some are written already, are not carried in. */
+async function seasonColumns(
+  tx: ClubTx,
+  { session, today }: { readonly session: Pick<Session, 'squadId' | 'day'>; readonly today: Day },
+): Promise<readonly SeasonColumn[]> {
+  const season = await findSeasonOn(tx, session.day)
+  if (!season) return []
+  const to = earlierDay(today, daysLater(session.day, -1))
+  if (to < season.firstDay) return []
+  return sumAccounts(tx, {
+    squadIds: [session.squadId],
+    from: season.firstDay,
+    to,
+    writtens: waysWritten,
+  })
+}
