@@ -1,0 +1,255 @@
+import type { Seconds } from '#common/time'
+import { type ClockWait, clockWaits, longestWait } from '#pitch/clock-waits'
+import { inOrder } from '#pitch/event-order'
+import type { Deed, EpochMs, PitchEvent } from '#pitch/pitch-event'
+import { presenceOfPlayers } from '#pitch/pitch-presence'
+import {
+  type PitchRegister,
+  pitchRegister,
+  type RegisteredPlayer,
+  type RosterPlayer,
+} from '#pitch/pitch-register'
+import { type PitchTimes, pitchTimes, secondAt } from '#pitch/pitch-times'
+import { firstOfRound, planAsItStands } from '#pitch/plan-as-it-stands'
+import { type DecidedTaps, playTaps } from '#pitch/play-taps'
+import { type PlayedTurn, playedTurns, seatedIn } from '#pitch/played-turns'
+import type { SetAside } from '#pitch/set-aside'
+import { type SidePoints, sidePoints } from '#pitch/side-points'
+import { type EventOf, eventsOf, eventsThatStand, type StandingEvents } from '#pitch/standing-events'
+import { type TimedTurn, type TimedTurns, timedTurns } from '#pitch/timed-turns'
+import { type RedoStep, redoSteps, type UndoStep, undoSteps } from '#pitch/undo-steps'
+import { type UpcomingRound, type UpcomingTurn, upcomingRound, upcomingTurns } from '#pitch/upcoming'
+import type { PlannedTurn, PracticePlan } from '#planning/practice-plan'
+import type { Station } from '#practice/turn'
+import { joinPresence } from '#squad/joined-presence'
+import type { PlayerId } from '#squad/player'
+
+export type PitchStatus = 'notBegun' | 'running' | 'ended'
+
+export type PitchPlayer = RegisteredPlayer & {
+  /** Since which second it has been how it is; null: not seen. */
+  readonly since: Seconds | null
+  /** It came after the first turn had begun. */
+  readonly isLate: boolean
+}
+
+/** A turn that is being played, ball by ball. */
+export type LiveTurn = Omit<PlayedTurn, 'end' | 'parts'> & {
+  /** Who has which place now; who left is out of it already. */
+  readonly stations: readonly Station[]
+  /** What `runningTotals` cuts at a second. */
+  readonly timed: TimedTurn
+}
+
+export type Choice = Omit<Extract<Deed, { kind: 'choice' }>, 'kind'> & { readonly eventId: string }
+export type Pass = Omit<Extract<Deed, { kind: 'passed' }>, 'kind'> & { readonly eventId: string }
+
+/** What everything that was tapped adds up to. Seconds count from the beginning of the practice. */
+export type PitchState = {
+  readonly plan: PracticePlan | null
+  readonly status: PitchStatus
+  readonly beganAt: EpochMs | null
+  readonly endedAt: EpochMs | null
+  /** The squad in its order, then guests. */
+  readonly players: readonly PitchPlayer[]
+  /** Somebody was tapped as here: whoever was not is missing. */
+  readonly isRegisterTaken: boolean
+  /** The plan's turns after every new plan. */
+  readonly turns: readonly PlannedTurn[]
+  /** What the last new plan made at the pitch said of itself. */
+  readonly sentence: string | null
+  /** What was played, in order of time. */
+  readonly played: readonly PlayedTurn[]
+  readonly live: LiveTurn | null
+  readonly roundsDone: readonly number[]
+  /** What comes after the live turn, or after what was played last; null: nothing. */
+  readonly next: UpcomingTurn | null
+  readonly nextRound: UpcomingRound | null
+  /** Who is there without a place in the turn on the screen (the live one, else the next), whoever waits longest first. */
+  readonly waiting: readonly { readonly playerId: PlayerId; readonly since: Seconds }[]
+  /** Longest finished wait by the clock; waits that go on: see `since` of those waiting. */
+  readonly longestWait: ClockWait | null
+  readonly points: readonly SidePoints[]
+  /** One a turn, in the order of the turns. */
+  readonly choices: readonly Choice[]
+  readonly passes: readonly Pass[]
+  readonly undoable: readonly UndoStep[]
+  readonly redoable: readonly RedoStep[]
+  /** What was tapped and changes nothing, and why. */
+  readonly setAside: readonly SetAside[]
+}
+
+/** The same set of events gives the same state, whatever order they arrived in and however often. */
+export function foldPitch(
+  plan: PracticePlan | null,
+  roster: readonly RosterPlayer[],
+  events: readonly PitchEvent[],
+): PitchState {
+  const stood = eventsThatStand(inOrder(events))
+  const { standing } = stood
+  const planned = planAsItStands(plan, standing)
+  const taps = playTaps(standing)
+  const times = pitchTimes(standing, taps)
+  const timed = timedTurns({ standing, taps, times, planned: planned.turns })
+  const placed = new Set(
+    timed.turns.flatMap((turn) => [turn, ...turn.changes].flatMap(({ stations }) => seatedIn(stations))),
+  )
+  const register = pitchRegister(standing, {
+    roster,
+    beganAt: times.beganAt,
+    placed,
+    left: leftOf(taps, timed),
+  })
+  const presence = presenceOfPlayers(register.players, Number.POSITIVE_INFINITY)
+  const ended = timed.turns.filter((turn): turn is TimedTurn & { end: Seconds } => turn.end !== null)
+  const played = playedTurns(ended, presence)
+  const live = liveTurn(timed, presence)
+  const at: Folded = { plan, stood, taps, times, register, turns: planned.turns, played: played.turns, live }
+  const upcoming = upcomingOf(at)
+  const setAside = [stood, taps, times, timed, register, played].flatMap((one) => one.setAside)
+  const waits = clockWaits(
+    live
+      ? [
+          ...played.turns,
+          { parts: [{ start: live.start, end: Number.POSITIVE_INFINITY, stations: live.stations }] },
+        ]
+      : played.turns,
+    joinPresence(presence),
+    played.turns.at(-1)?.end ?? 0,
+  )
+  return {
+    plan,
+    status: times.beganAt === null ? 'notBegun' : times.endedAt === null ? 'running' : 'ended',
+    beganAt: times.beganAt,
+    endedAt: times.endedAt,
+    players: playersOf(register, timed),
+    isRegisterTaken: register.isTaken,
+    turns: planned.turns,
+    sentence: planned.sentence,
+    played: played.turns,
+    live,
+    roundsDone: taps.roundsDone.map(({ deed }) => deed.round).sort((a, b) => a - b),
+    next: upcoming[0] ?? null,
+    nextRound: upcomingRound(upcoming, plan),
+    waiting: waitingOf(at, upcoming[0]),
+    longestWait: longestWait(waits),
+    points: sidePoints(played.turns, eventsOf(standing, 'points')),
+    choices: choicesOf(eventsOf(standing, 'choice')),
+    passes: eventsOf(standing, 'passed').map(({ id, deed: { turn, playerId, role } }) => ({
+      turn,
+      playerId,
+      role,
+      eventId: id,
+    })),
+    undoable: undoSteps(stood, setAside),
+    redoable: redoSteps(stood),
+    setAside: once(setAside),
+  }
+}
+
+type Folded = {
+  readonly plan: PracticePlan | null
+  readonly stood: StandingEvents
+  readonly taps: DecidedTaps
+  readonly times: PitchTimes
+  readonly register: PitchRegister
+  readonly turns: readonly PlannedTurn[]
+  readonly played: readonly PlayedTurn[]
+  readonly live: LiveTurn | null
+}
+
+/** Who left after which turn, as the answer to one question says; in seconds. */
+function leftOf(taps: DecidedTaps, timed: TimedTurns): ReadonlyMap<PlayerId, Seconds> {
+  return new Map(
+    (taps.asPlanned?.deed.left ?? []).map(({ playerId, afterTurn }) => [
+      playerId,
+      Math.max(0, ...timed.turns.filter(({ index }) => index < afterTurn).map(({ end }) => end ?? 0)),
+    ]),
+  )
+}
+
+function liveTurn(timed: TimedTurns, presence: Parameters<typeof playedTurns>[1]): LiveTurn | null {
+  const open = timed.turns.find(({ end }) => end === null)
+  if (!open) return null
+  const [turn] = playedTurns([{ ...open, end: Number.POSITIVE_INFINITY }], presence).turns
+  const { eventId, index, round, start, source, endings, stations } = open
+  return {
+    eventId,
+    index,
+    round,
+    start,
+    source,
+    endings,
+    stations: turn?.parts.at(-1)?.stations ?? stations.map(() => ({ attack: [], defend: [], keep: [] })),
+    timed: open,
+  }
+}
+
+function playersOf(register: PitchRegister, timed: TimedTurns): readonly PitchPlayer[] {
+  const firstStart = timed.turns[0]?.start ?? Number.POSITIVE_INFINITY
+  return register.players.map((player) => ({
+    ...player,
+    since: player.segments.at(-1)?.to ?? player.segments.at(-1)?.from ?? null,
+    isLate: (player.segments[0]?.from ?? 0) > firstStart,
+  }))
+}
+
+function upcomingOf(at: Folded): readonly UpcomingTurn[] {
+  if (at.times.endedAt !== null) return []
+  const ends = at.taps.roundsDone.map(({ deed }) => {
+    const first = firstOfRound(at.turns, deed.round)
+    const after =
+      first === null ? -1 : at.turns.findIndex(({ round }, index) => index > first && round !== deed.round)
+    return first === null ? 0 : after < 0 ? at.turns.length : after
+  })
+  const playedUpTo = [...at.played, ...(at.live ? [at.live] : [])].map(({ index }) => index + 1)
+  const asPlanned = at.taps.asPlanned?.deed.turns.length ?? 0
+  const last = at.live?.stations ?? at.played.at(-1)?.parts.at(-1)?.stations ?? []
+  return upcomingTurns(at.turns, {
+    from: Math.max(0, asPlanned, ...ends, ...playedUpTo.filter((index) => index <= at.turns.length)),
+    before: last,
+    mayPlay: mayPlay(at.register),
+  })
+}
+
+/** Who may be given a place now. Before anyone is tapped as here, whoever was not tapped otherwise. */
+function mayPlay(register: PitchRegister): (playerId: PlayerId) => boolean {
+  const here = register.players.filter(
+    ({ state }) => state === 'here' || (state === 'missing' && !register.isTaken),
+  )
+  const ids = new Set(here.map(({ playerId }) => playerId))
+  return (playerId) => ids.has(playerId)
+}
+
+function waitingOf(at: Folded, next: UpcomingTurn | undefined): PitchState['waiting'] {
+  const placed = new Set(seatedIn(at.live?.stations ?? next?.stations ?? []))
+  const may = mayPlay(at.register)
+  const lastPlace = new Map<PlayerId, Seconds>()
+  for (const part of at.played.flatMap((turn) => turn.parts)) {
+    for (const playerId of seatedIn(part.stations)) lastPlace.set(playerId, part.end)
+  }
+  return at.register.players
+    .filter(({ playerId }) => may(playerId) && !placed.has(playerId))
+    .map(({ playerId, segments }) => ({
+      playerId,
+      since: Math.max(lastPlace.get(playerId) ?? 0, segments.at(-1)?.from ?? 0),
+    }))
+    .sort((a, b) => a.since - b.since)
+}
+
+function choicesOf(events: readonly EventOf<'choice'>[]): readonly Choice[] {
+  const last = new Map(
+    events.map(({ id, deed: { turn, by, size, side } }) => [turn, { turn, by, size, side, eventId: id }]),
+  )
+  return [...last.values()].sort((a, b) => a.turn - b.turn)
+}
+
+function once(setAside: readonly SetAside[]): readonly SetAside[] {
+  const seen = new Map(setAside.map((one) => [`${one.id} ${one.why}`, one]))
+  return [...seen.values()].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : a.why < b.why ? -1 : 1))
+}
+
+/** The second of the practice at a moment; 0 before it begins. */
+export function secondNow(state: Pick<PitchState, 'beganAt'>, at: EpochMs): Seconds {
+  return state.beganAt === null ? 0 : secondAt(state.beganAt, at)
+}

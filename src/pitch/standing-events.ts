@@ -1,0 +1,73 @@
+import type { Deed, PitchEvent } from '#pitch/pitch-event'
+import type { SetAside } from '#pitch/set-aside'
+
+type Undo = Extract<Deed, { kind: 'undo' }>
+type DoneDeed = Exclude<Deed, Undo>
+
+/** An event with a deed of one kind. */
+export type EventOf<Kind extends Deed['kind']> = Omit<PitchEvent, 'deed'> & {
+  readonly deed: Extract<Deed, { readonly kind: Kind }>
+}
+/** Anything but an undo. */
+export type DoneEvent = Omit<PitchEvent, 'deed'> & { readonly deed: DoneDeed }
+
+export type StandingEvents = {
+  /** What nothing has undone, undos left out; in order. */
+  readonly standing: readonly DoneEvent[]
+  /** What is undone, with the undos that stand; in order. */
+  readonly undone: readonly { readonly event: DoneEvent; readonly by: readonly string[] }[]
+  /** Undos that undo nothing. */
+  readonly setAside: readonly SetAside[]
+}
+
+/**
+ * What stands of events in order. An undo works on its target whichever phone's clock says that it came first; an undo
+ * of what has not arrived waits for it; an undo that is undone is as if never tapped.
+ */
+export function eventsThatStand(events: readonly PitchEvent[]): StandingEvents {
+  const byId = new Map(events.map((event) => [event.id, event]))
+  const undosOf = new Map<string, EventOf<'undo'>[]>()
+  const setAside: SetAside[] = []
+  for (const event of events) {
+    if (!isOf(event, 'undo')) continue
+    const target = byId.get(event.deed.undoes)
+    if (!target) setAside.push({ id: event.id, why: 'unknownEvent' })
+    else if (isOut(target) && event.deed.secondAnswer !== true) setAside.push({ id: event.id, why: 'isOut' })
+    else undosOf.set(target.id, [...(undosOf.get(target.id) ?? []), event])
+  }
+  const known = new Map<string, readonly string[]>()
+  // Undos that undo each other in a ring: the first in order is read as if the others were not there.
+  const undoersOf = (id: string): readonly string[] => {
+    const found = known.get(id)
+    if (found) return found
+    known.set(id, [])
+    const undoers = (undosOf.get(id) ?? []).map((undo) => undo.id).filter((by) => undoersOf(by).length === 0)
+    known.set(id, undoers)
+    return undoers
+  }
+  const done = events.filter((event): event is DoneEvent => event.deed.kind !== 'undo')
+  return {
+    standing: done.filter(({ id }) => undoersOf(id).length === 0),
+    undone: done.flatMap((event) => {
+      const by = undoersOf(event.id)
+      return by.length > 0 ? [{ event, by }] : []
+    }),
+    setAside,
+  }
+}
+
+export function isOf<Kind extends Deed['kind']>(event: PitchEvent, kind: Kind): event is EventOf<Kind> {
+  return event.deed.kind === kind
+}
+
+/** The events with a deed of one kind, in their order. */
+export function eventsOf<Kind extends Deed['kind']>(
+  events: readonly PitchEvent[],
+  kind: Kind,
+): readonly EventOf<Kind>[] {
+  return events.filter((event) => isOf(event, kind)) as unknown as readonly EventOf<Kind>[]
+}
+
+function isOut(event: PitchEvent): boolean {
+  return event.deed.kind === 'register' && event.deed.state === 'out'
+}
