@@ -42,6 +42,7 @@ const expected: Record<Action, Record<ViewerRole, readonly string[]>> = {
   seeSquad: coachingReach,
   seePlayer: coachingReach,
   writeSession: coachingReach,
+  planPractice: coachingReach,
   answerFlag: coachingReach,
   importFiles: coachingReach,
   exportFiles: coachingReach,
