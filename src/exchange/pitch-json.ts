@@ -13,10 +13,12 @@ export const pitchLimits = {
   events: 500,
   /** Length of a batch as text, in characters. */
   batchLetters: 2_000_000,
-  /** Length of one deed as text, in characters; the database takes somewhat more. */
-  deedLetters: 200_000,
+  /** Length of one deed as JSON, in bytes; the database takes somewhat more. */
+  deedBytes: 200_000,
   /** Events of one practice, of all phones together. */
   eventsOfPractice: 20_000,
+  /** New faces of one practice. */
+  guests: 40,
 } as const
 
 /** In the order of #pitch/pitch-event. Lower case, so that one id has one spelling. */
@@ -165,14 +167,29 @@ export function readBatch(
   const refused: { id: string | null; why: string }[] = []
   for (const [index, sent] of value.events.entries()) {
     const read = readShape(pitchEventShape, sent, ['events', index])
-    const isLong = read.value && JSON.stringify(read.value.deed).length > pitchLimits.deedLetters
-    if (read.value && !isLong) events.push(read.value)
-    else refused.push({ id: idOf(sent), why: isLong ? tooLong : sentenceOf(read.problems) })
+    const why = read.value ? whyNotKept(read.value.deed) : sentenceOf(read.problems)
+    if (read.value && why === null) events.push(read.value)
+    else refused.push({ id: idOf(sent), why: why ?? '' })
   }
   return { ok: true, batch: { deviceId: value.deviceId, cursor: value.cursor, events, refused } }
 }
 
-const tooLong = `This is longer than anything that happens at a pitch: at most ${pitchLimits.deedLetters} characters are kept.`
+const tooLong = `This is longer than anything that happens at a pitch: at most ${pitchLimits.deedBytes} bytes are kept.`
+const noText = 'A text in this holds a character that no text has and that cannot be kept. Tap it again.'
+
+/** Why the database would not keep a deed of the right form; null when it would. */
+function whyNotKept(deed: Deed): string | null {
+  const text = JSON.stringify(deed)
+  if (new TextEncoder().encode(text).length > pitchLimits.deedBytes) return tooLong
+  let isText = true
+  JSON.parse(text, (_key, value) => {
+    // A zero, or one half of a character that takes two.
+    if (typeof value === 'string' && (value.includes('\u0000') || /\p{Surrogate}/u.test(value)))
+      isText = false
+    return value
+  })
+  return isText ? null : noText
+}
 
 function sentenceOf(problems: readonly Problem[]): string {
   const told = problems.slice(0, 3).map(({ path, message }) => `${path} ${message}`)

@@ -2,7 +2,9 @@ import { byName } from '#fairness/book/by-name'
 import type { Player } from '#squad/player'
 
 /** The players by name, two of the same name told apart: the second is "Sam Reed (2)". The same key always comes first. */
-export function namesApart(players: readonly Player[]): readonly Player[] {
+export function namesApart<Named extends Pick<Player, 'id' | 'name'>>(
+  players: readonly Named[],
+): readonly Named[] {
   const seen = new Map<string, number>()
   return byName(players).map((player) => {
     const times = (seen.get(player.name) ?? 0) + 1

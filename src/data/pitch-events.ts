@@ -1,0 +1,179 @@
+import 'server-only'
+import { isDeepStrictEqual } from 'node:util'
+import { isId } from '#data/ids'
+import type { ClubTx } from '#data/in-club'
+import { insertRows } from '#data/insert-rows'
+import { lockSession } from '#data/sessions'
+import { deedShape } from '#exchange/pitch-json'
+import type { PitchEvent } from '#pitch/pitch-event'
+
+/** Whose hand tapped: a person of the club, or a helper with a pass. */
+export type PitchHand = {
+  readonly personId: string | null
+  readonly helperPassId: string | null
+  readonly at: Date
+}
+
+export type PitchEvents = {
+  /** In the order of their arrival. */
+  readonly events: readonly PitchEvent[]
+  /** The place of the last of them in that order; where there are none, what was asked for. */
+  readonly cursor: number
+}
+
+const columns = { id: true, deviceId: true, at: true, seq: true, deed: true } as const
+
+/**
+ * What was tapped in a practice, behind a place in the order of arrival. A guest's name stands with the player it
+ * became, not in what was tapped, which nobody can take back: here it is put in again, as it is kept now.
+ */
+export async function listPitchEvents(
+  tx: ClubTx,
+  { sessionId, after = 0 }: { readonly sessionId: string; readonly after?: number },
+): Promise<PitchEvents> {
+  if (!isId(sessionId)) return { events: [], cursor: after }
+  const rows = await tx.db.pitchEvent.findMany({
+    where: { clubId: tx.clubId, sessionId, seq: { gt: after } },
+    select: columns,
+    orderBy: { seq: 'asc' },
+  })
+  const names = await namesOfGuests(tx, rows)
+  return {
+    events: rows.map((row) => toEvent(row, names)),
+    cursor: rows.at(-1)?.seq ?? after,
+  }
+}
+
+type Row = {
+  readonly id: string
+  readonly deviceId: string
+  readonly at: Date
+  readonly seq: number
+  readonly deed: unknown
+}
+
+function toEvent({ id, deviceId, at, deed }: Row, names: ReadonlyMap<string, string>): PitchEvent {
+  const guestId = guestIdOf(deed)
+  const whole = guestId === null ? deed : { ...(deed as object), name: names.get(guestId) ?? 'Guest' }
+  return { id, deviceId, at: at.getTime(), deed: deedShape.parse(whole) }
+}
+
+function guestIdOf(deed: unknown): string | null {
+  const { kind, playerId } = deed as { readonly kind?: unknown; readonly playerId?: unknown }
+  return kind === 'guest' && typeof playerId === 'string' ? playerId : null
+}
+
+async function namesOfGuests(tx: ClubTx, rows: readonly Row[]): Promise<ReadonlyMap<string, string>> {
+  const ids = rows.flatMap(({ deed }) => guestIdOf(deed) ?? [])
+  if (ids.length === 0) return new Map()
+  const players = await tx.db.player.findMany({
+    where: { clubId: tx.clubId, id: { in: ids } },
+    select: { id: true, name: true },
+  })
+  return new Map(players.map(({ id, name }) => [id, name]))
+}
+
+/** How events met what is there already; each of those asked about stands in one of the lists. */
+export type MetEvents = {
+  readonly fresh: readonly PitchEvent[]
+  /** There already, just so: sent again by a phone that never heard that they had arrived. */
+  readonly known: readonly string[]
+  /** There already under the same id with another content. */
+  readonly clashing: readonly string[]
+  /** The last place in the order of arrival that is taken. */
+  readonly lastSeq: number
+}
+
+/**
+ * Holds what a phone sends against what is there. The practice is locked until the transaction ends, so that places in
+ * the order of arrival become seen in that order, and a cursor never passes one over.
+ * @throws AppError `notFound` when the session is not there.
+ */
+export async function meetPitchEvents(
+  tx: ClubTx,
+  { sessionId, events }: { readonly sessionId: string; readonly events: readonly PitchEvent[] },
+): Promise<MetEvents> {
+  await lockSession(tx, sessionId)
+  const rows = await tx.db.pitchEvent.findMany({
+    where: { clubId: tx.clubId, id: { in: events.map(({ id }) => id) } },
+    select: { ...columns, sessionId: true },
+  })
+  const contents = new Map(rows.map((row) => [row.id, contentOf({ ...row, at: row.at.getTime() })]))
+  const own = new Set(rows.filter((row) => row.sessionId === sessionId).map(({ id }) => id))
+  const [fresh, known, clashing]: [PitchEvent[], Set<string>, Set<string>] = [[], new Set(), new Set()]
+  for (const event of events) {
+    const there = contents.get(event.id)
+    if (!there) {
+      contents.set(event.id, contentOf(event))
+      own.add(event.id)
+      fresh.push(event)
+    } else if (!own.has(event.id) || !isDeepStrictEqual(there, contentOf(event))) {
+      clashing.add(event.id)
+    } else if (!fresh.some(({ id }) => id === event.id)) {
+      known.add(event.id)
+    }
+  }
+  const last = await tx.db.pitchEvent.aggregate({
+    where: { clubId: tx.clubId, sessionId },
+    _max: { seq: true },
+  })
+  return { fresh, known: [...known], clashing: [...clashing], lastSeq: last._max.seq ?? 0 }
+}
+
+/** What must be the same for two sendings of one event to be one; a guest's name is not kept with it. */
+function contentOf({ deviceId, at, deed }: Omit<PitchEvent, 'deed' | 'id'> & { readonly deed: unknown }) {
+  return JSON.parse(JSON.stringify({ deviceId, at, deed: keptDeed(deed) }))
+}
+
+function keptDeed(deed: unknown): unknown {
+  return guestIdOf(deed) === null ? deed : { ...(deed as object), name: '' }
+}
+
+/** Writes events behind `lastSeq`. To be called after `meetPitchEvents`, in the same transaction, with what was fresh. */
+export async function recordPitchEvents(
+  tx: ClubTx,
+  {
+    sessionId,
+    events,
+    lastSeq,
+    by,
+  }: {
+    readonly sessionId: string
+    readonly events: readonly PitchEvent[]
+    readonly lastSeq: number
+    readonly by: PitchHand
+  },
+): Promise<void> {
+  const rows = events.map(({ id, deviceId, at, deed }, index) => ({
+    id,
+    sessionId,
+    deviceId,
+    at: new Date(at).toISOString(),
+    seq: lastSeq + index + 1,
+    deed: keptDeed(deed),
+    recordedById: by.personId,
+    helperPassId: by.helperPassId,
+    receivedAt: by.at.toISOString(),
+  }))
+  await insertRows(tx, 'PitchEvent', rows)
+}
+
+/** How many events of each practice there are; practices without any are not in the map. */
+export async function countPitchEvents(
+  tx: ClubTx,
+  sessionIds: readonly string[],
+): Promise<ReadonlyMap<string, number>> {
+  const rows = await tx.db.pitchEvent.groupBy({
+    by: ['sessionId'],
+    where: { clubId: tx.clubId, sessionId: { in: sessionIds.filter(isId) } },
+    _count: { id: true },
+  })
+  return new Map(rows.map(({ sessionId, _count }) => [sessionId, _count.id]))
+}
+
+/** How many new faces were tapped in a practice. */
+export function countPitchGuests(tx: ClubTx, sessionId: string): Promise<number> {
+  return tx.db.pitchEvent.count({
+    where: { clubId: tx.clubId, sessionId, deed: { path: ['kind'], equals: 'guest' } },
+  })
+}

@@ -1,0 +1,65 @@
+import 'server-only'
+import type { Day } from '#common/time'
+import { listTakenIds, recordGuests } from '#data/guests'
+import type { ClubTx } from '#data/in-club'
+import { countPitchGuests } from '#data/pitch-events'
+import { pitchLimits } from '#exchange/pitch-json'
+import type { PitchEvent } from '#pitch/pitch-event'
+import type { PlayerId } from '#squad/player'
+
+/** How new faces in what was tapped meet the players there are. */
+export type NewFaces = {
+  /** Ids that stand for a player already; true when it came as a guest. */
+  readonly taken: ReadonlyMap<PlayerId, boolean>
+  /** Events that cannot be taken, each with a sentence. */
+  readonly refused: ReadonlyMap<string, string>
+}
+
+const isPlayer = 'This is a player of the club already, and no new face.'
+const tooMany = `At most ${pitchLimits.guests} new faces can be added to one practice.`
+
+export async function meetFaces(
+  tx: ClubTx,
+  { sessionId, events }: { readonly sessionId: string; readonly events: readonly PitchEvent[] },
+): Promise<NewFaces> {
+  const faces = facesOf(events)
+  if (faces.length === 0) return { taken: new Map(), refused: new Map() }
+  const taken = await listTakenIds(
+    tx,
+    faces.map(({ playerId }) => playerId),
+  )
+  const refused = new Map<string, string>()
+  let left = pitchLimits.guests - (await countPitchGuests(tx, sessionId))
+  for (const { eventId, playerId } of faces) {
+    if (taken.get(playerId) === false) refused.set(eventId, isPlayer)
+    else if (left <= 0) refused.set(eventId, tooMany)
+    else left -= 1
+  }
+  return { taken, refused }
+}
+
+/**
+ * Enters the new faces among these events as guests, at once and not when the practice goes into the book: what was
+ * tapped can never be changed, and a name that must go some day must not stand in it.
+ */
+export async function recordFaces(
+  tx: ClubTx,
+  {
+    faces,
+    events,
+    since,
+  }: { readonly faces: NewFaces; readonly events: readonly PitchEvent[]; readonly since: Day },
+): Promise<void> {
+  const guests = new Map(
+    facesOf(events)
+      .filter(({ playerId }) => !faces.taken.has(playerId))
+      .map(({ playerId, name }) => [playerId, { id: playerId, name }]),
+  )
+  await recordGuests(tx, { guests: [...guests.values()], since })
+}
+
+function facesOf(events: readonly PitchEvent[]) {
+  return events.flatMap(({ id, deed }) =>
+    deed.kind === 'guest' ? [{ eventId: id, playerId: deed.playerId, name: deed.name }] : [],
+  )
+}
