@@ -1,6 +1,6 @@
 import type { Chance } from '#common/chance'
 import { type Board, columnsOfBoard } from '#rotation/board'
-import { allRestExcess, chainTable, keepersStillStay, restExcess } from '#rotation/board-rules'
+import { allLimitExcess, chainTable, keepersStillStay, limitExcess } from '#rotation/board-rules'
 import {
   type Exchange,
   makeExchange,
@@ -22,7 +22,7 @@ export type AnnealWish = {
   readonly tries: number
   /** The goal's value at which nothing is left to gain. */
   readonly enough?: number
-  /** The search may end as soon as nobody rests beyond the limit. */
+  /** The search may end as soon as every limit is kept. */
   readonly stopWhenMended?: boolean
   /** Asked now and then; false ends the search early. */
   readonly mayGoOn: () => boolean
@@ -34,14 +34,14 @@ const tryBatch = 512
 /**
  * Lowers one goal of the plan on the board by exchanges, at first also accepting some that raise it (S. Kirkpatrick,
  * C. D. Gelatt & M. P. Vecchi, "Optimization by simulated annealing", Science 220 (1983) 671-680). Every rule holds
- * throughout, but where rests beyond the limit stand at the start they are reduced first. The best plan met is left on
+ * throughout, but where turns beyond a limit stand at the start they are reduced first. The best plan met is left on
  * the board.
  */
 export function anneal(board: Board, wish: AnnealWish): void {
   const chains = chainTable(board)
   const propose = proposals(board, chains, wish)
   const limit = wish.restLimit
-  const excess = limit === null ? 0 : allRestExcess(board, limit)
+  const excess = allLimitExcess(board, limit)
   const heat = startHeat(board, wish.goal)
   const penalty = 20 * heat
   const now = { value: 0, excess }
@@ -73,9 +73,9 @@ export function anneal(board: Board, wish: AnnealWish): void {
   function takeStep(exchange: Exchange): { readonly value: number; readonly excess: number } | null {
     const before = partOfGoal(board, wish.goal, exchange)
     const rolesBefore = wish.goal === 'mixing' ? roleChangesNear(board, exchange) : 0
-    const restBefore = limit === null ? 0 : pairExcess(board, exchange, limit)
+    const excessBefore = pairExcess(board, exchange, limit)
     makeExchange(board, exchange)
-    const excess = limit === null ? 0 : pairExcess(board, exchange, limit) - restBefore
+    const excess = pairExcess(board, exchange, limit) - excessBefore
     const isLegal =
       keepersStillStay(board, chains, exchange) &&
       (excess <= 0 || now.excess > 0) &&
@@ -112,8 +112,8 @@ function squares(
   return sum
 }
 
-function pairExcess(board: Board, { one, other }: Exchange, limit: number): number {
-  return restExcess(board, one, limit) + restExcess(board, other, limit)
+function pairExcess(board: Board, { one, other }: Exchange, limit: number | null): number {
+  return limitExcess(board, one, limit) + limitExcess(board, other, limit)
 }
 
 function roleChangesNear(board: Board, { one, other, turns }: Exchange): number {
@@ -136,6 +136,7 @@ function changedRole(board: Board, player: number, turn: number): 0 | 1 {
 }
 
 function mixingOf(board: Board, { one, other }: Exchange): number {
+  if (board.wished) return mixingWithWishes(board, board.wished, { one, other })
   let sum = 0
   for (let third = 0; third < board.players; third += 1) {
     sum += (board.together[one * board.players + third] as number) ** 2
@@ -143,6 +144,27 @@ function mixingOf(board: Board, { one, other }: Exchange): number {
   }
   // The pair itself is in both rows.
   return sum - (board.together[one * board.players + other] as number) ** 2
+}
+
+/** What a meeting of a pair that should be together is worth; far more than any pair's first meetings cost. */
+const wishWorth = 50
+
+/** Pairs that should be together count the more the better, all others as in mixing. */
+function mixingWithWishes(
+  board: Board,
+  wished: Uint8Array,
+  { one, other }: Pick<Exchange, 'one' | 'other'>,
+): number {
+  let sum = 0
+  for (const player of [one, other]) {
+    for (let third = 0; third < board.players; third += 1) {
+      if (player === other && third === one) continue
+      const at = player * board.players + third
+      const times = board.together[at] as number
+      sum += wished[at] ? -wishWorth * times : times ** 2
+    }
+  }
+  return sum
 }
 
 function firstValue(board: Board, goal: Goal): number {

@@ -1,4 +1,5 @@
 import { type KeeperChain, keeperChains, staysUntil } from '#rotation/keeper-chains'
+import { mayServe } from '#rotation/limits'
 import type { MayTake } from '#rotation/may-take'
 import type { RotationProblem } from '#rotation/problem'
 
@@ -108,7 +109,11 @@ const hair = 1e-6
 function dutyOf(problem: RotationProblem, mayTake: MayTake, chain: KeeperChain): Duty {
   const able = [...problem.players.keys()].filter((player) => {
     const turns = chain.turns.slice(0, staysUntil(problem, chain, { player, from: 0 }))
-    return turns.length > 0 && turns.every((turn) => mayTake(turn, player, chain.place))
+    return (
+      turns.length > 0 &&
+      mayServe(problem.players[player], turns) &&
+      turns.every((turn) => mayTake(turn, player, chain.place))
+    )
   })
   const seconds = chain.turns.reduce((sum, turn) => sum + (problem.turns[turn]?.seconds ?? 0), 0)
   return { seconds, round: chain.round, able }

@@ -1,12 +1,15 @@
 import type { Board } from '#rotation/board'
 import type { Exchange } from '#rotation/exchange'
 import { type KeeperChain, keeperChains } from '#rotation/keeper-chains'
+import { restLimitOf } from '#rotation/limits'
 import { resting } from '#rotation/place'
 
 /** Turns beyond `limit` that a player rests in a row, over all its runs. */
-export function restExcess(board: Board, player: number, limit: number): number {
+function restExcess(board: Board, player: number, asked: number): number {
+  const own = board.problem.players[player]
+  const limit = own?.mostTurns == null ? asked : restLimitOf(own, asked)
   let excess = 0
-  let run = 0
+  let run = own?.restedBefore ?? 0
   for (let at = player; at < board.place.length; at += board.players) {
     run = board.place[at] === resting ? run + 1 : 0
     if (run > limit) excess += 1
@@ -14,9 +17,29 @@ export function restExcess(board: Board, player: number, limit: number): number 
   return excess
 }
 
-export function allRestExcess(board: Board, limit: number): number {
+/** Turns by which a player breaks what it agreed to: at most so many, and a wait after each. */
+function ownExcess(board: Board, player: number): number {
+  const own = board.problem.players[player]
+  if (own?.mostTurns == null && !own?.restsAfterTurn) return 0
+  let turns = 0
+  let running = 0
+  for (let at = player, isOn = false; at < board.place.length; at += board.players) {
+    const wasOn = isOn
+    isOn = (board.place[at] as number) > resting
+    if (isOn) turns += 1
+    if (isOn && wasOn && own.restsAfterTurn) running += 1
+  }
+  return running + (own.mostTurns == null ? 0 : Math.max(0, turns - own.mostTurns))
+}
+
+/** Turns by which a player breaks the limit on rests (null: none), and its own limits. */
+export function limitExcess(board: Board, player: number, restLimit: number | null): number {
+  return (restLimit === null ? 0 : restExcess(board, player, restLimit)) + ownExcess(board, player)
+}
+
+export function allLimitExcess(board: Board, restLimit: number | null): number {
   let excess = 0
-  for (let player = 0; player < board.players; player += 1) excess += restExcess(board, player, limit)
+  for (let player = 0; player < board.players; player += 1) excess += limitExcess(board, player, restLimit)
   return excess
 }
 

@@ -29,6 +29,8 @@ export type Board = {
   /** Station by place; −1 for rest. */
   readonly station: Int8Array
   readonly partners: readonly (readonly number[])[]
+  /** Player × players + other: 1 where the two should be on one side; null: no such wish. */
+  readonly wished: Uint8Array | null
 }
 
 export const columnsOfBoard = 7
@@ -50,6 +52,7 @@ export function layOut(problem: RotationProblem, plan: RotationPlan): Board {
     turns,
     places,
     partners,
+    wished: wishedPairs(problem),
     place: new Int16Array(turns * players).fill(away),
     left: gapsBefore(problem),
     together: new Int16Array(players * players),
@@ -77,6 +80,16 @@ export function layOut(problem: RotationProblem, plan: RotationPlan): Board {
     })
   })
   return board
+}
+
+function wishedPairs({ players, together = [] }: RotationProblem): Uint8Array | null {
+  if (together.length === 0) return null
+  const wished = new Uint8Array(players.length ** 2)
+  for (const [one, other] of together) {
+    wished[one * players.length + other] = 1
+    wished[other * players.length + one] = 1
+  }
+  return wished
 }
 
 function gapsBefore(problem: RotationProblem): Float64Array {

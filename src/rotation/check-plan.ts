@@ -5,8 +5,10 @@ import { apartRule } from '#rotation/rules/apart-rule'
 import { fixedRule } from '#rotation/rules/fixed-rule'
 import { keepersRule } from '#rotation/rules/keepers-rule'
 import { keepersStayRule } from '#rotation/rules/keepers-stay-rule'
+import { mostTurnsRule } from '#rotation/rules/most-turns-rule'
 import { presenceRule } from '#rotation/rules/presence-rule'
 import { restLimitRule } from '#rotation/rules/rest-limit-rule'
+import { restsAfterTurnRule } from '#rotation/rules/rests-after-turn-rule'
 import { seatsRule } from '#rotation/rules/seats-rule'
 import { sidesRule } from '#rotation/rules/sides-rule'
 
@@ -19,6 +21,8 @@ const rules: readonly Rule[] = [
   apartRule,
   fixedRule,
   restLimitRule,
+  mostTurnsRule,
+  restsAfterTurnRule,
 ]
 
 /** Every hard rule that a plan breaks; none: the plan may be shown. Knows nothing of how plans are made. */

@@ -1,4 +1,5 @@
 import { type KeeperChain, keeperChains, staysUntil } from '#rotation/keeper-chains'
+import { mayServe } from '#rotation/limits'
 import type { MayTake } from '#rotation/may-take'
 import type { RotationProblem } from '#rotation/problem'
 import { seatTurn } from '#rotation/seat-turn'
@@ -59,6 +60,7 @@ function fillChains(search: Search, chains: readonly KeeperChain[], at: Position
     const own = turns(player)
     return (
       own.length > 0 &&
+      mayServe(problem.players[player], own) &&
       own.every((turn) => !duties[turn]?.has(player) && search.mayTake(turn, player, chain.place))
     )
   })

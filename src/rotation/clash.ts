@@ -1,4 +1,5 @@
 import { chooseKeepers } from '#rotation/choose-keepers'
+import { type LimitPart, limitClash, withoutLimit } from '#rotation/limit-clash'
 import { mayTakeIn } from '#rotation/may-take'
 import { allSeatsOfTurn, presentAt, type RotationProblem, seatsOfTurn } from '#rotation/problem'
 import { seatTurn } from '#rotation/seat-turn'
@@ -13,8 +14,9 @@ export type ClashPart =
     }
   | { readonly rule: 'apart' | 'fixed'; readonly turn: number; readonly index: number }
   | { readonly rule: 'sides' | 'keepersStay'; readonly turn: number; readonly round: number }
+  | LimitPart
 
-type Removable = Exclude<ClashPart, { rule: 'seats' | 'keepers' }>
+type Removable = Exclude<ClashPart, { rule: 'seats' | 'keepers' } | LimitPart>
 
 /**
  * Why no rotation can be: for each round that cannot be seated, the requirements that clash, none of which could be
@@ -24,10 +26,11 @@ type Removable = Exclude<ClashPart, { rule: 'seats' | 'keepers' }>
 export function findClash(problem: RotationProblem): readonly ClashPart[] {
   const short = problem.turns.flatMap((_, turn) => shortage(problem, turn))
   if (short.length > 0) return short
-  return [...problem.rounds.keys()].flatMap((round) => {
+  const clash = [...problem.rounds.keys()].flatMap((round) => {
     const turn = firstUnseatable(problem, round)
     return turn === null ? [] : irreducible(problem, round, turn)
   })
+  return clash.length > 0 ? clash : limitClash(problem)
 }
 
 function shortage(problem: RotationProblem, turn: number): readonly ClashPart[] {
@@ -77,8 +80,11 @@ export function without(problem: RotationProblem, parts: readonly ClashPart[]): 
     parts.some((part) => part.rule === rule && part.index === index)
   const isLifted = (rule: 'sides' | 'keepersStay', round: number) =>
     parts.some((part) => part.rule === rule && part.round === round)
+  const limits = parts.filter(
+    (part): part is LimitPart => part.rule === 'mostTurns' || part.rule === 'restsAfterTurn',
+  )
   return {
-    ...problem,
+    ...limits.reduce(withoutLimit, problem),
     apart: problem.apart.filter((_, index) => !isDropped('apart', index)),
     fixed: problem.fixed.filter((_, index) => !isDropped('fixed', index)),
     rounds: problem.rounds.map((round, index) => ({

@@ -1,7 +1,9 @@
 import { balanceDuties } from '#rotation/balance-duties'
 import { chooseKeepers, type KeeperDuties } from '#rotation/choose-keepers'
 import { fairSeconds } from '#rotation/fair-seconds'
+import { restLimitOf } from '#rotation/limits'
 import type { MayTake } from '#rotation/may-take'
+import { OwnLimits } from '#rotation/own-limits'
 import { resting, roleIndexOf } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
 import { type ColumnSeconds, type RotationProblem, seatRoles } from '#rotation/problem'
@@ -70,7 +72,11 @@ function seatAll(asked: {
   readonly duties: KeeperDuties
 }): RotationPlan | null {
   const { problem, mayTake, style, owed, duties } = asked
-  const runs = problem.players.map(() => 0)
+  const runs = problem.players.map(({ restedBefore = 0 }) => restedBefore)
+  const limits = new OwnLimits(problem)
+  const restLimits = problem.players.map((player) =>
+    style.restLimit === null ? Number.POSITIVE_INFINITY : restLimitOf(player, style.restLimit),
+  )
   const plan: (readonly number[])[] = []
   for (const [turn, { seconds }] of problem.turns.entries()) {
     const keepers = duties[turn] ?? new Map<number, number>()
@@ -81,13 +87,15 @@ function seatAll(asked: {
         // What keepers who stay owe has been counted when they were chosen.
         if (keepers.has(player)) return 0
         const cost = dutyCost(owed[player * 4 + roleIndexOf(place)] as number, seconds)
-        return place === resting ? cost + waitingCost(runs[player] ?? 0, seconds, style) : cost
+        if (place > resting) return cost + tooLong * limits.excess(player)
+        return cost + waitingCost({ run: runs[player] ?? 0, limit: restLimits[player] ?? 0 }, seconds, style)
       },
     })
     if (places === null) return null
     plan.push(places)
     places.forEach((place, player) => {
       runs[player] = place === resting ? (runs[player] ?? 0) + 1 : 0
+      limits.book(player, place)
       if (place < resting || keepers.has(player)) return
       const index = player * 4 + roleIndexOf(place)
       owed[index] = (owed[index] as number) - seconds
@@ -96,9 +104,12 @@ function seatAll(asked: {
   return plan
 }
 
-function waitingCost(run: number, seconds: number, style: FirstPlanStyle): number {
-  const { restLimit, waitingWeight } = style
-  if (restLimit !== null && run >= restLimit) return tooLong * (1 + run - restLimit)
+function waitingCost(
+  { run, limit }: { readonly run: number; readonly limit: number },
+  seconds: number,
+  { waitingWeight }: FirstPlanStyle,
+): number {
+  if (run >= limit) return tooLong * (1 + run - limit)
   return waitingWeight * seconds ** 2 * (run + 1) ** 2
 }
 

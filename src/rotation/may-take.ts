@@ -2,8 +2,8 @@ import { resting, roleOf } from '#rotation/place'
 import type { RotationProblem } from '#rotation/problem'
 
 /**
- * Whether a player may have a place in a turn by the rules that look at one player alone: presence, keepers, sides and
- * fixed. Prepared once, as it is asked very often.
+ * Whether a player may have a place in a turn by the rules that look at one player and one turn alone: presence,
+ * keepers, sides, fixed, and no turns at all. Prepared once, as it is asked very often.
  */
 export type MayTake = (turn: number, player: number, place: number) => boolean
 
@@ -21,6 +21,7 @@ export function mayTakeIn(problem: RotationProblem): MayTake {
     const fixedPlace = fixed[turn]?.get(player)
     if (fixedPlace !== undefined && fixedPlace !== place) return false
     if (place === resting) return true
+    if (own.mostTurns === 0) return false
     const role = roleOf(place)
     if (role === 'keep') return own.keeps
     const side = sides[problem.turns[turn]?.round ?? -1]

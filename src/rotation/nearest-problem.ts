@@ -7,7 +7,8 @@ const firstToGo = ['fixed', 'apart', 'keepersStay', 'sides'] as const
 
 /**
  * A request near to this one for which a rotation exists: seats taken out where there are too many, keeper seats where
- * too few may keep, and of requirements that clash one given up. Null where that leads nowhere (nobody is there).
+ * too few may keep, and of requirements that clash one given up. What a single player agreed to is never given up: the
+ * turn gets smaller instead. Null where that leads nowhere (nobody is there).
  */
 export function nearestProblem(problem: RotationProblem): RotationProblem | null {
   let near = problem
@@ -16,7 +17,11 @@ export function nearestProblem(problem: RotationProblem): RotationProblem | null
     const [first] = clash
     if (!first) return near
     const next =
-      first.rule === 'seats' || first.rule === 'keepers' ? smaller(near, clash) : giveUp(near, clash)
+      first.rule === 'seats' || first.rule === 'keepers'
+        ? smaller(near, clash)
+        : first.rule === 'mostTurns' || first.rule === 'restsAfterTurn'
+          ? smallerTurn(near, first.turn)
+          : giveUp(near, clash)
     if (next === null) return null
     near = next
   }
@@ -28,6 +33,14 @@ function giveUp(problem: RotationProblem, clash: readonly ClashPart[]): Rotation
     if (part) return without(problem, [part])
   }
   return null
+}
+
+/** A turn with one place less, as if one fewer were there. */
+function smallerTurn(problem: RotationProblem, turn: number): RotationProblem | null {
+  const own = problem.turns[turn]
+  if (!own) return null
+  const asked = allSeatsOfTurn(own)
+  return smaller(problem, [{ rule: 'seats', turn, asked, there: asked - 1 }])
 }
 
 function smaller(problem: RotationProblem, clash: readonly ClashPart[]): RotationProblem | null {

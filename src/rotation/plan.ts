@@ -27,10 +27,13 @@ export function seatedTurn(problem: RotationProblem, plan: RotationPlan, turn: n
   }
 }
 
-/** Longest run of consecutive turns in which the player is there and rests; a turn away ends it. */
-export function longestRest(plan: RotationPlan, player: number): number {
+/**
+ * Longest run of consecutive turns in which the player is there and rests; a turn away ends it. `restedBefore`: turns it
+ * had rested when the plan begins.
+ */
+export function longestRest(plan: RotationPlan, player: number, restedBefore = 0): number {
   let longest = 0
-  let run = 0
+  let run = restedBefore
   for (const places of plan) {
     run = (places[player] ?? away) === resting ? run + 1 : 0
     longest = Math.max(longest, run)

@@ -29,6 +29,12 @@ export type RotationPlayer = {
   readonly present: readonly boolean[]
   /** What is carried in from earlier sessions: share − fair share. */
   readonly gap: ColumnSeconds
+  /** Most turns with a place; missing or null: as many as come. */
+  readonly mostTurns?: number | null
+  /** Never has a place in two turns running. */
+  readonly restsAfterTurn?: boolean
+  /** Turns in a row that the player has rested when the first turn begins. */
+  readonly restedBefore?: number
 }
 
 export type RotationRound = {
@@ -57,6 +63,8 @@ export type RotationProblem = {
   readonly restLimit: number | null
   readonly apart: readonly (readonly [number, number])[]
   readonly fixed: readonly FixedPlace[]
+  /** Pairs that should be on one side as often as costs nothing: a wish, not a rule. */
+  readonly together?: readonly (readonly [number, number])[]
 }
 
 /** Players who are there for a turn. */

@@ -3,7 +3,17 @@ import type { RotationProblem } from '#rotation/problem'
 
 /** A rule that a plan breaks: in which turn (from 0), and which players have part in it. */
 export type RuleBreak = {
-  readonly rule: 'presence' | 'seats' | 'keepers' | 'sides' | 'keepersStay' | 'apart' | 'fixed' | 'restLimit'
+  readonly rule:
+    | 'presence'
+    | 'seats'
+    | 'keepers'
+    | 'sides'
+    | 'keepersStay'
+    | 'apart'
+    | 'fixed'
+    | 'restLimit'
+    | 'mostTurns'
+    | 'restsAfterTurn'
   readonly turn: number
   readonly players: readonly number[]
 }

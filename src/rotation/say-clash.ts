@@ -1,4 +1,5 @@
 import type { ClashPart } from '#rotation/clash'
+import type { LimitPart } from '#rotation/limit-clash'
 import { resting, roleOf, stationOf } from '#rotation/place'
 import type { RotationProblem } from '#rotation/problem'
 
@@ -36,6 +37,9 @@ function placeAndWords(problem: RotationProblem, part: ClashPart): Pick<SaidClas
         path: ['rounds', part.round, 'sides'],
         why: `With these sides, turn ${part.turn + 1} cannot be filled from those who are there.`,
       }
+    case 'mostTurns':
+    case 'restsAfterTurn':
+      return { path: ['players', part.player, part.rule], why: sayLimit(problem, part) }
     case 'keepersStay':
       return {
         path: ['rounds', part.round, 'keepersStay'],
@@ -61,6 +65,15 @@ function sayFixed(problem: RotationProblem, index: number): string {
   if (role !== 'rest' && !problem.turns[fixed.turn]?.stations[stationOf(fixed.place)]?.[role])
     return `${said}, and there is no such place.`
   return `${said}, which the other requirements leave no room for.`
+}
+
+function sayLimit(problem: RotationProblem, { rule, turn, player }: LimitPart): string {
+  const own = problem.players[player]
+  const agreed =
+    rule === 'mostTurns'
+      ? `with at most ${own?.mostTurns} turns for ${own?.id}`
+      : `with a wait for ${own?.id} after each turn`
+  return `No plan was found ${agreed}: turn ${turn + 1} could not be filled.`
 }
 
 function turnPath(problem: RotationProblem, turn: number): readonly (string | number)[] {

@@ -1,5 +1,5 @@
 import type { Board } from '#rotation/board'
-import { type ChainTable, chainTable, keepersStillStay, restExcess } from '#rotation/board-rules'
+import { type ChainTable, chainTable, keepersStillStay, limitExcess } from '#rotation/board-rules'
 import { type Exchange, makeExchange, mayExchange, unfairnessChange } from '#rotation/exchange'
 
 const noise = 1e-9
@@ -42,5 +42,5 @@ function settleTurn(
 }
 
 function excessOf(board: Board, { one, other }: Exchange, limit: number | null): number {
-  return limit === null ? 0 : restExcess(board, one, limit) + restExcess(board, other, limit)
+  return limitExcess(board, one, limit) + limitExcess(board, other, limit)
 }

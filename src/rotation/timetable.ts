@@ -1,4 +1,6 @@
+import { restLimitOf } from '#rotation/limits'
 import type { MayTake } from '#rotation/may-take'
+import { OwnLimits } from '#rotation/own-limits'
 import { resting, roleIndexOf } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
 import type { RotationProblem } from '#rotation/problem'
@@ -34,7 +36,11 @@ export function timetable(
   const groupOf = new Map(
     wanted.groups.flatMap(({ turns }, group) => turns.map((turn) => [turn, group] as const)),
   )
-  const runs = problem.players.map(() => 0)
+  const runs = problem.players.map(({ restedBefore = 0 }) => restedBefore)
+  const limits = new OwnLimits(problem)
+  const restLimits = problem.players.map((player) =>
+    wanted.restLimit === null ? null : restLimitOf(player, wanted.restLimit),
+  )
   const plan: (readonly number[])[] = []
   for (const [turn, { round }] of problem.turns.entries()) {
     const own = left[groupOf.get(turn) ?? -1] ?? []
@@ -47,15 +53,17 @@ export function timetable(
         if (keepers.has(player)) return 0
         const role = roleIndexOf(place)
         if ((own[player * 4 + role] ?? 0) <= 0) return never
-        if (place === resting) return waiting(runs[player] ?? 0, wanted.restLimit)
+        if (place === resting) return waiting(runs[player] ?? 0, restLimits[player] ?? null)
         const last = before?.[player] ?? resting
-        return last > resting && roleIndexOf(last) !== role ? 1 : 0
+        const change = last > resting && roleIndexOf(last) !== role ? 1 : 0
+        return change + tooLong * limits.excess(player)
       },
     })
     if (places === null) return null
     plan.push(places)
     places.forEach((place, player) => {
       runs[player] = place === resting ? (runs[player] ?? 0) + 1 : 0
+      limits.book(player, place)
       if (place < resting || keepers.has(player)) return
       const index = player * 4 + roleIndexOf(place)
       own[index] = (own[index] ?? 0) - 1

@@ -2,9 +2,10 @@ import type { RotationPlan } from '#rotation/plan'
 import { planValues } from '#rotation/plan-values'
 import { addFairnessGoal } from '#solver/fairness-goal'
 import type { Solver } from '#solver/highs'
+import { modelWithLimits } from '#solver/own-limit-rows'
 import { planOfSolution } from '#solver/plan-of-solution'
 import { addRestRows } from '#solver/rest-rows'
-import { columnsOfPlan, rotationModel } from '#solver/rotation-model'
+import { columnsOfPlan } from '#solver/rotation-model'
 import { boardOf, legalPlan, lower, polishMs, type Search, solveInTime } from '#solver/search'
 import { alikeTurns, singleTurns } from '#solver/turn-groups'
 
@@ -27,7 +28,7 @@ const hair = 1e-6
  */
 export function improveExactly(search: Search, solver: Solver, known: Fairest, asked: Asked): Fairest {
   const { problem } = search
-  const model = rotationModel(problem, asked.byTurn ? singleTurns(problem) : alikeTurns(problem))
+  const model = modelWithLimits(problem, asked.byTurn ? singleTurns(problem) : alikeTurns(problem))
   if (asked.restLimit !== null) addRestRows(model, asked.restLimit)
   const { unitSeconds } = addFairnessGoal(model, known.plan)
   const squared = unitSeconds ** 2
@@ -67,7 +68,7 @@ function layOut(search: Search, plan: RotationPlan | null, asked: Asked): Rotati
 
 /** A bound over all rotations without a rest limit, by the relaxed model: quick, and a little low. */
 export function boundWithoutLimit(search: Search, solver: Solver, near: RotationPlan): number {
-  const model = rotationModel(search.problem, alikeTurns(search.problem))
+  const model = modelWithLimits(search.problem, alikeTurns(search.problem))
   const { unitSeconds } = addFairnessGoal(model, near)
   const answer = solveInTime(search, solver, { model: model.linear, share: 0.3, isRelaxed: true })
   return answer.status === 'optimal' ? answer.objective * unitSeconds ** 2 : 0

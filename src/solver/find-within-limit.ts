@@ -1,9 +1,9 @@
 import { firstPlan } from '#rotation/first-plan'
 import type { RotationPlan } from '#rotation/plan'
 import type { Solver } from '#solver/highs'
+import { modelWithLimits } from '#solver/own-limit-rows'
 import { planOfSolution } from '#solver/plan-of-solution'
 import { addRestRows } from '#solver/rest-rows'
-import { rotationModel } from '#solver/rotation-model'
 import { boardOf, legalPlan, lower, type Search, solveInTime } from '#solver/search'
 import { singleTurns } from '#solver/turn-groups'
 
@@ -31,11 +31,11 @@ export function findQuickly(search: Search, restLimit: number | null): RotationP
 export function findExactly(
   search: Search,
   solver: Solver,
-  asked: { readonly restLimit: number; readonly share: number },
+  asked: { readonly restLimit: number | null; readonly share: number },
 ): { readonly plan: RotationPlan | null; readonly isImpossible: boolean } {
   const { restLimit, share } = asked
-  const model = rotationModel(search.problem, singleTurns(search.problem))
-  addRestRows(model, restLimit)
+  const model = modelWithLimits(search.problem, singleTurns(search.problem))
+  if (restLimit !== null) addRestRows(model, restLimit)
   const relaxed = solveInTime(search, solver, { model: model.linear, share, isRelaxed: true })
   if (relaxed.status === 'infeasible') return { plan: null, isImpossible: true }
   const answer = solveInTime(search, solver, { model: model.linear, share })

@@ -2,9 +2,10 @@ import { planValues } from '#rotation/plan-values'
 import type { Fairest } from '#solver/fairest-plan'
 import { addFairnessGoal } from '#solver/fairness-goal'
 import type { Solver } from '#solver/highs'
+import { modelWithLimits } from '#solver/own-limit-rows'
 import { planOfSolution } from '#solver/plan-of-solution'
 import { addRestRows } from '#solver/rest-rows'
-import { columnsOfPlan, type RotationModel, rotationModel } from '#solver/rotation-model'
+import { columnsOfPlan, type RotationModel } from '#solver/rotation-model'
 import { boardOf, legalPlan, polishMs, type Search, solveInTime } from '#solver/search'
 import { singleTurns } from '#solver/turn-groups'
 
@@ -23,7 +24,7 @@ export function improveByWindows(
   wish: { readonly restLimit: number; readonly untilMs: number },
 ): Fairest {
   const { problem, deadline } = search
-  const model = rotationModel(problem, singleTurns(problem))
+  const model = modelWithLimits(problem, singleTurns(problem))
   addRestRows(model, wish.restLimit)
   const { unitSeconds } = addFairnessGoal(model, known.plan)
   const free = { lower: [...model.linear.lower], upper: [...model.linear.upper] }

@@ -22,7 +22,8 @@ export function polish(search: Search, plan: RotationPlan, restLimit: number | n
   const tries = Math.min(mostTries, triesPerPlace * board.players * board.turns)
   lower(search, board, { goal: 'situations', restLimit, tries })
   lower(search, board, { goal: 'roleChanges', restLimit, tries })
-  const designed = designedPlan(search.problem)
+  const isWished = (search.problem.together ?? []).length > 0
+  const designed = isWished ? null : designedPlan(search.problem)
   if (designed && isBetter(search, designed, planOf(board), restLimit)) return designed
   mix(search, board, { restLimit, tries })
   settle(board, restLimit)
@@ -34,7 +35,8 @@ function mix(
   board: Board,
   wish: { readonly restLimit: number | null; readonly tries: number },
 ): void {
-  const enough = mixingBound(search.problem)
+  const isWished = (search.problem.together ?? []).length > 0
+  const enough = isWished ? Number.NEGATIVE_INFINITY : mixingBound(search.problem)
   for (let round = 0; round < mixingRounds; round += 1) {
     if (search.deadline.leftMs() <= 0 || planValues(search.problem, planOf(board)).mixing <= enough) return
     lower(search, board, { ...wish, goal: 'mixing', enough })

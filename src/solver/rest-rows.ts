@@ -1,4 +1,6 @@
+import { restLimitOf } from '#rotation/limits'
 import { activeEntries, type RotationModel } from '#solver/rotation-model'
+import { contiguousBlocks } from '#solver/turn-blocks'
 
 /** Longest stretches, in groups, over which the counting form of the rest limit is written down. */
 const longestStretch = 3
@@ -10,7 +12,8 @@ const longestStretch = 3
  */
 export function addRestRows(model: RotationModel, limit: number): void {
   const isSingle = model.groups.every(({ turns }) => turns.length === 1)
-  for (const player of model.problem.players.keys()) {
+  for (const [player, own] of model.problem.players.entries()) {
+    if (restLimitOf(own, limit) !== limit) continue
     if (isSingle) addWindows(model, player, limit)
     else addStretches(model, player, limit)
   }
@@ -22,6 +25,8 @@ function isThroughout(model: RotationModel, player: number, first: number, last:
 }
 
 function addWindows(model: RotationModel, player: number, limit: number): void {
+  const rested = model.problem.players[player]?.restedBefore ?? 0
+  if (rested > 0) addFirstWindow(model, player, Math.max(1, limit + 1 - rested))
   for (let first = 0; first + limit < model.groups.length; first += 1) {
     if (!isThroughout(model, player, first, first + limit)) continue
     const groups = Array.from({ length: limit + 1 }, (_, step) => first + step)
@@ -30,6 +35,16 @@ function addWindows(model: RotationModel, player: number, limit: number): void {
       groups.flatMap((group) => activeEntries(model, player, group)),
     )
   }
+}
+
+/** Who had rested before needs a place in the first so many turns. */
+function addFirstWindow(model: RotationModel, player: number, turns: number): void {
+  if (turns > model.groups.length || !isThroughout(model, player, 0, turns - 1)) return
+  const groups = Array.from({ length: turns }, (_, group) => group)
+  model.linear.addRow(
+    { lower: 1 },
+    groups.flatMap((group) => activeEntries(model, player, group)),
+  )
 }
 
 function addStretches(model: RotationModel, player: number, limit: number): void {
@@ -47,28 +62,4 @@ function addStretches(model: RotationModel, player: number, limit: number): void
       model.linear.addRow({ lower: least }, entries)
     }
   }
-}
-
-type Block = { readonly first: number; readonly last: number; readonly groups: readonly number[] }
-
-/** The turns cut into stretches that are made of whole groups, as short as can be, first to last. */
-function contiguousBlocks(model: RotationModel): readonly Block[] {
-  const groupOf = new Map(
-    model.groups.flatMap(({ turns }, group) => turns.map((turn) => [turn, group] as const)),
-  )
-  const blocks: Block[] = []
-  let first = 0
-  let last = 0
-  let groups = new Set<number>()
-  for (let turn = 0; turn < model.problem.turns.length; turn += 1) {
-    const group = groupOf.get(turn) ?? 0
-    groups.add(group)
-    last = Math.max(last, model.groups[group]?.turns.at(-1) ?? turn)
-    if (turn < last) continue
-    blocks.push({ first, last, groups: [...groups] })
-    groups = new Set()
-    first = turn + 1
-    last = first
-  }
-  return blocks
 }

@@ -3,13 +3,16 @@ import { InvariantError } from '#common/result'
 import { planOf } from '#rotation/board'
 import { checkPlan } from '#rotation/check-plan'
 import { firstPlan } from '#rotation/first-plan'
+import { hasOwnLimits } from '#rotation/limits'
 import { mayTakeIn } from '#rotation/may-take'
 import { mixingBound } from '#rotation/mixing-bound'
-import { longestRest, type RotationPlan } from '#rotation/plan'
+import type { RotationPlan } from '#rotation/plan'
 import { planValues } from '#rotation/plan-values'
+import { planWithinLimits } from '#rotation/plan-within-limits'
 import type { RotationProblem } from '#rotation/problem'
 import { leastRestByCounting } from '#rotation/rest-bound'
 import { proofOf, type RestLimitReport, type Rotation } from '#rotation/rotation'
+import { restLimitRule } from '#rotation/rules/rest-limit-rule'
 import { situationBound } from '#rotation/situation-bound'
 import { setDeadline } from '#solver/deadline'
 import { boundWithoutLimit, type Fairest, improveExactly } from '#solver/fairest-plan'
@@ -82,7 +85,7 @@ async function leastLimit(search: Search): Promise<Within> {
   const { problem } = search
   const asked = problem.restLimit
   if (asked === null) {
-    const plan = findQuickly(search, null)
+    const plan = findQuickly(search, null) ?? planWithinLimits(problem, search.mayTake).plan
     if (plan === null) throw new InvariantError('A turn that can be seated was not.')
     return { plan, used: null, isProven: true }
   }
@@ -90,7 +93,7 @@ async function leastLimit(search: Search): Promise<Within> {
   for (let limit = leastRestByCounting(problem, asked); ; limit += 1) {
     const quick = findQuickly(search, limit)
     if (quick) return { plan: quick, used: limit, isProven }
-    if (limit > problem.turns.length) throw new InvariantError('No plan without a limit on rests.', { limit })
+    if (limit > mostRest(problem)) throw new InvariantError('No plan without a limit on rests.', { limit })
     const solver = await solverInTime(search)
     if (!solver) return withinItsOwnLimit(search, limit)
     const exact = findExactly(search, solver, { restLimit: limit, share: 0.3 })
@@ -102,10 +105,20 @@ async function leastLimit(search: Search): Promise<Within> {
 
 /** Out of time: the plan that makes nobody wait long, with the longest wait in it as its limit. */
 function withinItsOwnLimit(search: Search, least: number): Within {
-  const plan = firstPlan(search.problem, search.mayTake, { waitingWeight: 40, restLimit: least })
+  const { problem, mayTake } = search
+  const plan = hasOwnLimits(problem)
+    ? planWithinLimits(problem, mayTake).plan
+    : firstPlan(problem, mayTake, { waitingWeight: 40, restLimit: least })
   if (plan === null) throw new InvariantError('A turn that can be seated was not.')
-  const longest = Math.max(...search.problem.players.map((_, player) => longestRest(plan, player)))
-  return { plan, used: Math.max(least, longest), isProven: false }
+  let used = least
+  while (used < mostRest(problem) && restLimitRule({ ...problem, restLimit: used }, plan).length > 0)
+    used += 1
+  return { plan, used, isProven: false }
+}
+
+/** No limit on rests above this ties anyone. */
+function mostRest({ players, turns }: RotationProblem): number {
+  return turns.length + Math.max(0, ...players.map(({ restedBefore = 0 }) => restedBefore))
 }
 
 type FairestOfAll = Fairest & { readonly without: Fairest | null }
@@ -128,7 +141,7 @@ async function findFairest(search: Search, { plan, used }: Within, tell: Tell): 
       ? improveExactly(search, solver, known, wish)
       : known
   // Where the limit had to be raised it ties every turn: counting turns together says little then.
-  const isTight = used !== search.problem.restLimit
+  const isTight = used !== search.problem.restLimit || hasOwnLimits(search.problem)
   fairest = improve(fairest, {
     restLimit: used,
     share: used === null ? 1 : isTight ? 0.75 : 0.45,
