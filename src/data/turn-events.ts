@@ -25,6 +25,7 @@ const eventRow = z.object({
   themeId: z.string().nullable(),
   stationCount: z.int().nullable(),
   continuesWait: z.boolean(),
+  continuesTurn: z.boolean(),
   chosenBy: z.enum(sideOf).nullable(),
   playerId: z.string().nullable(),
   role: z.enum(seatRoleOf).nullable(),
@@ -44,7 +45,7 @@ export async function listEventsOf(
     eventRow,
     Prisma.sql`
       select e."sessionId", e.id, e.kind::text, e."startSecond", e."endSecond", e.round, e."themeId", e."stationCount",
-        e."continuesWait", e."chosenBy"::text, e."playerId", e.role::text, e."lengthSeconds", e."voidsId",
+        e."continuesWait", e."continuesTurn", e."chosenBy"::text, e."playerId", e.role::text, e."lengthSeconds", e."voidsId",
         case when e.kind = 'turn' then (
           select json_agg(json_build_array(s."playerId", s.station, s.role, s.place) order by s.station, s.role, s.place)
           from "TurnSeat" s where s."clubId" = e."clubId" and s."turnEventId" = e.id
@@ -119,6 +120,7 @@ const emptyRow = {
   themeId: null,
   stationCount: null,
   continuesWait: false,
+  continuesTurn: false,
   chosenBy: null,
   playerId: null,
   role: null,
@@ -133,7 +135,8 @@ function rowOfEvent(event: PracticeEvent) {
     const { playerId, role, lengthSeconds } = event
     return { ...emptyRow, id, kind, playerId, role, lengthSeconds }
   }
-  const { start, end, themeId, stations, round = null, continuesWait = false, chosenBy = null } = event.turn
+  const { start, end, themeId, stations, round = null, chosenBy = null } = event.turn
+  const { continuesWait = false, continuesTurn = false } = event.turn
   return {
     ...emptyRow,
     id,
@@ -144,6 +147,7 @@ function rowOfEvent(event: PracticeEvent) {
     themeId,
     stationCount: stations.length,
     continuesWait,
+    continuesTurn,
     chosenBy,
   }
 }

@@ -23,6 +23,7 @@ export function turnOfRow(row: {
   readonly stationCount: number | null
   readonly round: string | null
   readonly continuesWait: boolean
+  readonly continuesTurn: boolean
   readonly chosenBy: 'attack' | 'defend' | null
   readonly seats: readonly Seat[] | null
 }): Turn {
@@ -34,6 +35,7 @@ export function turnOfRow(row: {
     themeId,
     round,
     continuesWait,
+    continuesTurn,
     chosenBy,
   } = row
   if (start === null || end === null || stationCount === null)
@@ -48,7 +50,7 @@ export function turnOfRow(row: {
     if (!at) throw new InvariantError('A seat is at a station of its turn.', { id, station, stationCount })
     at[role].push(playerId)
   }
-  return { start, end, themeId, stations, round, continuesWait, chosenBy }
+  return { start, end, themeId, stations, round, continuesWait, continuesTurn, chosenBy }
 }
 
 /** The seats of a turn as rows. */

@@ -19,6 +19,22 @@ function standingEvents(tx: ClubTx, at: SquadDays): Prisma.Sql {
       and not exists (select from "TurnEvent" v where v."clubId" = e."clubId" and v."voidsId" = e.id)`
 }
 
+/**
+ * Written practice turns with a number within their session, as `part`: one for the parts of one turn. A part goes on
+ * with the turn before it only where it begins as that one ends.
+ */
+function numberedTurns(tx: ClubTx, at: SquadDays): Prisma.Sql {
+  return Prisma.sql`(
+    select t.*, sum(case when t."continuesTurn" and t.before = t."startSecond" then 0 else 1 end)
+      over (partition by t."sessionId" order by t."startSecond") as turn
+    from (
+      select e."clubId", e.id, e."sessionId", e."startSecond", e."endSecond", e."continuesTurn", e."chosenBy",
+        lag(e."endSecond") over (partition by e."sessionId" order by e."startSecond") as before
+      ${standingEvents(tx, at)} and e.kind = 'turn'
+    ) t
+  ) part`
+}
+
 const passedRow = z.object({
   sessionId: z.string(),
   playerId: z.string(),
@@ -44,8 +60,11 @@ export async function findMedianTurnSeconds(tx: ClubTx, at: SquadDays): Promise<
     tx,
     z.object({ median: z.number().nullable() }),
     Prisma.sql`
-      select percentile_cont(0.5) within group (order by (e."endSecond" - e."startSecond")::float8) as median
-      ${standingEvents(tx, at)} and e.kind = 'turn'`,
+      select percentile_cont(0.5) within group (order by whole.length) as median
+      from (
+        select (max(part."endSecond") - min(part."startSecond"))::float8 as length
+        from ${numberedTurns(tx, at)} group by part."sessionId", part.turn
+      ) whole`,
   )
   return row?.median ?? null
 }
@@ -63,10 +82,14 @@ export async function countChoices(tx: ClubTx, at: SquadDays): Promise<readonly 
     tx,
     z.object({ playerId: z.string(), chose: z.int(), choiceTurns: z.int() }),
     Prisma.sql`
-      select p."playerId", (count(*) filter (where p.role::text = choice."chosenBy"::text))::int as chose,
-        count(*)::int as "choiceTurns"
-      from (select e."clubId", e.id, e."chosenBy" ${standingEvents(tx, at)} and e."chosenBy" is not null) choice
-        join "TurnSeat" p on p."clubId" = choice."clubId" and p."turnEventId" = choice.id
-      group by p."playerId" order by p."playerId"`,
+      select whole."playerId", (count(*) filter (where whole.chose))::int as chose, count(*)::int as "choiceTurns"
+      from (
+        select p."playerId", bool_or(p.role::text = part."chosenBy"::text) as chose
+        from ${numberedTurns(tx, at)}
+          join "TurnSeat" p on p."clubId" = part."clubId" and p."turnEventId" = part.id
+        where part."chosenBy" is not null
+        group by p."playerId", part."sessionId", part.turn
+      ) whole
+      group by whole."playerId" order by whole."playerId"`,
   )
 }

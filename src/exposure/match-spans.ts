@@ -58,5 +58,6 @@ function spanOf(match: Pick<Match, 'spells'>, joined: JoinedPresence, piece: Int
     resting: present.filter((playerId) => !seated.has(playerId)),
     turnCount: 0,
     continuesWait: false,
+    continuesTurn: false,
   }
 }

@@ -24,6 +24,7 @@ function spanOfTurn(turn: Turn, joined: JoinedPresence): Span {
     resting: present.filter((playerId) => !seated.has(playerId)),
     turnCount: 1,
     continuesWait: turn.continuesWait ?? false,
+    continuesTurn: turn.continuesTurn ?? false,
   }
 }
 

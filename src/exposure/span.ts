@@ -27,6 +27,8 @@ export type Span = {
   /** A turn of a practice counts as one; match time counts no turns. */
   readonly turnCount: 0 | 1
   readonly continuesWait: boolean
+  /** The same turn as the span before it, with other places. */
+  readonly continuesTurn: boolean
 }
 
 export function spanLength(span: Pick<Span, 'start' | 'end'>): Seconds {

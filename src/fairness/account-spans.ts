@@ -5,6 +5,7 @@ import { ColumnTally, keyOfColumn } from '#exposure/column-tally'
 import { exposuresOf } from '#exposure/exposures'
 import { longestRestRun } from '#exposure/rest-run'
 import { type Span, spanLength } from '#exposure/span'
+import { wholeTurns } from '#exposure/whole-turns'
 import type { AccountLine, Figure, PresenceAccount } from '#fairness/account'
 import { attendanceOf } from '#fairness/attendance'
 import { type DueRules, duesOf } from '#fairness/dues'
@@ -74,6 +75,7 @@ export function accountPresences(
   const last = spans.at(-1)
   const played = first && last ? { from: first.start, to: last.end } : null
   const turns = spans.filter((span) => span.turnCount === 1)
+  const whole = wholeTurns(turns)
   const playerIds = new Set([...register.map((line) => line.playerId), ...members])
   return [...playerIds].map((playerId) => ({
     playerId,
@@ -83,7 +85,7 @@ export function accountPresences(
       played,
     ),
     liveSeconds: live.get(playerId) ?? 0,
-    turnsPresent: turns.filter((turn) => turn.present.includes(playerId)).length,
+    turnsPresent: whole.filter((parts) => parts.some((part) => part.present.includes(playerId))).length,
     longestRestTurns: longestRestRun(turns, playerId, { freeGameIsOneWait: true }),
   }))
 }

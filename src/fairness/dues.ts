@@ -1,7 +1,9 @@
 import { bookColumns, restColumn } from '#exposure/book-columns'
 import type { Column } from '#exposure/column'
 import { ColumnTally, keyOfColumn, type TallyRow } from '#exposure/column-tally'
+import { exposuresOf } from '#exposure/exposures'
 import { type Span, spanLength } from '#exposure/span'
+import { wholeTurns } from '#exposure/whole-turns'
 import { fairKeepShare, fairSeatShare, type Places, withOneMore, withOpenGoal } from '#fairness/fair-share'
 import type { PlayerId } from '#squad/player'
 
@@ -37,8 +39,40 @@ export function duesOf(spans: readonly Span[], rules: DueRules): readonly TallyR
     fullFairSeconds: 0,
     openGoalFairSeconds: 0,
   }))
-  for (const span of spans) addDuesOfSpan(tally, span, rules)
+  for (const whole of wholeTurns(spans)) {
+    if (whole.length === 1) addDuesOfSpan(tally, whole[0], rules)
+    else addDuesOfParts(tally, whole, rules)
+  }
   return tally.rows()
+}
+
+/**
+ * Parts of one turn: seconds as of spans by themselves; of the turns that a column counts in all (see `turnCount`), as
+ * large a part as of its seconds.
+ */
+function addDuesOfParts(tally: ColumnTally<Due>, whole: readonly Span[], rules: DueRules): void {
+  const own = new ColumnTally<Due>(tally.nothing)
+  for (const span of whole) addDuesOfSpan(own, span, rules)
+  const counted = sumByColumn(exposuresOf(whole, rules), ({ turns }) => turns)
+  const dueSeconds = sumByColumn(own.rows(), ({ fairSeconds }) => fairSeconds)
+  for (const { playerId, column, sums } of own.rows()) {
+    const key = keyOfColumn(column)
+    const due = tally.at(playerId, column, key)
+    const seconds = dueSeconds.get(key) ?? 0
+    due.fairSeconds += sums.fairSeconds
+    due.fairTurns += seconds > 0 ? ((counted.get(key) ?? 0) * sums.fairSeconds) / seconds : 0
+    due.fullFairSeconds += sums.fullFairSeconds
+    due.openGoalFairSeconds += sums.openGoalFairSeconds
+  }
+}
+
+function sumByColumn<Sums>(rows: readonly TallyRow<Sums>[], figure: (sums: Sums) => number) {
+  const sums = new Map<string, number>()
+  for (const { column, sums: own } of rows) {
+    const key = keyOfColumn(column)
+    sums.set(key, (sums.get(key) ?? 0) + figure(own))
+  }
+  return sums
 }
 
 function addDuesOfSpan(tally: ColumnTally<Due>, span: Span, rules: DueRules): void {

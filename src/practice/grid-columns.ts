@@ -40,6 +40,7 @@ export function plainColumn(number: number, themeId: ThemeId | null): GridColumn
     chosenBy: null,
     isFreeGame: false,
     continuesWait: false,
+    continuesTurn: false,
   }
 }
 

@@ -72,6 +72,7 @@ export function splitColumn(grid: PracticeGrid, at: number): PracticeGrid {
     id: `${column.id}.${turn + 1}`,
     turnCount: 1,
     startsAt: turn === 0 ? column.startsAt : null,
+    continuesTurn: turn === 0 && column.continuesTurn,
   }))
   return {
     columns: grid.columns.toSpliced(at, 1, ...turns),

@@ -36,6 +36,7 @@ function columnOfTurn({ eventId, turn }: WrittenTurn): GridColumn {
     chosenBy: turn.chosenBy ?? null,
     isFreeGame: false,
     continuesWait: turn.continuesWait ?? false,
+    continuesTurn: turn.continuesTurn ?? false,
   }
 }
 

@@ -78,6 +78,7 @@ function turnsOfColumn(
       round: column.title || null,
       chosenBy: column.chosenBy,
       continuesWait: column.continuesWait,
+      continuesTurn: column.continuesTurn && index === 0,
     })),
   )
 }

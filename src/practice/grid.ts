@@ -29,6 +29,8 @@ export type GridColumn = {
   readonly isFreeGame: boolean
   /** Second half of a free game that was opened again for correction. */
   readonly continuesWait: boolean
+  /** Goes on with the turn before it, with other places, that was opened again for correction. */
+  readonly continuesTurn: boolean
 }
 
 /** A player's marks, one for each column in order. */

@@ -60,6 +60,7 @@ const column = z.strictObject({
   chosenBy: z.enum(['attack', 'defend']).nullable(),
   isFreeGame: z.boolean(),
   continuesWait: z.boolean(),
+  continuesTurn: z.boolean(),
 })
 
 const segment = z

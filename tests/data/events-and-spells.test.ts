@@ -27,6 +27,7 @@ function aTurn(turn: Partial<Turn> = {}): Turn {
     stations: [],
     round: null,
     continuesWait: false,
+    continuesTurn: false,
     chosenBy: null,
     ...turn,
   }
@@ -64,7 +65,11 @@ describe('the events of a practice', () => {
           ],
         }),
       },
-      { kind: 'turn', id: newId(), turn: aTurn({ start: 105, end: 150, continuesWait: true }) },
+      {
+        kind: 'turn',
+        id: newId(),
+        turn: aTurn({ start: 105, end: 150, continuesWait: true, continuesTurn: true }),
+      },
       { kind: 'passed', id: newId(), playerId: a, role: 'keep', lengthSeconds: 45 },
       { kind: 'void', id: newId(), voids: turn },
       { kind: 'turn', id: newId(), turn: aTurn({ start: 60, end: 100 }) },
@@ -144,6 +149,28 @@ describe('the events of a practice', () => {
         { playerId: a, chose: 1, choiceTurns: 2 },
         { playerId: b, chose: 1, choiceTurns: 2 },
         { playerId: c, chose: 0, choiceTurns: 1 },
+      ]),
+    )
+  })
+
+  it('are one turn where places changed during it, in its length and in who chose', async () => {
+    const club = await aClub({ players: 3 })
+    const [a, b, c] = club.playerIds as [string, string, string]
+    const sessionId = await enterSession(club)
+    const one = (attack: string[], defend: string[]) => [{ attack, defend, keep: [] }]
+    const turns = [
+      aTurn({ start: 0, end: 30, stations: one([a], [b]), chosenBy: 'attack' }),
+      aTurn({ start: 30, end: 100, stations: one([c], [b]), chosenBy: 'attack', continuesTurn: true }),
+      aTurn({ start: 110, end: 130, stations: one([a], [b]) }),
+    ]
+    await club.run((tx) => recordTurns(tx, { sessionId, turns, by: club.coach }))
+    await club.run((tx) => markWritten(tx, { sessionIds: [sessionId], written: 'tapped', by: club.coach }))
+    expect(await club.run((tx) => findMedianTurnSeconds(tx, season(club)))).toBe(60)
+    expect(new Set(await club.run((tx) => countChoices(tx, season(club))))).toEqual(
+      new Set([
+        { playerId: a, chose: 1, choiceTurns: 1 },
+        { playerId: b, chose: 0, choiceTurns: 1 },
+        { playerId: c, chose: 1, choiceTurns: 1 },
       ]),
     )
   })

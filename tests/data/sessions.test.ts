@@ -24,6 +24,7 @@ function _aTurn(turn: Partial<Turn> = {}): Turn {
     stations: [],
     round: null,
     continuesWait: false,
+    continuesTurn: false,
     chosenBy: null,
     ...turn,
   }

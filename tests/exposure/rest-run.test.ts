@@ -13,6 +13,7 @@ const spansOf = (story: string): Span[] =>
     resting: letter.toLowerCase() === 'w' ? ['x'] : [],
     turnCount: 1,
     continuesWait: letter !== letter.toLowerCase(),
+    continuesTurn: false,
   }))
 
 describe('the longest run of waits', () => {

@@ -27,6 +27,7 @@ describe('written turns opened again', () => {
       list.map((turn) => ({
         ...turn,
         continuesWait: turn.continuesWait ?? false,
+        continuesTurn: turn.continuesTurn ?? false,
         chosenBy: turn.chosenBy ?? null,
       }))
     expect(again.ok && plain(again.value.turns)).toEqual(plain(turns))
