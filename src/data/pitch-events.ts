@@ -177,3 +177,15 @@ export function countPitchGuests(tx: ClubTx, sessionId: string): Promise<number>
     where: { clubId: tx.clubId, sessionId, deed: { path: ['kind'], equals: 'guest' } },
   })
 }
+
+/** How many events of a practice came by each helper's pass; passes without any are not in the map. */
+export async function countTapsByPass(tx: ClubTx, sessionId: string): Promise<ReadonlyMap<string, number>> {
+  const rows = await tx.db.pitchEvent.groupBy({
+    by: ['helperPassId'],
+    where: { clubId: tx.clubId, sessionId, helperPassId: { not: null } },
+    _count: { id: true },
+  })
+  return new Map(
+    rows.flatMap(({ helperPassId, _count }) => (helperPassId ? [[helperPassId, _count.id]] : [])),
+  )
+}

@@ -14,3 +14,18 @@ export function dayIn(timeZone: string, instant: Date): Day {
   // en-CA writes days as YYYY-MM-DD.
   return new Intl.DateTimeFormat('en-CA', { timeZone, dateStyle: 'short' }).format(instant)
 }
+
+/** The first instant of the next day in a time zone, to the second, whatever its clocks do in the night. */
+export function midnightAfter(timeZone: string, instant: Date): Date {
+  const day = dayIn(timeZone, instant)
+  const second = 1000
+  let before = Math.floor(instant.getTime() / second)
+  // No day of any zone is longer than 26 hours.
+  let after = before + 27 * 3600
+  while (after - before > 1) {
+    const middle = Math.floor((before + after) / 2)
+    if (dayIn(timeZone, new Date(middle * second)) === day) before = middle
+    else after = middle
+  }
+  return new Date(after * second)
+}

@@ -17,6 +17,12 @@ export const paths = {
   newSession: (squadId: SquadId) => `/squads/${squadId}/sessions/new`,
   writeSession: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
     `/squads/${squadId}/sessions/${sessionId}/write`,
+  /** Codes that let a helper join a practice. */
+  helpers: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
+    `/squads/${squadId}/sessions/${sessionId}/helpers`,
+  /** What was tapped, to be checked and written into the book. */
+  whistle: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
+    `/squads/${squadId}/sessions/${sessionId}/whistle`,
   themes: (squadId: SquadId) => `/squads/${squadId}/themes`,
   designs: (squadId: SquadId) => `/squads/${squadId}/designs`,
   design: (squadId: SquadId, { designId }: { readonly designId: string }) =>
