@@ -33,6 +33,10 @@ const underTenTuesdays = `
   2026-03-17T 2026-03-24- 2026-04-14T 2026-04-21R 2026-04-28T 2026-05-05L 2026-05-12T 2026-05-19T 2026-06-02R
   2026-06-09? 2026-06-16? 2026-06-23?`
 
+/** On the day at which the demo's calendar stands still, so that a practice can be run in it. */
+const underTenExtra = `
+  2026-06-08?`
+
 /** The autumn was hardly written down under the coach of then; the spring was, under the next. */
 const underTwelveWednesdays = `
   2025-09-10P 2025-09-17- 2025-09-24L 2025-10-01- 2025-10-08P 2025-10-15L 2025-10-22-
@@ -83,6 +87,7 @@ function entries(list: string, squad: SquadKey, kind: 'practice' | 'match'): rea
 /** Every practice and match of the season, those to come as well, in order of days. */
 export const demoCalendar: readonly CalendarEntry[] = [
   ...entries(underTenTuesdays, 'underTen', 'practice'),
+  ...entries(underTenExtra, 'underTen', 'practice'),
   ...entries(underTwelveWednesdays, 'underTwelve', 'practice'),
   ...entries(underTenSaturdays, 'underTen', 'match'),
   ...entries(underTwelveSaturdays, 'underTwelve', 'match'),

@@ -4,7 +4,7 @@ import { type PlayerKey, playerId, underTenKeys, underTwelveKeys } from './names
 
 export const clubId = demoId('club')
 
-/** Late in the spring term, on a Monday evening: the next practice is tomorrow. */
+/** Late in the spring term, on a Monday: one squad has an extra practice, the next are in the days after. */
 export const calendarDay = '2026-06-08'
 
 export const autumnId = demoId('term/autumn')

@@ -1,3 +1,4 @@
+import { daysLater } from '#common/days-later'
 import { recordAudit } from '#data/audit'
 import { findClub } from '#data/clubs'
 import type { Database } from '#data/database'
@@ -6,6 +7,7 @@ import { type ClubTx, inClub } from '#data/in-club'
 import { rebuildSquad } from '#server/rebuild'
 import { refreshFlags } from '#server/refresh-flags'
 import { buildDemoClub, type DemoClub } from './demo-club'
+import { planDemoSessions } from './planned-sessions'
 import { recordFrame } from './record-frame'
 import { recordDemoSessions } from './record-sessions'
 
@@ -13,9 +15,14 @@ const timeoutMs = 120_000
 
 /**
  * Loads the demo club by the owner's connection, since the app may enter no club: in one transaction, so that a load
- * cut short leaves nothing behind. False when the club is there already; it is then left as it is.
+ * cut short leaves nothing behind. False when the club is there already; it is then left as it is. `workLimit`: how much
+ * the exact solver works on each practice that is planned already; left out, the plans are those that are there at once.
  */
-export async function loadDemoClub(owner: Database, say: (line: string) => void): Promise<boolean> {
+export async function loadDemoClub(
+  owner: Database,
+  say: (line: string) => void,
+  { workLimit = null }: { readonly workLimit?: number | null } = {},
+): Promise<boolean> {
   const demo = buildDemoClub()
   return inClub(
     demo.club.id,
@@ -29,6 +36,8 @@ export async function loadDemoClub(owner: Database, say: (line: string) => void)
         await foldSquad(tx, demo, squadId)
         say(`${name}: accounts and flags`)
       }
+      await planDemoSessions(tx, demo, { now: endOf(demo), workLimit })
+      say('two practices planned')
       const by = { personId: null, at: endOf(demo) }
       await recordAudit(tx, { action: 'loadDemo', objectKind: 'club', objectId: demo.club.id, by })
       return true
@@ -37,10 +46,10 @@ export async function loadDemoClub(owner: Database, say: (line: string) => void)
   )
 }
 
-/** Sessions to come have no account yet. */
+/** Sessions to come have no account yet, that of the day itself included. */
 async function foldSquad(tx: ClubTx, demo: DemoClub, squadId: string): Promise<void> {
   const { calendarDay: today } = demo.club
-  await rebuildSquad(tx, { squadId, to: today })
+  await rebuildSquad(tx, { squadId, to: daysLater(today, -1) })
   await refreshFlags(tx, { squadId, seasonId: demo.season.id, today, now: endOf(demo) })
   const flags = await listFlagStates(tx, { squadIds: [squadId], seasonId: demo.season.id })
   for (const answer of demo.acknowledgements.filter((one) => one.squadId === squadId)) {

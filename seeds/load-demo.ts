@@ -1,6 +1,9 @@
 import { closeDatabase, openDatabase } from '#data/database'
 import { loadDemoClub } from './load-demo-club'
 
+/** Enough to prove most plans of a practice, or nearly; a second or two. */
+const workLimit = 100
+
 /** Run as `tsx --conditions=react-server seeds/load-demo.ts` with DATABASE_URL, the owner's address, in the environment. */
 async function main(): Promise<void> {
   const address = process.env.DATABASE_URL
@@ -11,7 +14,7 @@ async function main(): Promise<void> {
     process.stdout.write(`${((Date.now() - started) / 1000).toFixed(1).padStart(5)} s  ${line}\n`)
   const owner = openDatabase(address, { connections: 1 })
   try {
-    const isLoaded = await loadDemoClub(owner, say)
+    const isLoaded = await loadDemoClub(owner, say, { workLimit })
     say(isLoaded ? 'The demo club is loaded.' : 'The demo club is there already; nothing was changed.')
   } finally {
     await closeDatabase(owner)

@@ -16,7 +16,3 @@ export type PlayerPair = {
   /** Null: until somebody ends it. */
   readonly lastDay: Day | null
 }
-
-export function holdsOn({ firstDay, lastDay }: Pick<PlayerPair, 'firstDay' | 'lastDay'>, day: Day): boolean {
-  return firstDay <= day && (lastDay === null || day <= lastDay)
-}

@@ -2,6 +2,7 @@ import 'server-only'
 import { demand } from '#access/demand'
 import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
+import { hasDay } from '#common/dated'
 import { listDesigns } from '#data/designs'
 import { inClub } from '#data/in-club'
 import { listPairs } from '#data/player-pairs'
@@ -11,7 +12,6 @@ import { findPlan } from '#data/session-plans'
 import type { Session } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
-import { holdsOn } from '#planning/player-pair'
 import { shortNames } from '#planning/short-names'
 import { loadClubDay } from '#server/club-day'
 import { loadFrame } from '#server/page-frame'
@@ -58,7 +58,7 @@ export async function loadPlanPage(viewer: Viewer, { squadId, sessionId, now = n
       register: await listRegister(tx, sessionId),
       designs: await listDesigns(tx),
       themes: (await listThemes(tx)).map(({ id, name, parentId, order }) => ({ id, name, parentId, order })),
-      pairs: pairs.filter((pair) => holdsOn(pair, session.day)),
+      pairs: pairs.filter((pair) => hasDay(pair, session.day)),
       policy: {
         toleranceSeconds: policy.toleranceSeconds,
         toleranceShare: policy.toleranceShare,

@@ -1,0 +1,88 @@
+import 'server-only'
+import { demand } from '#access/demand'
+import type { Viewer } from '#access/viewer'
+import type { Problem } from '#common/problem'
+import { type Result, refuse } from '#common/result'
+import { recordAudit } from '#data/audit'
+import { findDesign } from '#data/designs'
+import { type ClubTx, inClub } from '#data/in-club'
+import { findPlan, savePlan } from '#data/session-plans'
+import { changeSession, lockSession } from '#data/sessions'
+import { checkedPlan } from '#planning/checked-plan'
+import type { PracticePlan } from '#planning/practice-plan'
+import { sayPlanFault } from '#planning/say-plan-fault'
+import { rotationColumns } from '#rotation/problem'
+import { type Done, saved } from '#server/action'
+import { loadClubDay } from '#server/club-day'
+import { loadPlanCast, type PlanCast } from '#server/plan-cast'
+import type { PlanInput } from '#server/plan-input'
+import { whyNotPlannable } from '#server/plan-views'
+import { getSessionOfSquad } from '#server/session-of-squad'
+
+/**
+ * Keeps a plan of a practice. Who is in it, what they carry in, every rule and what is said of its evenness are checked
+ * and worked out here; the page is not trusted. @throws AppError `notAllowed` or `notFound`.
+ */
+export async function savePlanOf(viewer: Viewer, input: PlanInput): Promise<Result<Done, Problem>> {
+  const { squadId, sessionId, knownVersion } = input
+  return inClub(viewer.clubId, async (tx) => {
+    demand(viewer, 'planPractice', { kind: 'squad', squadId })
+    await lockSession(tx, sessionId)
+    const session = await getSessionOfSquad(tx, { squadId, sessionId })
+    const closed = whyNotPlannable(session)
+    if (closed) return refuse({ path: '', message: closed })
+    const stands = await findPlan(tx, sessionId)
+    if ((stands?.version ?? 0) !== knownVersion) return refuse({ path: '', message: someoneElse })
+    const now = new Date()
+    const { today } = await loadClubDay(tx, now)
+    const alsoIds = input.plan.players.map(({ playerId }) => playerId)
+    const cast = await loadPlanCast(tx, { session, today, alsoIds })
+    const problems = [...problemsOfCast(input.plan, cast), ...(await problemsOfDesign(tx, input.plan))]
+    if (problems.length > 0) return refuse(...problems)
+    const checked = checkedPlan(input.plan)
+    const nameOf = (id: string) => cast.players.find((player) => player.id === id)?.name ?? 'Somebody'
+    if (!checked.ok)
+      return refuse(...checked.reasons.map((fault) => ({ path: '', message: sayPlanFault(fault, nameOf) })))
+    const by = { personId: viewer.personId, at: now }
+    const version = await savePlan(tx, { sessionId, plan: checked.value, knownVersion, by })
+    const { design, players, turns, locks } = checked.value
+    if (design.id !== session.designId) await changeSession(tx, sessionId, { designId: design.id })
+    const detail = { version, players: players.length, turns: turns.length, locks: locks.length }
+    await recordAudit(tx, { action: 'savePlan', objectKind: 'session', objectId: sessionId, detail, by })
+    return saved(`Saved. ${checked.value.proof.sentence}`)
+  })
+}
+
+const someoneElse =
+  'Somebody else saved a plan of this practice since you opened the page, and nothing of yours was saved. Open the page in a second tab to see theirs; reloading this one takes it over.'
+
+function problemsOfCast(plan: PracticePlan, { players }: PlanCast): readonly Problem[] {
+  const known = new Map(players.map((player) => [player.id, player]))
+  const strangers = plan.players.filter(({ playerId }) => !known.has(playerId))
+  if (strangers.length > 0)
+    return [{ path: '', message: 'Somebody in this plan is no longer known in the club. Reload the page.' }]
+  const pairs = [...plan.apart, ...plan.together].flat()
+  if (pairs.some((id) => !known.has(id)))
+    return [{ path: '', message: 'A pair in this plan names somebody who is not known. Reload the page.' }]
+  const changed = plan.players.filter(({ playerId, keeps, gap }) => {
+    const own = known.get(playerId)
+    const season = plan.rules.countsMatches ? own?.season.withMatches : own?.season.practice
+    return (
+      own?.keeps !== keeps ||
+      rotationColumns.some((column) => Math.abs((season?.gap[column] ?? 0) - gap[column]) > 1)
+    )
+  })
+  if (changed.length === 0) return []
+  return [
+    {
+      path: '',
+      message:
+        'The season book has changed since this page was opened, and the plan was made for what stood there before. Nothing was saved: reload the page to plan by the book as it is now.',
+    },
+  ]
+}
+
+async function problemsOfDesign(tx: ClubTx, { design }: PracticePlan): Promise<readonly Problem[]> {
+  if (design.id === null || (await findDesign(tx, design.id))) return []
+  return [{ path: '', message: 'This design is no longer there. Choose another one.' }]
+}
