@@ -1,22 +1,37 @@
 import { signedPerson } from '#server/signed-person'
 
-/** Stands in for Next's request outside of Next: one cookie, which says who asks. */
-let cookie: string | null = null
+const signedIn = 'turnbook'
+
+/** Stands in for Next's request outside of Next: its cookies, one of which says who asks. */
+const jar = new Map<string, string>()
+
+/** How a cookie was set last, by its name. */
+export const cookieOptions = new Map<string, Readonly<Record<string, unknown>>>()
 
 export function askAsPerson(person: { readonly clubId: string; readonly personId: string } | null): void {
   process.env.TURNBOOK_SECRET ??= 'a secret of the tests, long enough to be one'
   process.env.TURNBOOK_DEMO ??= '1'
-  cookie = person && signedPerson(person, new Date())
+  jar.clear()
+  if (person) jar.set(signedIn, signedPerson(person, new Date()))
+}
+
+/** What a browser would send beside who is signed in. */
+export function askWithCookie(name: string, value: string): void {
+  jar.set(name, value)
 }
 
 export async function cookies() {
   return {
-    get: () => (cookie === null ? undefined : { value: cookie }),
-    set: (_name: string, value: string) => {
-      cookie = value
+    get: (name: string) => {
+      const value = jar.get(name)
+      return value === undefined ? undefined : { value }
     },
-    delete: () => {
-      cookie = null
+    set: (name: string, value: string, options: Readonly<Record<string, unknown>> = {}) => {
+      jar.set(name, value)
+      cookieOptions.set(name, options)
+    },
+    delete: (name: string) => {
+      jar.delete(name)
     },
   }
 }
