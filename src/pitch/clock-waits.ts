@@ -1,5 +1,5 @@
 import type { Seconds } from '#common/time'
-import { type PlayedPart, type PlayedTurn, seatedIn } from '#pitch/played-turns'
+import { type PlayedPart, seatedIn } from '#pitch/played-turns'
 import type { JoinedPresence } from '#squad/joined-presence'
 import type { PlayerId } from '#squad/player'
 
@@ -15,7 +15,7 @@ export type PlayerWaits = {
 
 /** How long everyone waited by the clock, up to a second of the practice. */
 export function clockWaits(
-  turns: readonly Pick<PlayedTurn, 'parts'>[],
+  turns: readonly { readonly parts: readonly PlayedPart[] }[],
   presence: JoinedPresence,
   until: Seconds,
 ): ReadonlyMap<PlayerId, PlayerWaits> {

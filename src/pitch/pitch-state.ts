@@ -67,7 +67,7 @@ export type PitchState = {
   readonly nextRound: UpcomingRound | null
   /** Who is there without a place in the turn on the screen (the live one, else the next), whoever waits longest first. */
   readonly waiting: readonly { readonly playerId: PlayerId; readonly since: Seconds }[]
-  /** Longest finished wait by the clock; waits that go on: see `since` of those waiting. */
+  /** By the clock, up to the end of the last turn that ended; until now: `longestWaitUpTo`. */
   readonly longestWait: ClockWait | null
   readonly points: readonly SidePoints[]
   /** One a turn, in the order of the turns. */
@@ -107,16 +107,6 @@ export function foldPitch(
   const at: Folded = { plan, stood, taps, times, register, turns: planned.turns, played: played.turns, live }
   const upcoming = upcomingOf(at)
   const setAside = [stood, taps, times, timed, register, played].flatMap((one) => one.setAside)
-  const waits = clockWaits(
-    live
-      ? [
-          ...played.turns,
-          { parts: [{ start: live.start, end: Number.POSITIVE_INFINITY, stations: live.stations }] },
-        ]
-      : played.turns,
-    joinPresence(presence),
-    played.turns.at(-1)?.end ?? 0,
-  )
   return {
     plan,
     status: times.beganAt === null ? 'notBegun' : times.endedAt === null ? 'running' : 'ended',
@@ -132,7 +122,7 @@ export function foldPitch(
     next: upcoming[0] ?? null,
     nextRound: upcomingRound(upcoming, plan),
     waiting: waitingOf(at, upcoming[0]),
-    longestWait: longestWait(waits),
+    longestWait: longestWait(clockWaits(played.turns, joinPresence(presence), played.turns.at(-1)?.end ?? 0)),
     points: sidePoints(played.turns, eventsOf(standing, 'points')),
     choices: choicesOf(eventsOf(standing, 'choice')),
     passes: eventsOf(standing, 'passed').map(({ id, deed: { turn, playerId, role } }) => ({
@@ -206,7 +196,9 @@ function upcomingOf(at: Folded): readonly UpcomingTurn[] {
   const asPlanned = at.taps.asPlanned?.deed.turns.length ?? 0
   const last = at.live?.stations ?? at.played.at(-1)?.parts.at(-1)?.stations ?? []
   return upcomingTurns(at.turns, {
-    from: Math.max(0, asPlanned, ...ends, ...playedUpTo.filter((index) => index <= at.turns.length)),
+    from: Math.floor(
+      Math.max(0, asPlanned, ...ends, ...playedUpTo.filter((index) => index <= at.turns.length)),
+    ),
     before: last,
     mayPlay: mayPlay(at.register),
   })

@@ -18,7 +18,7 @@ export type PlayedPart = {
 export type PlayedTurn = {
   /** What opened it, or said of it that it was played. */
   readonly eventId: string
-  /** Place in the plan's list, from 0. */
+  /** Place in the plan's list, from 0; of turns beyond the plan's, a fraction behind the last of their round. */
   readonly index: number
   /** Null: the plan does not know the turn. */
   readonly round: number | null

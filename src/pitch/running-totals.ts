@@ -32,7 +32,7 @@ export function runningTotals(state: PitchState, second: Seconds): readonly Runn
 }
 
 /** What was played up to a second, the live turn cut there. */
-function turnsUpTo(state: PitchState, second: Seconds): readonly PlayedTurn[] {
+export function turnsUpTo(state: PitchState, second: Seconds): readonly PlayedTurn[] {
   const { live, played, players } = state
   if (!live || second <= live.start) return played
   const presence = presenceOfPlayers(players, Number.POSITIVE_INFINITY)

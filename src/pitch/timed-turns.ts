@@ -1,8 +1,7 @@
 import type { Seconds } from '#common/time'
-import { layTurns } from '#pitch/lay-back'
+import { laidTurns } from '#pitch/laid-turns'
 import type { AreaEnding } from '#pitch/pitch-event'
 import { type PitchTimes, secondAt } from '#pitch/pitch-times'
-import { firstOfRound } from '#pitch/plan-as-it-stands'
 import type { DecidedTaps } from '#pitch/play-taps'
 import type { SetAside } from '#pitch/set-aside'
 import { type DoneEvent, type EventOf, eventsOf } from '#pitch/standing-events'
@@ -31,7 +30,8 @@ export type TimedTurn = {
 
 export type TimedTurns = { readonly turns: readonly TimedTurn[]; readonly setAside: readonly SetAside[] }
 
-type Setting = {
+/** What the times of turns are read from. */
+export type TimingSetting = {
   readonly standing: readonly DoneEvent[]
   readonly taps: DecidedTaps
   readonly times: PitchTimes
@@ -39,7 +39,7 @@ type Setting = {
 }
 
 /** All turns that were played, in order of time and not overlapping; the last may still be going on. */
-export function timedTurns(setting: Setting): TimedTurns {
+export function timedTurns(setting: TimingSetting): TimedTurns {
   if (setting.times.beganAt === null) return { turns: [], setAside: [] }
   const setAside: SetAside[] = []
   const tapped = tappedTurns(setting, setAside)
@@ -49,7 +49,7 @@ export function timedTurns(setting: Setting): TimedTurns {
 }
 
 function tappedTurns(
-  { standing, taps, times, planned }: Setting,
+  { standing, taps, times, planned }: TimingSetting,
   setAside: SetAside[],
 ): readonly TimedTurn[] {
   const beganAt = times.beganAt as number
@@ -128,110 +128,6 @@ function mergedEndings(said: readonly (readonly AreaEnding[])[]): readonly AreaE
     if (!known || (known.endingId === null && ending.endingId !== null)) byArea.set(ending.station, ending)
   }
   return [...byArea.values()].sort((a, b) => a.station - b.station)
-}
-
-type Unlaid = {
-  readonly eventId: string
-  readonly index: number
-  readonly round: number
-  readonly turn: PlannedTurn
-  readonly source: TurnSource
-  /** It was over by then. */
-  readonly by: Seconds
-}
-
-/** Turns that were tapped as a round or a whole plan, laid around those that were tapped one by one. */
-function laidTurns(
-  setting: Setting,
-  tapped: readonly TimedTurn[],
-  setAside: SetAside[],
-): readonly TimedTurn[] {
-  const fixed = tapped.map(({ index, start, end }) => ({
-    index,
-    start,
-    end: end ?? Number.POSITIVE_INFINITY,
-  }))
-  const laid: TimedTurn[] = []
-  for (const block of blocksOf(unlaidTurns(setting, tapped), fixed)) {
-    const { by, source } = block[0] as Unlaid
-    const before = [...fixed, ...laid.map(({ start, end }) => ({ start, end: end as number }))]
-    const from = Math.min(by, Math.max(0, ...before.filter(({ start }) => start < by).map(({ end }) => end)))
-    const times = layTurns(
-      block.map(({ turn }) => turn),
-      { from, to: by, at: source === 'asPlanned' ? 'start' : 'end' },
-    )
-    block.forEach(({ eventId, index, round, turn }, place) => {
-      const { start, end } = times[place] as { start: Seconds; end: Seconds }
-      if (start === end) setAside.push({ id: eventId, why: 'noTime' })
-      else
-        laid.push({
-          eventId,
-          index,
-          round,
-          start,
-          end,
-          source,
-          stations: turn.stations,
-          changes: [],
-          endings: [],
-        })
-    })
-  }
-  return laid
-}
-
-function unlaidTurns(setting: Setting, tapped: readonly TimedTurn[]): readonly Unlaid[] {
-  const { taps, times, planned } = setting
-  const beganAt = times.beganAt as number
-  const known = new Set(tapped.map(({ index }) => index))
-  const isNew = (index: number) => !known.has(index) && known.add(index) !== null
-  const stop = times.endedAt === null ? Number.POSITIVE_INFINITY : secondAt(beganAt, times.endedAt)
-  const ofRounds = taps.roundsDone.flatMap(({ id, at, deed }) => {
-    const first = firstOfRound(planned, deed.round) ?? planned.length + 1000 * (deed.round + 1)
-    const by = secondAt(beganAt, at)
-    return deed.turns.flatMap((turn, place): readonly Unlaid[] =>
-      isNew(first + place)
-        ? [
-            {
-              eventId: id,
-              index: first + place,
-              round: deed.round,
-              turn,
-              source: 'roundByRound',
-              by: Math.min(by, stop),
-            },
-          ]
-        : [],
-    )
-  })
-  const done = new Set(taps.roundsDone.map(({ deed }) => deed.round))
-  const { asPlanned } = taps
-  const ofPlan = (asPlanned?.deed.turns ?? []).flatMap((turn, index): readonly Unlaid[] => {
-    if (!asPlanned || done.has(turn.round) || !isNew(index)) return []
-    const by = Math.min(secondAt(beganAt, asPlanned.at), stop)
-    return [{ eventId: asPlanned.id, index, round: turn.round, turn, source: 'asPlanned', by }]
-  })
-  return [...ofRounds, ...ofPlan].sort((a, b) => a.index - b.index)
-}
-
-/**
- * Turns that share one stretch of time, in order of time. A turn was over when its round was tapped, before any later
- * turn that was timed, and before a later turn's own block.
- */
-function blocksOf(
-  unlaid: readonly Unlaid[],
-  fixed: readonly { readonly index: number; readonly start: Seconds }[],
-): readonly (readonly Unlaid[])[] {
-  const blocks: Unlaid[][] = []
-  let limit = Number.POSITIVE_INFINITY
-  for (const turn of [...unlaid].reverse()) {
-    const later = fixed.filter(({ index }) => index > turn.index).map(({ start }) => start)
-    limit = Math.min(limit, turn.by, ...later)
-    const block = blocks[0]
-    if (block?.[0]?.by === limit && block[0].source === turn.source) block.unshift({ ...turn, by: limit })
-    else blocks.unshift([{ ...turn, by: limit }])
-  }
-  return blocks
 }
 
 function earliest(one: Seconds | null, other: Seconds | null): Seconds | null {
