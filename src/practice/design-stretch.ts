@@ -1,5 +1,6 @@
 import type { AreaShape, DesignRound } from '#practice/design'
 import type { DesignSheet } from '#practice/design-sheet'
+import { kindOfShape } from '#practice/round-kind'
 import { placesOfAll, roundsThatRise } from '#practice/round-places'
 import { shapeText } from '#practice/shape-text'
 import { fitsTurnout, largerAreas, smallerAreas, type Turnout } from '#practice/stretch-areas'
@@ -74,7 +75,7 @@ export function isPaired(stations: readonly AreaShape[]): boolean {
 
 /** How many children a design is for. */
 export type ChildrenNeeded = {
-  /** With fewer, some round is not of its kind any more. */
+  /** With fewer, some round loses an area, or is not of its kind any more. */
   readonly fewest: number
   /** Every place of the fullest round is taken and as few wait in the others as can be. */
   readonly best: number
@@ -83,18 +84,17 @@ export type ChildrenNeeded = {
 }
 
 /** Null: no round has places. Nobody is taken to be unable to keep goal. */
-export function childrenNeeded(design: Stretchable): ChildrenNeeded | null {
-  const places = roundsThatRise(design.rounds).map(({ stations }) => placesOfAll(stations).all)
+export function childrenNeeded({ rounds }: Pick<Stretchable, 'rounds'>): ChildrenNeeded | null {
+  const rising = roundsThatRise(rounds)
+  const places = rising.map(({ stations }) => placesOfAll(stations).all)
   const best = Math.max(0, ...places)
   const least = Math.min(...places)
   if (places.length === 0 || least === 0) return null
-  let fewest = best
-  while (fewest > 2 && keepsEveryKind(design, fewest - 1)) fewest -= 1
-  return { fewest, best, most: Math.max(best, 2 * least) }
+  const smallest = rising.map(({ stations }) =>
+    stations.reduce((sum, shape) => sum + smallestOfKind[kindOfShape(shape)], 0),
+  )
+  return { fewest: Math.max(...smallest), best, most: Math.max(best, 2 * least) }
 }
 
-function keepsEveryKind(design: Stretchable, children: number): boolean {
-  return stretchDesign(design, { present: children, keepersAble: children }).every(
-    ({ keepsKind, stations }) => keepsKind && stations.length > 0,
-  )
-}
+/** 2 against 1, 1 against 1, 1 against 2: goals can do without a keeper. */
+const smallestOfKind = { outnumbering: 3, level: 2, outnumbered: 3, alone: 1 } as const

@@ -106,8 +106,8 @@ export type DesignPage = {
   readonly themeName: string | null
   readonly copiedFrom: { readonly id: string; readonly name: string } | null
   readonly cast: Cast
-  /** For whom the page reckons: what was asked for, else the squad. */
-  readonly children: number
+  /** How many children the page reckons for: what was asked for, else the squad. */
+  readonly turnout: number
   readonly needed: ChildrenNeeded | null
   /** The space against published youth pitches; null: no round has places. */
   readonly spaceSentence: string | null
@@ -140,7 +140,7 @@ export async function loadDesign(
       themeName: themes.find(({ id }) => id === sheet.themeId)?.name ?? null,
       copiedFrom: copiedFrom && { id: copiedFrom.id, name: copiedFrom.name },
       cast,
-      children: childrenOf(at.query.children) ?? (cast.children >= 2 ? cast.children : (needed?.best ?? 2)),
+      turnout: childrenOf(at.query.children) ?? (cast.children >= 2 ? cast.children : (needed?.best ?? 2)),
       needed,
       spaceSentence:
         area && areaVerdict(area, { age: squad.ageLimit, pitches: publishedGuidance.pitches }).sentence,

@@ -1,0 +1,153 @@
+import type { Cast } from '#practice/cast-faults'
+import type { ChildrenNeeded } from '#practice/design-stretch'
+import { type RoundKind, roundKinds } from '#practice/round-kind'
+import type { Squad } from '#squad/squad'
+import { capital } from '#ui/capital'
+import { kindWords, spanText } from '#ui/designs/design-words'
+import { Button, LinkButton } from '#ui/page/button'
+import { Empty } from '#ui/page/empty'
+import { Field } from '#ui/page/field'
+import { PageLink } from '#ui/page/page-link'
+import { Select } from '#ui/page/select'
+import { Table } from '#ui/page/table'
+import { paths, withChoices } from '#ui/paths'
+import { counted } from '#ui/plural'
+
+type DesignListProps = {
+  readonly squad: Squad
+  readonly cast: Cast
+  readonly themes: readonly { readonly id: string; readonly name: string; readonly depth: number }[]
+  readonly filter: {
+    readonly themeId: string | null
+    readonly children: number | null
+    readonly kind: RoundKind | null
+    readonly isPutAway: boolean
+  }
+  readonly designs: readonly {
+    readonly id: string
+    readonly name: string
+    readonly themeName: string | null
+    readonly needed: ChildrenNeeded | null
+    readonly kinds: readonly RoundKind[]
+    readonly rounds: number
+    readonly lengthSeconds: number
+  }[]
+  readonly of: number
+  readonly putAway: number
+  readonly mayChange: boolean
+}
+
+/** The club's library, by name, with what a coach chooses by. */
+export function DesignList(props: DesignListProps) {
+  const { squad, filter, designs, of, putAway, mayChange } = props
+  return (
+    <>
+      {mayChange && !filter.isPutAway ? (
+        <p>
+          <LinkButton href={paths.newDesign(squad.id)} weight="main">
+            New design
+          </LinkButton>
+        </p>
+      ) : null}
+      <FilterForm {...props} />
+      <section>
+        <h2 className="mb-2 text-lg font-semibold">
+          {designs.length === of ? counted(of, 'design') : `${designs.length} of ${counted(of, 'design')}`}
+          {filter.isPutAway ? ', put away' : ''}
+        </h2>
+        {designs.length === 0 ? (
+          <Empty next={<LinkButton href={paths.designs(squad.id)}>Show all designs</LinkButton>}>
+            {of === 0 ? 'There is none yet.' : 'No design is like this. Leave one of the choices open.'}
+          </Empty>
+        ) : (
+          <DesignTable squad={squad} designs={designs} />
+        )}
+      </section>
+      {putAway > 0 || filter.isPutAway ? (
+        <p>
+          <PageLink
+            href={withChoices(paths.designs(squad.id), { away: filter.isPutAway ? null : 'yes' })}
+            className="tap inline-flex items-center"
+          >
+            {filter.isPutAway ? 'Back to the designs in use' : `Put away: ${counted(putAway, 'design')}`}
+          </PageLink>
+        </p>
+      ) : null}
+    </>
+  )
+}
+
+/** Sent by its address, so that it works without a script and can be kept as a bookmark. */
+function FilterForm({ squad, cast, themes, filter }: DesignListProps) {
+  return (
+    <form
+      action={paths.designs(squad.id)}
+      className="grid max-w-3xl grid-cols-2 items-end gap-3 sm:grid-cols-[2fr_2fr_1fr_auto]"
+      aria-label="Which designs"
+    >
+      {filter.isPutAway ? <input type="hidden" name="away" value="yes" /> : null}
+      <Select
+        name="theme"
+        label="Theme"
+        defaultValue={filter.themeId ?? ''}
+        options={[
+          { value: '', label: 'any' },
+          ...themes.map(({ id, name, depth }) => ({ value: id, label: `${'– '.repeat(depth)}${name}` })),
+        ]}
+      />
+      <Select
+        name="kind"
+        label="A round with"
+        defaultValue={filter.kind ?? ''}
+        options={[
+          { value: '', label: 'any numbers' },
+          ...roundKinds
+            .filter((kind) => kind !== 'alone' && kind !== 'mixed')
+            .map((kind) => ({ value: kind, label: kindWords[kind] })),
+        ]}
+      />
+      <Field
+        name="children"
+        label="Children"
+        type="number"
+        inputMode="numeric"
+        min={2}
+        max={40}
+        placeholder={String(cast.children)}
+        defaultValue={filter.children ?? ''}
+      />
+      <Button weight="plain">Show</Button>
+    </form>
+  )
+}
+
+function DesignTable({ squad, designs }: Pick<DesignListProps, 'squad' | 'designs'>) {
+  return (
+    <Table
+      caption="Designs by name"
+      hideCaption
+      head={[
+        { key: 'name', label: 'Design' },
+        { key: 'children', label: 'Children', isFigure: true },
+        { key: 'best', label: 'Best with', isFigure: true },
+        { key: 'kinds', label: 'Rounds' },
+        { key: 'length', label: 'Minutes', isFigure: true },
+      ]}
+    >
+      {designs.map(({ id, name, themeName, needed, kinds, lengthSeconds }) => (
+        <tr key={id}>
+          <th scope="row" className="sm:min-w-56">
+            <PageLink href={paths.design(squad.id, { designId: id })} className="tap flex items-center">
+              {name}
+            </PageLink>
+            {themeName ? <span className="block text-sm font-normal text-soft">{themeName}</span> : null}
+          </th>
+          <td className="figure">{needed ? spanText(needed.fewest, needed.most) : '–'}</td>
+          <td className="figure">{needed?.best ?? '–'}</td>
+          <td>{capital(kinds.map((kind) => kindWords[kind]).join(', '))}</td>
+          <td className="figure">{Math.round(lengthSeconds / 60)}</td>
+        </tr>
+      ))}
+    </Table>
+  )
+}
