@@ -5,7 +5,7 @@ import { timetableOf } from '#planning/planned-turns'
 import type { PracticePlan } from '#planning/practice-plan'
 import { problemOfRequest, withFreeGames } from '#planning/problem-of-request'
 import { quickPlan } from '#planning/quick-plan'
-import { longestRest } from '#rotation/plan'
+import { restLimitKept } from '#planning/rest-limit-kept'
 import { planValues } from '#rotation/plan-values'
 
 /**
@@ -14,9 +14,9 @@ import { planValues } from '#rotation/plan-values'
  */
 export function checkedPlan(plan: PracticePlan): Result<PracticePlan, PlanFault> {
   const timetable = timetableOf(plan)
-  const waits = timetable.ok ? plan.players.map((_, player) => longestRest(timetable.value, player)) : [0]
-  const { restLimit } = plan.rules
-  const restLimitUsed = restLimit === null ? null : Math.max(restLimit, ...waits)
+  const restLimitUsed = timetable.ok
+    ? restLimitKept(problemOfRequest(plan), timetable.value)
+    : plan.rules.restLimit
   const told = { ...plan, proof: { ...plan.proof, restLimitUsed } }
   const faults = planFaults(told)
   if (faults.length > 0) return refuse(...faults)

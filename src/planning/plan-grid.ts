@@ -1,4 +1,5 @@
 import type { PlanLock } from '#planning/practice-plan'
+import { otherHalf } from '#planning/problem-of-request'
 import { type TurnFrame, turnFrames } from '#planning/turn-frames'
 import type { DesignRound } from '#practice/design'
 import type { SeatRole } from '#practice/turn'
@@ -34,7 +35,12 @@ export function gridOfPlan(
   },
 ): { readonly rows: readonly GridRow[]; readonly rounds: readonly GridRound[] } {
   const frames = turnFrames(of.rounds)
-  const locked = new Set(of.locks.map(({ turn, playerId }) => `${turn} ${playerId}`))
+  // A place that is held fast in one half of a free game is in the other.
+  const locked = new Set(
+    of.locks.flatMap(({ turn, playerId }) =>
+      [turn - 1, otherHalf(frames, turn - 1) ?? turn - 1].map((at) => `${at} ${playerId}`),
+    ),
+  )
   return {
     rounds: roundsOf(frames),
     rows: of.playerIds.map((playerId, player) => ({
@@ -46,7 +52,7 @@ export function gridOfPlan(
           ...placeOf(place, frame),
           isOn: before !== null && place > resting && before <= resting,
           isOff: before !== null && place <= resting && before > resting,
-          isLocked: locked.has(`${turn + 1} ${playerId}`),
+          isLocked: locked.has(`${turn} ${playerId}`),
         }
       }),
     })),

@@ -28,6 +28,7 @@ export function problemOfRequest(request: PlanRequest): RotationProblem {
     })),
     restLimit: request.rules.restLimit,
     apart: pairs(request.apart),
+    together: pairs(request.together),
     fixed: fixedPlaces(request.locks, { frames, at }),
   }
 }
@@ -38,6 +39,8 @@ function rotationPlayer(player: PlannedPlayer, turnCount: number): RotationPlaye
     keeps: player.keeps && !player.notInGoal,
     present: Array.from({ length: turnCount }, (_, turn) => isThereFor(player, turn + 1)),
     gap: player.gap,
+    mostTurns: player.mostTurns,
+    restsAfterTurn: player.waitsAfterEachTurn,
   }
 }
 
@@ -93,6 +96,31 @@ export function otherHalf(frames: readonly TurnFrame[], turn: number): number | 
   return there?.round === frames[turn]?.round && there?.half === 1 - half ? other : null
 }
 
+/** Whether the halves of a free game, turns from 0, mirror each other: nobody comes, goes, or has to wait in between. */
+export function isMirrored(request: Pick<PlanRequest, 'players'>, first: number, second: number): boolean {
+  return request.players.every((player) => {
+    const isThere = isThereFor(player, first + 1)
+    return isThere === isThereFor(player, second + 1) && !(isThere && player.waitsAfterEachTurn)
+  })
+}
+
+/**
+ * A timetable with the second half of each free game as the first one has it, the roles swapped. `turns`: only in these;
+ * left out: in all.
+ */
+export function withMirroredHalves(
+  plan: RotationPlan,
+  { request, turns }: { readonly request: PlanRequest; readonly turns?: readonly number[] },
+): RotationPlan {
+  const frames = turnFrames(request.design.rounds)
+  return plan.map((places, turn) => {
+    const isMeant = frames[turn]?.half === 1 && (turns?.includes(turn) ?? true)
+    const first = isMeant ? otherHalf(frames, turn) : null
+    const before = first === null ? undefined : plan[first]
+    return first !== null && before && isMirrored(request, first, turn) ? before.map(mirrored) : places
+  })
+}
+
 /** The place that somebody has in the other half of a free game. */
 export function mirrored(place: number): number {
   if (place <= resting) return place
@@ -103,8 +131,8 @@ export function mirrored(place: number): number {
 
 /**
  * The problem with its free games settled as they stand in a plan: everyone keeps the place of the first half, and in
- * the second has the same on the side that has changed over. A free game during which somebody comes or goes is left
- * open, since its halves cannot mirror each other then.
+ * the second has the same on the side that has changed over. A free game during which somebody comes or goes, or who
+ * waits after each turn would have to, is left open: its halves cannot mirror each other then.
  */
 export function withFreeGames(
   problem: RotationProblem,
@@ -115,8 +143,7 @@ export function withFreeGames(
     const second = frame.half === 0 ? otherHalf(frames, turn) : null
     if (second === null) return []
     const places = plan[turn] ?? []
-    const isWhole = problem.players.every(({ present }) => present[turn] === present[second])
-    if (!isWhole) return []
+    if (!isMirrored(request, turn, second)) return []
     return places.flatMap((place, player): FixedPlace[] =>
       place === away
         ? []

@@ -1,8 +1,8 @@
 import { type Chance, seededChance } from '#common/chance'
 import { accept, InvariantError, type Result, refuse } from '#common/result'
 import type { PlanRequest } from '#planning/practice-plan'
-import { mirrored, otherHalf, problemOfRequest, withFreeGames } from '#planning/problem-of-request'
-import { turnFrames } from '#planning/turn-frames'
+import { problemOfRequest, withFreeGames, withMirroredHalves } from '#planning/problem-of-request'
+import { restLimitKept } from '#planning/rest-limit-kept'
 import { anneal, type Goal } from '#rotation/anneal'
 import { layOut, planOf } from '#rotation/board'
 import { checkPlan } from '#rotation/check-plan'
@@ -10,6 +10,7 @@ import { type ClashPart, findClash } from '#rotation/clash'
 import { firstPlan } from '#rotation/first-plan'
 import { mayTakeIn } from '#rotation/may-take'
 import type { RotationPlan } from '#rotation/plan'
+import { planWithinLimits } from '#rotation/plan-within-limits'
 import type { RotationProblem } from '#rotation/problem'
 import { leastRestByCounting } from '#rotation/rest-bound'
 import { settle } from '#rotation/settle'
@@ -34,7 +35,6 @@ const tries: Readonly<Record<Goal, number>> = {
 
 /**
  * A legal plan without the exact solver, the same for the same request and seed; or what of the request clashes.
- * @throws InvariantError when a request without a clash has no plan, which cannot be.
  */
 export function quickPlan(request: PlanRequest, seed = 1): Result<QuickPlan, ClashPart> {
   const open = problemOfRequest(request)
@@ -42,33 +42,58 @@ export function quickPlan(request: PlanRequest, seed = 1): Result<QuickPlan, Cla
   if (clash.length > 0) return refuse(...clash)
   const chance = seededChance(seed)
   const first = planWithin(open, { chance, start: null })
+  if (!first) return refuse(...limitsOf(open))
   const problem = withFreeGames(open, { request, plan: first.plan })
   if (problem === open) return accept({ ...first, problem })
-  const start = withMirroredHalves(first.plan, request)
-  return accept({ ...planWithin(problem, { chance, start }), problem })
+  const start = withMirroredHalves(first.plan, { request })
+  const settled = planWithin(problem, { chance, start })
+  return settled ? accept({ ...settled, problem }) : refuse(...limitsOf(open))
+}
+
+/** What single players agreed to, as what stands in the way. */
+function limitsOf(problem: RotationProblem): readonly ClashPart[] {
+  return problem.players.flatMap(({ mostTurns, restsAfterTurn }, player): ClashPart[] => [
+    ...(mostTurns == null ? [] : [{ rule: 'mostTurns' as const, turn: 0, player }]),
+    ...(restsAfterTurn ? [{ rule: 'restsAfterTurn' as const, turn: 0, player }] : []),
+  ])
 }
 
 type Within = Pick<QuickPlan, 'plan' | 'restLimitUsed'>
 
-/** The best plan met within the smallest limit on waits for which one is met, from the limit asked for on. */
+/**
+ * The best plan met within the smallest limit on waits for which one is met, from the limit asked for on. Null: none was
+ * met that keeps what single players agreed to.
+ */
 function planWithin(
   problem: RotationProblem,
   by: { readonly chance: Chance; readonly start: RotationPlan | null },
-): Within {
+): Within | null {
   const asked = problem.restLimit
-  const most = problem.turns.length
-  for (let limit = asked === null ? null : leastRestByCounting(problem, asked); ; ) {
+  const least = asked === null ? null : leastRestByCounting(problem, asked)
+  for (let limit = least, step = 0; step < mostSteps; step += 1) {
     for (const waitingWeight of limit === null ? [0] : waitingWeights) {
       const start = by.start ?? firstPlan(problem, mayTakeIn(problem), { waitingWeight, restLimit: limit })
       if (start === null) throw new InvariantError('A request without a clash has no plan.')
       const plan = improve(problem, { start, limit, chance: by.chance })
-      if (checkPlan({ ...problem, restLimit: limit }, plan).length === 0)
-        return { plan, restLimitUsed: limit }
+      if (keepsRules(problem, plan, limit)) return { plan, restLimitUsed: limit }
     }
-    if (limit === null || limit > most)
-      throw new InvariantError('A plan without a limit on waits breaks a rule.', { limit, most })
+    if (limit === null) break
     limit += 1
   }
+  return withItsOwnWaits(problem)
+}
+
+/** After so many tries with longer and longer waits, what single players agreed to is what stands in the way. */
+const mostSteps = 4
+
+function withItsOwnWaits(problem: RotationProblem): Within | null {
+  const { plan } = planWithinLimits(problem, mayTakeIn(problem))
+  if (plan === null || !keepsRules(problem, plan, null)) return null
+  return { plan, restLimitUsed: restLimitKept(problem, plan) }
+}
+
+function keepsRules(problem: RotationProblem, plan: RotationPlan, restLimit: number | null): boolean {
+  return checkPlan({ ...problem, restLimit }, plan).length === 0
 }
 
 function improve(
@@ -83,15 +108,4 @@ function improve(
   }
   settle(board, from.limit)
   return planOf(board)
-}
-
-/** The plan with the second half of each free game as the first one has it, the roles swapped. */
-function withMirroredHalves(plan: RotationPlan, request: PlanRequest): RotationPlan {
-  const frames = turnFrames(request.design.rounds)
-  return plan.map((places, turn) => {
-    const first = frames[turn]?.half === 1 ? otherHalf(frames, turn) : null
-    const before = first === null ? undefined : plan[first]
-    const isWhole = before?.every((place, player) => place < 0 === (places[player] ?? -1) < 0)
-    return before && isWhole ? before.map(mirrored) : places
-  })
 }

@@ -28,8 +28,10 @@ export function sayPlanClash(
       return `${at} cannot be filled while everyone keeps to their side.`
     case 'keepersStay':
       return `No choice of goalkeepers for the whole round fits the rest, from turn ${part.turn + 1} on.`
-    default:
-      return `${at} cannot be filled with what is asked.`
+    case 'mostTurns':
+      return `${name(part.player)} is to have at most ${problem.players[part.player]?.mostTurns} turns; no plan was found that fills every place with that.`
+    case 'restsAfterTurn':
+      return `${name(part.player)} is to wait after each turn; no plan was found that fills every place with that.`
   }
 }
 

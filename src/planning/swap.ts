@@ -1,9 +1,10 @@
 import type { PlanRequest } from '#planning/practice-plan'
-import { mirrored, otherHalf } from '#planning/problem-of-request'
+import { otherHalf, withMirroredHalves } from '#planning/problem-of-request'
+import { restLimitKept } from '#planning/rest-limit-kept'
 import { turnFrames } from '#planning/turn-frames'
 import { checkPlan } from '#rotation/check-plan'
 import { away, roleOf, stationOf } from '#rotation/place'
-import { longestRest, type RotationPlan } from '#rotation/plan'
+import type { RotationPlan } from '#rotation/plan'
 import { type PlanValues, planValues } from '#rotation/plan-values'
 import type { RotationProblem } from '#rotation/problem'
 import type { RuleBreak } from '#rotation/rule'
@@ -20,7 +21,7 @@ export type Swapped = {
   readonly after: PlanValues
   /** Rules it would break that it did not break before, the limit on waits left aside. */
   readonly broken: readonly RuleBreak[]
-  /** The longest wait in turns, of the two, where it is then beyond the limit; null: within it. */
+  /** The longest wait in turns, where it gets longer than the limit and than it was; null: it does not. */
   readonly waitBeyond: number | null
 }
 
@@ -36,17 +37,16 @@ export function swapPlaces(
   if (one === other || mine === away || theirs === away || mine === theirs) return null
   const turns = turnsOfSwap(problem, of)
   const changed = plan.map((own, turn) => (turns.includes(turn) ? exchanged(own, one, other) : own))
-  const settled = withMirrored(changed, { request: of.request, turns })
+  const settled = withMirroredHalves(changed, { request: of.request, turns })
   const without = { ...problem, restLimit: null, fixed: fixedOf(problem, { ...of, turns }) }
-  const limit = problem.restLimit
-  const wait = Math.max(longestRest(settled, one), longestRest(settled, other))
+  const [kept, then] = [restLimitKept(problem, plan), restLimitKept(problem, settled)]
   return {
     plan: settled,
     turns,
     before: planValues(problem, plan),
     after: planValues(problem, settled),
     broken: checkPlan(without, settled),
-    waitBeyond: limit !== null && wait > limit ? wait : null,
+    waitBeyond: then !== null && then > (kept ?? 0) ? then : null,
   }
 }
 
@@ -76,20 +76,6 @@ function exchanged(places: readonly number[], one: number, other: number): reado
   return places.map((place, player) =>
     player === one ? (places[other] ?? place) : player === other ? (places[one] ?? place) : place,
   )
-}
-
-/** The second half of a free game follows the first. */
-function withMirrored(
-  plan: RotationPlan,
-  { request, turns }: { request: PlanRequest; turns: readonly number[] },
-): RotationPlan {
-  const frames = turnFrames(request.design.rounds)
-  return plan.map((places, turn) => {
-    const first = turns.includes(turn) && frames[turn]?.half === 1 ? otherHalf(frames, turn) : null
-    const before = first === null ? undefined : plan[first]
-    const isWhole = before?.every((place, player) => (place === away) === ((places[player] ?? away) === away))
-    return before && isWhole ? before.map(mirrored) : places
-  })
 }
 
 /** A swap by hand is not held up by how a free game stood before it; locks of the coach stay. */

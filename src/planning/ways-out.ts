@@ -14,11 +14,14 @@ const mostWays = 3
 /**
  * Ways to change a request that has no plan so that it has one, each the least change of its kind: smaller rounds where
  * too few are expected, else one requirement of those that clash given up. The nearest first; empty only where nobody
- * is expected at all, or when there is no clash.
+ * is expected at all, or when there is no clash. `clash`: what was found to stand in the way.
  */
-export function waysOut(request: PlanRequest, nameOf: (id: PlayerId) => string): readonly WayOut[] {
+export function waysOut(
+  request: PlanRequest,
+  nameOf: (id: PlayerId) => string,
+  clash: readonly ClashPart[] = findClash(problemOfRequest(request)),
+): readonly WayOut[] {
   const problem = problemOfRequest(request)
-  const clash = findClash(problem)
   const isShort = clash.some(({ rule }) => rule === 'seats' || rule === 'keepers')
   const ways = isShort
     ? [...keepersBack(request, { clash, nameOf }), ...smallerRounds(request)]
@@ -145,8 +148,33 @@ function givenUp(request: PlanRequest, { problem, part, nameOf }: Clashing): Way
         sentences: ['Players may change sides in this practice.'],
         request: { ...request, rules: { ...request.rules, keepsSides: false } },
       }
+    case 'mostTurns':
+    case 'restsAfterTurn':
+      return freed(request, { playerId: id(part.player), rule: part.rule, nameOf })
     default:
       return null
+  }
+}
+
+/** The request without one limit of one player. */
+function freed(
+  request: PlanRequest,
+  of: {
+    readonly playerId: PlayerId
+    readonly rule: 'mostTurns' | 'restsAfterTurn'
+    readonly nameOf: (id: PlayerId) => string
+  },
+): WayOut {
+  const lifted = of.rule === 'mostTurns' ? { mostTurns: null } : { waitsAfterEachTurn: false }
+  const words = of.rule === 'mostTurns' ? 'have more turns' : 'play two turns running'
+  return {
+    sentences: [`Let ${of.nameOf(of.playerId)} ${words} in this practice.`],
+    request: {
+      ...request,
+      players: request.players.map((player) =>
+        player.playerId === of.playerId ? { ...player, ...lifted } : player,
+      ),
+    },
   }
 }
 
