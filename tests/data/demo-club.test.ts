@@ -103,7 +103,7 @@ describe('loading the demo club', () => {
       Adjustment: 1,
       Theme: 8,
       ProgrammeEntry: 22,
-      PracticeDesign: 5,
+      PracticeDesign: 15,
       Session: demo.sessions.length,
       RegisterLine: written.flatMap((session) => session.register).length,
       TurnEvent: events.length,

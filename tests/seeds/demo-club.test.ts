@@ -22,11 +22,11 @@ describe('the demo club', () => {
     expect(JSON.stringify(buildDemoClub())).toBe(JSON.stringify(club))
   })
 
-  it('has squads of 14 and 16, a season of two terms, five designs', () => {
+  it('has squads of 14 and 16, a season of two terms, fifteen designs', () => {
     const sizes = squads.map(({ id }) => club.memberships.filter((line) => line.squadId === id).length)
     expect(sizes).toEqual([14, 16])
     expect(club.season.terms).toHaveLength(2)
-    expect(club.designs).toHaveLength(5)
+    expect(club.designs).toHaveLength(15)
   })
 
   it('has about thirty practices and nine matches a squad so far, and the next ones planned', () => {

@@ -34,10 +34,11 @@ type SessionListProps = {
 export function SessionList({ squadId, toCome, held }: SessionListProps) {
   return (
     <>
-      <p>
+      <p className="flex flex-wrap gap-2">
         <LinkButton href={paths.newSession(squadId)} weight="main">
           New practice or match
         </LinkButton>
+        <LinkButton href={paths.designs(squadId)}>Designs</LinkButton>
       </p>
       {toCome.length > 0 ? (
         <section>

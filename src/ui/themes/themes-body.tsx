@@ -60,6 +60,9 @@ export function ThemesBody({ squad, terms, term, written, weeks, rows, onCourse,
             The programme
           </SectionTitle>
           <ProgrammeTable rows={rows} practices={written.written} />
+          <p className="no-print mt-4">
+            <LinkButton href={paths.designs(squad.id)}>Designs by theme</LinkButton>
+          </p>
         </section>
       ) : null}
       {written.written > 0 && met.length > 0 ? (
