@@ -1,6 +1,7 @@
 import type { Seconds } from '#common/time'
 import { layTurns } from '#pitch/lay-back'
 import { secondAt } from '#pitch/pitch-times'
+import { earliestAfterPlans, newPlacesOf, placesDuring } from '#pitch/places-in-time'
 import { firstOfRound, plannedLength } from '#pitch/plan-as-it-stands'
 import type { SetAside } from '#pitch/set-aside'
 import type { TimedTurn, TimingSetting } from '#pitch/timed-turns'
@@ -26,7 +27,7 @@ export function laidTurns(
     end: end ?? Number.POSITIVE_INFINITY,
   }))
   const lay = (runs: readonly Run[], source: 'roundByRound' | 'asPlanned') =>
-    runs.flatMap((run) => layRun(run, { source, anchors, setAside }))
+    runs.flatMap((run) => layRun(run, { source, anchors, setAside, setting }))
   const ofRounds = lay(runsOfRounds(setting, anchors), 'roundByRound')
   return [...ofRounds, ...lay(runsOfPlan(setting, anchors), 'asPlanned')]
 }
@@ -37,21 +38,34 @@ function layRun(
     readonly source: 'roundByRound' | 'asPlanned'
     readonly anchors: Anchor[]
     readonly setAside: SetAside[]
+    readonly setting: TimingSetting
   },
 ): readonly TimedTurn[] {
   const before = at.anchors.filter(({ start }) => start < by).map(({ end }) => end)
-  const times = layTurns(
-    turns.map(({ turn }) => turn),
-    { from: Math.min(by, Math.max(0, ...before)), to: by, at: at.source === 'asPlanned' ? 'start' : 'end' },
+  const planned = turns.map(({ turn }) => turn)
+  const free = Math.min(by, Math.max(0, ...before))
+  const { history, times } = at.setting
+  const plans = newPlacesOf(turns, { history, beganAt: times.beganAt as number, by })
+  const laid = layTurns(
+    planned,
+    at.source === 'asPlanned'
+      ? { from: free, to: by, at: 'start' }
+      : {
+          from: earliestAfterPlans(plans, { from: free, by, planned: plannedLength(planned) }),
+          to: by,
+          at: 'end',
+        },
   )
-  return turns.flatMap(({ eventId, index, turn: { round, stations } }, place): readonly TimedTurn[] => {
-    const { start, end } = times[place] as { start: Seconds; end: Seconds }
+  return turns.flatMap((own, place): readonly TimedTurn[] => {
+    const { eventId, index, turn } = own
+    const { start, end } = laid[place] as { start: Seconds; end: Seconds }
     if (start === end) {
       at.setAside.push({ id: eventId, why: 'noTime' })
       return []
     }
     at.anchors.push({ index, start, end })
-    return [{ eventId, index, round, start, end, source: at.source, stations, changes: [], endings: [] }]
+    const places = placesDuring(own, { start, end }, plans)
+    return [{ eventId, index, round: turn.round, start, end, source: at.source, ...places, endings: [] }]
   })
 }
 

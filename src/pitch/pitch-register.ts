@@ -1,6 +1,6 @@
 import type { Seconds } from '#common/time'
 import type { EpochMs } from '#pitch/pitch-event'
-import { secondAt } from '#pitch/pitch-times'
+import { type PitchTimes, secondAt } from '#pitch/pitch-times'
 import type { SetAside } from '#pitch/set-aside'
 import { type DoneEvent, type EventOf, eventsOf } from '#pitch/standing-events'
 import type { PlayerId } from '#squad/player'
@@ -41,7 +41,7 @@ export function pitchRegister(
   standing: readonly DoneEvent[],
   at: {
     readonly roster: readonly RosterPlayer[]
-    readonly beganAt: EpochMs | null
+    readonly times: Pick<PitchTimes, 'beganAt' | 'heldUntil'>
     /** Who had a place in what was played. */
     readonly placed: ReadonlySet<PlayerId>
     /** Who left, as the answer to one question after the practice says. */
@@ -61,7 +61,9 @@ export function pitchRegister(
     return false
   })
   const isTaken = taps.some(({ deed }) => deed.state === 'here')
-  const second = (tapped: EpochMs) => (at.beganAt === null ? 0 : secondAt(at.beganAt, tapped))
+  const { beganAt, heldUntil } = at.times
+  const second = (tapped: EpochMs) =>
+    beganAt === null || heldUntil === null || tapped <= heldUntil ? 0 : secondAt(beganAt, tapped)
   const players = people.map(({ id: playerId, name, came }): RegisteredPlayer => {
     const isAssumed = !isTaken && came === null && at.placed.has(playerId)
     let segments: readonly RegisterSegment[] = isAssumed ? [{ from: 0, to: null, state: 'here' }] : []

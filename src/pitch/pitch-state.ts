@@ -1,6 +1,7 @@
 import type { Seconds } from '#common/time'
 import { type ClockWait, clockWaits, longestWait } from '#pitch/clock-waits'
 import { inOrder } from '#pitch/event-order'
+import { type LiveTurn, liveTurn } from '#pitch/live-turn'
 import type { Deed, EpochMs, PitchEvent } from '#pitch/pitch-event'
 import { presenceOfPlayers } from '#pitch/pitch-presence'
 import {
@@ -9,18 +10,18 @@ import {
   type RegisteredPlayer,
   type RosterPlayer,
 } from '#pitch/pitch-register'
-import { type PitchTimes, pitchTimes, secondAt } from '#pitch/pitch-times'
-import { firstOfRound, planAsItStands } from '#pitch/plan-as-it-stands'
+import { pitchTimes, secondAt } from '#pitch/pitch-times'
+import { planAsItStands, planHistory } from '#pitch/plan-as-it-stands'
 import { type DecidedTaps, playTaps } from '#pitch/play-taps'
 import { type PlayedTurn, playedTurns, seatedIn } from '#pitch/played-turns'
 import type { SetAside } from '#pitch/set-aside'
 import { type SidePoints, sidePoints } from '#pitch/side-points'
-import { type EventOf, eventsOf, eventsThatStand, type StandingEvents } from '#pitch/standing-events'
+import { type EventOf, eventsOf, eventsThatStand } from '#pitch/standing-events'
 import { type TimedTurn, type TimedTurns, timedTurns } from '#pitch/timed-turns'
 import { type RedoStep, redoSteps, type UndoStep, undoSteps } from '#pitch/undo-steps'
-import { type UpcomingRound, type UpcomingTurn, upcomingRound, upcomingTurns } from '#pitch/upcoming'
+import { type UpcomingRound, type UpcomingTurn, upcomingRound } from '#pitch/upcoming'
+import { upcomingOf, type WaitingPlayer, waitingOf } from '#pitch/what-comes-next'
 import type { PlannedTurn, PracticePlan } from '#planning/practice-plan'
-import type { Station } from '#practice/turn'
 import { joinPresence } from '#squad/joined-presence'
 import type { PlayerId } from '#squad/player'
 
@@ -31,14 +32,6 @@ export type PitchPlayer = RegisteredPlayer & {
   readonly since: Seconds | null
   /** It came after the first turn had begun. */
   readonly isLate: boolean
-}
-
-/** A turn that is being played, ball by ball. */
-export type LiveTurn = Omit<PlayedTurn, 'end' | 'parts'> & {
-  /** Who has which place now; who left is out of it already. */
-  readonly stations: readonly Station[]
-  /** What `runningTotals` cuts at a second. */
-  readonly timed: TimedTurn
 }
 
 export type Choice = Omit<Extract<Deed, { kind: 'choice' }>, 'kind'> & { readonly eventId: string }
@@ -66,7 +59,7 @@ export type PitchState = {
   readonly next: UpcomingTurn | null
   readonly nextRound: UpcomingRound | null
   /** Who is there without a place in the turn on the screen (the live one, else the next), whoever waits longest first. */
-  readonly waiting: readonly { readonly playerId: PlayerId; readonly since: Seconds }[]
+  readonly waiting: readonly WaitingPlayer[]
   /** By the clock, up to the end of the last turn that ended; until now: `longestWaitUpTo`. */
   readonly longestWait: ClockWait | null
   readonly points: readonly SidePoints[]
@@ -90,13 +83,19 @@ export function foldPitch(
   const planned = planAsItStands(plan, standing)
   const taps = playTaps(standing)
   const times = pitchTimes(standing, taps)
-  const timed = timedTurns({ standing, taps, times, planned: planned.turns })
+  const timed = timedTurns({
+    standing,
+    taps,
+    times,
+    planned: planned.turns,
+    history: planHistory(plan, standing),
+  })
   const placed = new Set(
     timed.turns.flatMap((turn) => [turn, ...turn.changes].flatMap(({ stations }) => seatedIn(stations))),
   )
   const register = pitchRegister(standing, {
     roster,
-    beganAt: times.beganAt,
+    times,
     placed,
     left: leftOf(taps, timed),
   })
@@ -104,7 +103,7 @@ export function foldPitch(
   const ended = timed.turns.filter((turn): turn is TimedTurn & { end: Seconds } => turn.end !== null)
   const played = playedTurns(ended, presence)
   const live = liveTurn(timed, presence)
-  const at: Folded = { plan, stood, taps, times, register, turns: planned.turns, played: played.turns, live }
+  const at = { taps, times, register, turns: planned.turns, played: played.turns, live }
   const upcoming = upcomingOf(at)
   const setAside = [stood, taps, times, timed, register, played].flatMap((one) => one.setAside)
   return {
@@ -137,17 +136,6 @@ export function foldPitch(
   }
 }
 
-type Folded = {
-  readonly plan: PracticePlan | null
-  readonly stood: StandingEvents
-  readonly taps: DecidedTaps
-  readonly times: PitchTimes
-  readonly register: PitchRegister
-  readonly turns: readonly PlannedTurn[]
-  readonly played: readonly PlayedTurn[]
-  readonly live: LiveTurn | null
-}
-
 /** Who left after which turn, as the answer to one question says; in seconds. */
 function leftOf(taps: DecidedTaps, timed: TimedTurns): ReadonlyMap<PlayerId, Seconds> {
   return new Map(
@@ -158,23 +146,6 @@ function leftOf(taps: DecidedTaps, timed: TimedTurns): ReadonlyMap<PlayerId, Sec
   )
 }
 
-function liveTurn(timed: TimedTurns, presence: Parameters<typeof playedTurns>[1]): LiveTurn | null {
-  const open = timed.turns.find(({ end }) => end === null)
-  if (!open) return null
-  const [turn] = playedTurns([{ ...open, end: Number.POSITIVE_INFINITY }], presence).turns
-  const { eventId, index, round, start, source, endings, stations } = open
-  return {
-    eventId,
-    index,
-    round,
-    start,
-    source,
-    endings,
-    stations: turn?.parts.at(-1)?.stations ?? stations.map(() => ({ attack: [], defend: [], keep: [] })),
-    timed: open,
-  }
-}
-
 function playersOf(register: PitchRegister, timed: TimedTurns): readonly PitchPlayer[] {
   const firstStart = timed.turns[0]?.start ?? Number.POSITIVE_INFINITY
   return register.players.map((player) => ({
@@ -182,51 +153,6 @@ function playersOf(register: PitchRegister, timed: TimedTurns): readonly PitchPl
     since: player.segments.at(-1)?.to ?? player.segments.at(-1)?.from ?? null,
     isLate: (player.segments[0]?.from ?? 0) > firstStart,
   }))
-}
-
-function upcomingOf(at: Folded): readonly UpcomingTurn[] {
-  if (at.times.endedAt !== null) return []
-  const ends = at.taps.roundsDone.map(({ deed }) => {
-    const first = firstOfRound(at.turns, deed.round)
-    const after =
-      first === null ? -1 : at.turns.findIndex(({ round }, index) => index > first && round !== deed.round)
-    return first === null ? 0 : after < 0 ? at.turns.length : after
-  })
-  const playedUpTo = [...at.played, ...(at.live ? [at.live] : [])].map(({ index }) => index + 1)
-  const asPlanned = at.taps.asPlanned?.deed.turns.length ?? 0
-  const last = at.live?.stations ?? at.played.at(-1)?.parts.at(-1)?.stations ?? []
-  return upcomingTurns(at.turns, {
-    from: Math.floor(
-      Math.max(0, asPlanned, ...ends, ...playedUpTo.filter((index) => index <= at.turns.length)),
-    ),
-    before: last,
-    mayPlay: mayPlay(at.register),
-  })
-}
-
-/** Who may be given a place now. Before anyone is tapped as here, whoever was not tapped otherwise. */
-function mayPlay(register: PitchRegister): (playerId: PlayerId) => boolean {
-  const here = register.players.filter(
-    ({ state }) => state === 'here' || (state === 'missing' && !register.isTaken),
-  )
-  const ids = new Set(here.map(({ playerId }) => playerId))
-  return (playerId) => ids.has(playerId)
-}
-
-function waitingOf(at: Folded, next: UpcomingTurn | undefined): PitchState['waiting'] {
-  const placed = new Set(seatedIn(at.live?.stations ?? next?.stations ?? []))
-  const may = mayPlay(at.register)
-  const lastPlace = new Map<PlayerId, Seconds>()
-  for (const part of at.played.flatMap((turn) => turn.parts)) {
-    for (const playerId of seatedIn(part.stations)) lastPlace.set(playerId, part.end)
-  }
-  return at.register.players
-    .filter(({ playerId }) => may(playerId) && !placed.has(playerId))
-    .map(({ playerId, segments }) => ({
-      playerId,
-      since: Math.max(lastPlace.get(playerId) ?? 0, segments.at(-1)?.from ?? 0),
-    }))
-    .sort((a, b) => a.since - b.since)
 }
 
 function choicesOf(events: readonly EventOf<'choice'>[]): readonly Choice[] {

@@ -1,3 +1,4 @@
+import type { EpochMs } from '#pitch/pitch-event'
 import { type DoneEvent, eventsOf } from '#pitch/standing-events'
 import type { PlannedTurn, PracticePlan } from '#planning/practice-plan'
 
@@ -10,13 +11,29 @@ export type PlanNow = {
 
 /** Of two new plans the later holds from its first turn on; what the earlier said of turns before that stays. */
 export function planAsItStands(plan: PracticePlan | null, standing: readonly DoneEvent[]): PlanNow {
-  return eventsOf(standing, 'replan').reduce<PlanNow>(
-    (now, { deed }) => ({
-      turns: [...now.turns.slice(0, deed.fromTurn), ...deed.turns],
-      sentence: deed.sentence,
-    }),
-    { turns: plan?.turns ?? [], sentence: null },
-  )
+  const replans = eventsOf(standing, 'replan')
+  return {
+    turns: planHistory(plan, standing).at(-1)?.turns ?? [],
+    sentence: replans.at(-1)?.deed.sentence ?? null,
+  }
+}
+
+/** The turns as they stood from a moment on. */
+export type PlanFrom = {
+  /** Minus infinity: before any new plan. */
+  readonly at: EpochMs
+  readonly fromTurn: number
+  readonly turns: readonly PlannedTurn[]
+}
+
+/** The plan and every new plan made at the pitch, in order. */
+export function planHistory(plan: PracticePlan | null, standing: readonly DoneEvent[]): readonly PlanFrom[] {
+  const history: PlanFrom[] = [{ at: Number.NEGATIVE_INFINITY, fromTurn: 0, turns: plan?.turns ?? [] }]
+  for (const { at, deed } of eventsOf(standing, 'replan')) {
+    const before = history.at(-1)?.turns ?? []
+    history.push({ at, fromTurn: deed.fromTurn, turns: [...before.slice(0, deed.fromTurn), ...deed.turns] })
+  }
+  return history
 }
 
 /** Place in the list of a round's first turn; null: the list has no such round. */

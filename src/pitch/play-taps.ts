@@ -13,7 +13,13 @@ export function playTaps(standing: readonly DoneEvent[]): DecidedTaps {
   const setAside: SetAside[] = []
   const startOfTurn = new Map<number, string>()
   const startOf = new Map<string, string>()
-  const starts = eventsOf(standing, 'turnStart').filter(({ id, deed }) => {
+  const ends = eventsOf(standing, 'turnEnd')
+  const starts = eventsOf(standing, 'turnStart').filter(({ id, at, deed }) => {
+    // Started and over in one breath: a slip of the finger, which must not stand in the way of the turn itself.
+    if (ends.some((end) => end.deed.start === id && end.at >= at && end.at - at < 1000)) {
+      setAside.push({ id, why: 'noTime' })
+      return false
+    }
     const first = startOfTurn.get(deed.turn)
     startOf.set(id, first ?? id)
     if (first === undefined) startOfTurn.set(deed.turn, id)

@@ -1,8 +1,9 @@
 import type { Seconds } from '#common/time'
 import type { AreaEnding } from '#pitch/pitch-event'
+import { isSameStations } from '#pitch/same-stations'
 import type { SetAside } from '#pitch/set-aside'
 import type { TimedTurn, TurnSource } from '#pitch/timed-turns'
-import { type Station, seatRoles } from '#practice/turn'
+import type { Station } from '#practice/turn'
 import { isPresentThroughout, type JoinedPresence, joinPresence } from '#squad/joined-presence'
 import type { PlayerId } from '#squad/player'
 import type { PresenceLine } from '#squad/presence'
@@ -67,7 +68,7 @@ function partsOf(turn: TimedTurn & { readonly end: Seconds }, joined: JoinedPres
     const stations = placings.findLast(({ second }) => second <= start)?.stations ?? turn.stations
     const there = stations.map((station) => thereThroughout(station, { from: start, to: end }, joined))
     const last = parts.at(-1)
-    if (last && isSame(last.stations, there)) parts[parts.length - 1] = { ...last, end }
+    if (last && isSameStations(last.stations, there)) parts[parts.length - 1] = { ...last, end }
     else parts.push({ start, end, stations: there })
   })
   return parts
@@ -106,18 +107,4 @@ function thereThroughout(
 /** Everyone with a place. */
 export function seatedIn(stations: readonly Station[]): readonly PlayerId[] {
   return stations.flatMap(({ attack, defend, keep }) => [...attack, ...defend, ...keep])
-}
-
-function isSame(one: readonly Station[], other: readonly Station[]): boolean {
-  return (
-    one.length === other.length &&
-    one.every((station, index) =>
-      seatRoles.every((role) => {
-        const others = other[index]?.[role] ?? []
-        return (
-          station[role].length === others.length && station[role].every((id, place) => id === others[place])
-        )
-      }),
-    )
-  )
 }

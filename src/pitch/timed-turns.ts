@@ -2,6 +2,7 @@ import type { Seconds } from '#common/time'
 import { laidTurns } from '#pitch/laid-turns'
 import type { AreaEnding } from '#pitch/pitch-event'
 import { type PitchTimes, secondAt } from '#pitch/pitch-times'
+import type { PlanFrom } from '#pitch/plan-as-it-stands'
 import type { DecidedTaps } from '#pitch/play-taps'
 import type { SetAside } from '#pitch/set-aside'
 import { type DoneEvent, type EventOf, eventsOf } from '#pitch/standing-events'
@@ -36,6 +37,7 @@ export type TimingSetting = {
   readonly taps: DecidedTaps
   readonly times: PitchTimes
   readonly planned: readonly PlannedTurn[]
+  readonly history: readonly PlanFrom[]
 }
 
 /** All turns that were played, in order of time and not overlapping; the last may still be going on. */
@@ -80,9 +82,9 @@ function tappedTurns(
       setAside.push({ id: event.id, why: 'noTime' })
       return []
     }
-    own.slice(1).forEach(({ id }) => {
-      setAside.push({ id, why: 'alreadyEnded' })
-    })
+    for (const { id, deed } of own.slice(1)) {
+      if (deed.endings.length === 0) setAside.push({ id, why: 'alreadyEnded' })
+    }
     const changed = (changes.get(event.id) ?? []).flatMap(({ id, at, deed }) => {
       const second = Math.max(start, secondAt(beganAt, at))
       if (end === null || second < end) return [{ second, stations: deed.stations }]
@@ -120,13 +122,9 @@ function ofStart<Event extends EventOf<'turnEnd'> | EventOf<'change'>>(
   return found
 }
 
-/** How each area's turn ended as first said. */
+/** How the turn ended in each area, as was said last: the time of its end is that of the first tap. */
 function mergedEndings(said: readonly (readonly AreaEnding[])[]): readonly AreaEnding[] {
-  const byArea = new Map<number, AreaEnding>()
-  for (const ending of said.flat()) {
-    const known = byArea.get(ending.station)
-    if (!known || (known.endingId === null && ending.endingId !== null)) byArea.set(ending.station, ending)
-  }
+  const byArea = new Map(said.flat().map((ending) => [ending.station, ending]))
   return [...byArea.values()].sort((a, b) => a.station - b.station)
 }
 
