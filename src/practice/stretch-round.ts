@@ -40,6 +40,15 @@ export function largerShapes(rounds: readonly DesignRound[], turnout: Turnout): 
   })
 }
 
+/** Smaller areas for one turn, each in a sentence; for a turn that can be filled none is needed. */
+export function smallerShapesOf(
+  stations: readonly AreaShape[],
+  turnout: Turnout,
+  most: number,
+): readonly ShapeProposal[] {
+  return said(stations, smallerAreas(stations, turnout, most))
+}
+
 function said(before: readonly AreaShape[], proposals: readonly AreaProposal[]): readonly ShapeProposal[] {
   return proposals.map((proposal) => ({ ...proposal, sentence: sayStretch(before, proposal) }))
 }

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { benchLedger } from './ledger-bench'
 import { benchPages } from './pages-bench'
+import { benchReplan } from './replan-bench'
 import { benchRotations } from './rotation-bench'
 import { benchTable } from './table'
 
@@ -17,8 +18,11 @@ const ledger = await benchLedger(owner)
 const table = benchTable([...ledger, ...(await benchPages({ owner, app }, say))])
 process.stdout.write(`${table}\n`)
 if (process.argv.includes('--write')) writeTable(table)
+const isFull = process.argv.includes('--full')
+say('new plans')
+process.stdout.write(`\n${benchReplan({ isFull })}\n`)
 say('rotations')
-process.stdout.write(`\n${await benchRotations({ isFull: process.argv.includes('--full') })}\n`)
+process.stdout.write(`\n${await benchRotations({ isFull })}\n`)
 
 /** Puts the table between its marks in the README. */
 function writeTable(table: string): void {
