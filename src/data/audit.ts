@@ -37,6 +37,24 @@ export async function recordAudit(
 
 export type AuditEntry = Required<Deed> & { readonly at: Date; readonly personName: string | null }
 
+const entryColumns = {
+  action: true,
+  objectKind: true,
+  objectId: true,
+  detail: true,
+  at: true,
+  person: { select: { name: true } },
+} as const
+
+type EntryRow = Omit<AuditEntry, 'detail' | 'personName'> & {
+  readonly detail: unknown
+  readonly person: { readonly name: string } | null
+}
+
+function toEntry({ person, detail, ...row }: EntryRow): AuditEntry {
+  return { ...row, detail: detail as Detail, personName: person?.name ?? null }
+}
+
 /** The newest first. */
 export async function listAudit(
   tx: ClubTx,
@@ -44,20 +62,22 @@ export async function listAudit(
 ): Promise<readonly AuditEntry[]> {
   const rows = await tx.db.auditEntry.findMany({
     where: { clubId: tx.clubId },
-    select: {
-      action: true,
-      objectKind: true,
-      objectId: true,
-      detail: true,
-      at: true,
-      person: { select: { name: true } },
-    },
+    select: entryColumns,
     orderBy: [{ at: 'desc' }, { id: 'desc' }],
     take: limit,
   })
-  return rows.map(({ person, detail, ...row }) => ({
-    ...row,
-    detail: detail as Detail,
-    personName: person?.name ?? null,
-  }))
+  return rows.map(toEntry)
+}
+
+/** What was done to one thing, of some kinds of deed; the newest first. */
+export async function listDeedsOn(
+  tx: ClubTx,
+  { objectId, actions }: { readonly objectId: string; readonly actions: readonly string[] },
+): Promise<readonly AuditEntry[]> {
+  const rows = await tx.db.auditEntry.findMany({
+    where: { clubId: tx.clubId, objectId, action: { in: [...actions] } },
+    select: entryColumns,
+    orderBy: [{ at: 'desc' }, { id: 'desc' }],
+  })
+  return rows.map(toEntry)
 }

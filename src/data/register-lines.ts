@@ -92,3 +92,15 @@ export function recordRegister(
 ): Promise<void> {
   return recordRegisters(tx, { registers: [register], by })
 }
+
+/** The sessions on whose register a player stands. */
+export async function listSessionIdsWith(tx: ClubTx, playerId: PlayerId): Promise<readonly string[]> {
+  if (!isId(playerId)) return []
+  const rows = await tx.db.registerLine.findMany({
+    where: { clubId: tx.clubId, playerId, voidedAt: null },
+    select: { sessionId: true },
+    distinct: ['sessionId'],
+    orderBy: { sessionId: 'asc' },
+  })
+  return rows.map(({ sessionId }) => sessionId)
+}

@@ -47,7 +47,8 @@ type Taken = {
   readonly lastSeq: number
 }
 
-async function takeEvents(
+/** Takes what was tapped into a practice that is open to the asker. */
+export async function takeEvents(
   tx: ClubTx,
   asker: PitchAsker,
   { session, events, now }: { session: Session; events: readonly PitchEvent[]; now: Date },

@@ -3,7 +3,7 @@ import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
 import { isId, newId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
-import { listPlayers, listSquadPlayers, recordPlayers } from '#data/players'
+import { listPlayers, listSquadPlayers } from '#data/players'
 import type { PlayerId } from '#squad/player'
 import type { SquadId } from '#squad/squad'
 
@@ -39,14 +39,6 @@ export async function castOf(
     nameOf: (playerId) => names.get(playerId) ?? 'Somebody',
     guests: [...guests.values()],
   })
-}
-
-/** A guest is a player without a membership: outside every mean and flag. */
-export async function recordGuests(tx: ClubTx, { guests }: Cast): Promise<void> {
-  await recordPlayers(
-    tx,
-    guests.map((guest) => ({ ...guest, keeps: true, wantsToKeep: false, code: null })),
-  )
 }
 
 /** Rows of players under the ids of the book. */

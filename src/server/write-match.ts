@@ -4,6 +4,7 @@ import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
+import { recordGuests } from '#data/guests'
 import type { ClubTx } from '#data/in-club'
 import { recordSpells, voidSpells } from '#data/match-spells'
 import { changeSession, markWritten, type Session } from '#data/sessions'
@@ -11,7 +12,7 @@ import { loadMatch, type WrittenMatch } from '#data/written-sessions'
 import { matchEntrySentence } from '#match/entry-sentence'
 import type { Spell } from '#match/match'
 import { type DecidedMatch, decideMatch, type MatchEntry } from '#match/match-entry'
-import { type Cast, castOf, recordGuests, underBookIds } from '#server/session-cast'
+import { type Cast, castOf, underBookIds } from '#server/session-cast'
 import type { MatchInput } from '#server/session-input'
 import { problemsOfRegister, writeRegister } from '#server/session-register'
 
@@ -54,7 +55,7 @@ export async function saveMatchWriting(
 ): Promise<void> {
   const by = { personId: viewer.personId, at: now }
   const { decided, before } = decision
-  await recordGuests(tx, decision.cast)
+  await recordGuests(tx, { guests: decision.cast.guests, since: session.day })
   if (JSON.stringify(session.periods) !== JSON.stringify(input.grid.periods)) {
     await changeSession(tx, session.id, { periods: input.grid.periods })
   }

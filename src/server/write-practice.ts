@@ -4,6 +4,7 @@ import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
+import { recordGuests } from '#data/guests'
 import { newId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import { changeSession, markWritten, type Session } from '#data/sessions'
@@ -15,7 +16,7 @@ import { changesOfGrid, type GridChanges } from '#practice/grid-changes'
 import { gridOfTurns, type WrittenTurn } from '#practice/grid-of-turns'
 import { type DecidedPractice, decidePractice, type PracticeEntry } from '#practice/practice-entry'
 import { eventsThatStand } from '#practice/replay'
-import { type Cast, castOf, recordGuests, underBookIds } from '#server/session-cast'
+import { type Cast, castOf, underBookIds } from '#server/session-cast'
 import type { PracticeInput } from '#server/session-input'
 import { problemsOfRegister, writeRegister } from '#server/session-register'
 import type { Written } from '#squad/written'
@@ -73,7 +74,7 @@ export async function saveWriting(
 ): Promise<void> {
   const by = { personId: viewer.personId, at: now }
   const { decided, before } = decision
-  await recordGuests(tx, decision.cast)
+  await recordGuests(tx, { guests: decision.cast.guests, since: session.day })
   if (input.lengthSeconds !== session.lengthSeconds) {
     await changeSession(tx, session.id, { lengthSeconds: input.lengthSeconds })
   }

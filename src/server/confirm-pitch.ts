@@ -1,0 +1,157 @@
+import 'server-only'
+import type { Viewer } from '#access/viewer'
+import type { Problem } from '#common/problem'
+import { accept, type Result, refuse } from '#common/result'
+import { recordAudit } from '#data/audit'
+import type { Author } from '#data/author'
+import { newId } from '#data/ids'
+import { type ClubTx, inClub } from '#data/in-club'
+import { listPlayers } from '#data/players'
+import { changeSession, markWritten, type Session } from '#data/sessions'
+import { recordEvents } from '#data/turn-events'
+import { bookChanges } from '#pitch/book-changes'
+import { checkPractice } from '#practice/checks/check-practice'
+import type { PracticeEvent } from '#practice/event'
+import { eventsThatStand } from '#practice/replay'
+import { type Done, saved } from '#server/action'
+import { loadClubDay } from '#server/club-day'
+import { loadTapped, registerToWrite, type TappedPractice, writeFromPitchDeed } from '#server/pitch-book'
+import { problemsOfRegister, writeRegister } from '#server/session-register'
+import { bringBookUpToDate, openForWriting } from '#server/session-writing'
+import type { ConfirmInput } from '#server/whistle-input'
+import { whyNotWritable } from '#server/why-not-writable'
+import type { PlayerId } from '#squad/player'
+import type { RegisterLine } from '#squad/register'
+
+/**
+ * Writes a practice into the book as it was tapped: only where the book says otherwise yet, so that writing again
+ * writes nothing. What somebody typed meanwhile is not written over unless the coach says so.
+ * @throws AppError `notAllowed`, `notFound`, or `conflict` when the book was written in since the page was opened.
+ */
+export async function confirmPitchOf(
+  viewer: Viewer,
+  input: ConfirmInput,
+  now = new Date(),
+): Promise<Result<Done, Problem>> {
+  return inClub(viewer.clubId, async (tx) => {
+    const session = await openForWriting(tx, viewer, input)
+    return writeTapped(tx, viewer, { session, input, now })
+  })
+}
+
+type Writing = {
+  readonly session: Session
+  readonly input: Pick<ConfirmInput, 'cursor' | 'overTyped' | 'takenBack'>
+  readonly now: Date
+}
+
+/** The same inside a transaction in which the session is open for writing. */
+export async function writeTapped(
+  tx: ClubTx,
+  viewer: Viewer,
+  { session, input, now }: Writing,
+): Promise<Result<Done, Problem>> {
+  const closed = whyNotWritable(session, (await loadClubDay(tx, now)).today)
+  if (closed) return refuse({ path: '', message: closed })
+  const tapped = await loadTapped(tx, session)
+  const register = registerToWrite(tapped)
+  const problems = await whyNotWritten(tx, { tapped, register, input })
+  if (problems.length > 0) return refuse(...problems)
+  const by = { personId: viewer.personId, at: now }
+  const done = await writeBook(tx, { session, tapped, register, by })
+  if (!done.isNew && tapped.lastWrite?.upTo === tapped.cursor)
+    return saved('Nothing new: all of this stands in the book already.')
+  await recordAudit(tx, {
+    action: writeFromPitchDeed,
+    objectKind: 'session',
+    objectId: session.id,
+    detail: { upTo: tapped.cursor, ...done.counts },
+    by,
+  })
+  if (done.isNew) await bringBookUpToDate(tx, session, now)
+  return accept({ message: 'Written. The season book has been brought up to date.' })
+}
+
+type Deciding = {
+  readonly tapped: TappedPractice
+  readonly register: readonly RegisterLine[]
+  readonly input: Writing['input']
+}
+
+/** Every reason why what was tapped cannot be written now. */
+async function whyNotWritten(tx: ClubTx, { tapped, register, input }: Deciding): Promise<readonly Problem[]> {
+  const { book, before, typed } = tapped
+  const say = (message: string): readonly Problem[] => [{ path: '', message }]
+  if (input.cursor !== null && input.cursor !== tapped.cursor)
+    return say('More was tapped since this page was opened. It stands below now: look at it, then write.')
+  if (book.turns.length === 0 && register.length === 0)
+    return say('Nothing was tapped of this practice: there is nothing to write.')
+  if (typed && !input.overTyped) {
+    const message =
+      'Somebody typed this practice in, or corrected it, by hand. Say below whether what was tapped is to stand in its place.'
+    return [{ path: 'overTyped', message }]
+  }
+  const names = await namesOf(tx, tapped, register)
+  const nameOf = (playerId: PlayerId) => names.get(playerId) ?? 'Somebody'
+  const ofRegister = problemsOfRegister(
+    { before: before.register, after: register },
+    { takenBack: input.takenBack, nameOf },
+  )
+  if (ofRegister.length > 0) return ofRegister.map(({ message }) => ({ path: 'takenBack', message }))
+  const presence = register.filter(({ state }) => state === 'here')
+  const faults = checkPractice({ lengthSeconds: book.lengthSeconds, register: presence, turns: book.turns })
+  // What was tapped always comes to a practice that can be; only a guest joined to somebody who was there too cannot.
+  return faults.map(({ turn }) => ({
+    path: '',
+    message: `In turn ${turn + 1} one player has two places, or a place without being there: a guest was joined to somebody who was at the practice as well. Correct the practice by hand.`,
+  }))
+}
+
+async function namesOf(
+  tx: ClubTx,
+  { before }: TappedPractice,
+  register: readonly RegisterLine[],
+): Promise<ReadonlyMap<PlayerId, string>> {
+  const ids = new Set([...before.register, ...register].map(({ playerId }) => playerId))
+  return new Map((await listPlayers(tx, [...ids])).map(({ id, name }) => [id, name]))
+}
+
+async function writeBook(
+  tx: ClubTx,
+  at: {
+    readonly session: Session
+    readonly tapped: TappedPractice
+    readonly register: readonly RegisterLine[]
+    readonly by: Author
+  },
+) {
+  const { session, tapped, register, by } = at
+  const { book, before } = tapped
+  const changes = bookChanges(eventsThatStand(before.events), book)
+  const events: readonly PracticeEvent[] = [
+    ...changes.voids.map((voids) => ({ kind: 'void' as const, id: newId(), voids })),
+    ...changes.turns.map((turn) => ({ kind: 'turn' as const, id: newId(), turn })),
+    ...changes.passes.map((pass) => ({ kind: 'passed' as const, id: newId(), ...pass })),
+  ]
+  const isLengthNew = book.lengthSeconds !== null && book.lengthSeconds !== session.lengthSeconds
+  if (isLengthNew) await changeSession(tx, session.id, { lengthSeconds: book.lengthSeconds })
+  const registered = await writeRegister(
+    tx,
+    { before: before.register, after: register },
+    { sessionId: session.id, by },
+  )
+  await recordEvents(tx, { practices: [{ sessionId: session.id, events }], by })
+  const isWayNew = book.written !== session.written
+  if (isWayNew) await markWritten(tx, { sessionIds: [session.id], written: book.written, by })
+  return {
+    isNew: isLengthNew || isWayNew || registered > 0 || events.length > 0,
+    counts: {
+      written: book.written,
+      turns: book.turns.length,
+      events: events.length,
+      voided: changes.voids.length,
+      registered,
+      guests: book.guests.length,
+    },
+  }
+}

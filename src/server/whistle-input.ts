@@ -1,0 +1,55 @@
+import 'server-only'
+import { z } from 'zod'
+import { planLimits } from '#exchange/practice-plan-json'
+import { sessionOfSquad } from '#server/session-input'
+
+const ids = z.union([z.uuid().transform((id) => [id]), z.array(z.uuid()).max(planLimits.players)]).default([])
+
+/** What a coach who writes a practice into the book saw on the page, and answered. */
+export const confirmInput = sessionOfSquad.extend({
+  /** What stood in the book when the page was opened. */
+  version: z.string().max(200),
+  /** Up to which tap the page knew; null: it does not matter. */
+  cursor: z.coerce.number('reload the page').int().min(0).nullable().default(null),
+  /** What was tapped is to stand in the place of what was typed. */
+  overTyped: z
+    .literal('yes')
+    .optional()
+    .transform((answer) => answer === 'yes'),
+  /** Whose being out for today is taken back, each after a second answer. */
+  takenBack: ids,
+})
+export type ConfirmInput = z.output<typeof confirmInput>
+
+const round = z.preprocess(
+  (value) => (value === '' || value === undefined ? null : value),
+  z.coerce.number('choose one of the rounds').int().min(0).max(planLimits.turns).nullable(),
+)
+
+/** The answer to one question after a practice that nobody tapped. */
+export const asPlannedInput = sessionOfSquad.extend({
+  version: z.string().max(200),
+  /** Place of the last round that was played, from 0; null: all were. */
+  stoppedAfterRound: round,
+  /** Planned and not there at all. */
+  missing: ids,
+  /** Of each who left early: its id and, after a colon, the place of the last round it was there for. */
+  left: z
+    .preprocess(
+      (value) => (value === undefined ? [] : [value].flat().filter((text) => text !== '')),
+      z
+        .array(z.string().regex(/^[0-9a-f-]{36}:\d{1,3}$/, 'choose one of the rounds'))
+        .max(planLimits.players),
+    )
+    .transform((texts) =>
+      texts.map((text) => ({ playerId: text.slice(0, 36), afterRound: Number(text.slice(37)) })),
+    ),
+})
+export type AsPlannedInput = z.output<typeof asPlannedInput>
+
+/** A guest of a practice or match, and who of the club it turned out to be. */
+export const joinGuestInput = sessionOfSquad.extend({
+  guestId: z.uuid(),
+  playerId: z.uuid('choose a player of the list'),
+})
+export type JoinGuestInput = z.output<typeof joinGuestInput>
