@@ -9,8 +9,12 @@ export type Exchange =
   /** The server answered and will not: signed out, not this viewer's, cancelled. */
   | { readonly kind: 'refused'; readonly why: string }
 
-/** What the server's clock read between two moments of this phone's. All in milliseconds. */
-export type ServerClock = { readonly sentAt: number; readonly receivedAt: number; readonly serverNow: number }
+/** What the server's clock read between the sending and the answer, by this phone's steady clock. In milliseconds. */
+export type ServerClock = {
+  readonly sentSteady: number
+  readonly receivedSteady: number
+  readonly serverNow: number
+}
 
 const batch = 200
 const patienceMs = 12_000
@@ -50,7 +54,7 @@ async function ask<Value extends { readonly serverNow: number }>(
   sessionId: string,
   how: RequestInit,
 ): Promise<Asked<Value>> {
-  const sentAt = Date.now()
+  const sentSteady = performance.now()
   try {
     const response = await fetch(`/api/pitch/${encodeURIComponent(sessionId)}`, {
       ...how,
@@ -60,9 +64,10 @@ async function ask<Value extends { readonly serverNow: number }>(
     })
     // A server that is being started again, or a proxy without one, is no answer.
     if (response.status >= 500) return { kind: 'noSignal' }
+    const receivedSteady = performance.now()
     const value = await response.json()
     if (!response.ok) return { kind: 'refused', why: whyOf(value, response.status) }
-    return { kind: 'done', value, clock: { sentAt, receivedAt: Date.now(), serverNow: value.serverNow } }
+    return { kind: 'done', value, clock: { sentSteady, receivedSteady, serverNow: value.serverNow } }
   } catch {
     return { kind: 'noSignal' }
   }

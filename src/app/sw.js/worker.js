@@ -36,7 +36,7 @@ async function pageOf(path, request) {
 }
 
 async function fileOf(request) {
-  const kept = await caches.match(request, { ignoreVary: true })
+  const kept = await caches.match(new URL(request.url).pathname, { ignoreVary: true })
   return kept ? anew(kept) : fetch(request)
 }
 

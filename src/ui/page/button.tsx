@@ -27,3 +27,12 @@ export function LinkButton({ href, weight = 'plain', children }: LinkButtonProps
     </PageLink>
   )
 }
+
+/** A link that loads its page whole: for pages that a phone keeps, and those of another part of the book. */
+export function WholePageLinkButton({ href, weight = 'plain', children }: LinkButtonProps) {
+  return (
+    <a href={href} className={`${shape} ${look[weight]}`}>
+      {children}
+    </a>
+  )
+}

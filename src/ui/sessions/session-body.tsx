@@ -5,7 +5,7 @@ import type { Written } from '#squad/written'
 import type { SendForm } from '#ui/entry/send-form'
 import { totalsOfAccount } from '#ui/entry/session-totals'
 import { TotalsTable } from '#ui/entry/totals-table'
-import { LinkButton } from '#ui/page/button'
+import { LinkButton, WholePageLinkButton } from '#ui/page/button'
 import { Empty } from '#ui/page/empty'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
@@ -64,6 +64,11 @@ export function SessionBody(props: SessionBodyProps) {
               {isWritten ? 'Correct it' : 'Write it down'}
             </LinkButton>
           )}
+          {session.kind === 'practice' ? (
+            <WholePageLinkButton href={paths.pitch(session.id)} weight={props.isToCome ? 'main' : 'plain'}>
+              To the pitch
+            </WholePageLinkButton>
+          ) : null}
           <CancelButton squadId={squadId} sessionId={session.id} send={props.cancel} />
         </p>
       ) : null}

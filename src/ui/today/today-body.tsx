@@ -1,7 +1,7 @@
 import type { Day } from '#common/time'
 import type { Squad } from '#squad/squad'
 import { formatDay } from '#ui/format-day'
-import { LinkButton } from '#ui/page/button'
+import { LinkButton, WholePageLinkButton } from '#ui/page/button'
 import { Empty } from '#ui/page/empty'
 import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
@@ -106,6 +106,13 @@ function NextSession({ squad, next, today }: NextSessionProps) {
         </PageLink>
       </p>
       {about.length > 0 ? <p className="text-soft">{about.join(', ')}</p> : null}
+      {next.kind === 'practice' ? (
+        <p className="mt-2">
+          <WholePageLinkButton href={paths.pitch(next.id)} weight="main">
+            To the pitch
+          </WholePageLinkButton>
+        </p>
+      ) : null}
     </>
   )
 }

@@ -1,0 +1,25 @@
+'use client'
+
+import { liveQuery } from 'dexie'
+import { useEffect, useState } from 'react'
+import { findPractice, type KeptEvent, type KeptPractice, listEvents } from '#app/pitch/pitch-store'
+
+/** What this phone has of a practice, also as another tab of it changes it. */
+export type OnPhone = {
+  readonly practice: KeptPractice | null
+  readonly events: readonly KeptEvent[]
+}
+
+/** `null` until the phone has looked; `'notKept'` when its browser keeps nothing. */
+export function useKeptPractice(sessionId: string): OnPhone | null | 'notKept' {
+  const [found, setFound] = useState<OnPhone | null | 'notKept'>(null)
+  useEffect(() => {
+    const both = liveQuery(async (): Promise<OnPhone> => {
+      const [practice, events] = await Promise.all([findPractice(sessionId), listEvents(sessionId)])
+      return { practice: practice ?? null, events }
+    })
+    const subscription = both.subscribe({ next: setFound, error: () => setFound('notKept') })
+    return () => subscription.unsubscribe()
+  }, [sessionId])
+  return found
+}

@@ -1,0 +1,145 @@
+'use client'
+
+import { useCallback, useEffect, useRef, useState } from 'react'
+import { needsPlanAnew } from '#pitch/needs-plan-anew'
+import type { Deed } from '#pitch/pitch-event'
+import type { PitchPack } from '#pitch/pitch-pack'
+import type { PitchState } from '#pitch/pitch-state'
+import { type Anew, type ChosenShapes, planAnew } from '#pitch/plan-anew'
+import { replanDeed } from '#pitch/replan-deed'
+import { sayProof } from '#planning/plan-proof'
+import { planValues } from '#rotation/plan-values'
+import { type Replanned, usualTries } from '#rotation/replan'
+import { tailProblem, withTail } from '#rotation/tail-problem'
+import { prepareRotationWorker, solveInWorker } from '#solver/rotation-in-worker'
+import type { RotationNews } from '#ui/pitch/rotation-notice'
+
+const searchMs = 10_000
+
+type Planning = {
+  readonly news: RotationNews | null
+  /** What to say to all phones after these deeds, so that the plan fits who is here; empty where it does. */
+  readonly follow: (
+    after: PitchState,
+    how?: { readonly isAsked?: boolean; readonly chosen?: ChosenShapes },
+  ) => readonly Deed[]
+  /** Looks for the fairest rotation of what `follow` planned last, beside the page. */
+  readonly improve: (current: () => PitchState, onBetter: (deeds: readonly Deed[]) => void) => void
+  readonly dismiss: () => void
+}
+
+/**
+ * New rotations at the pitch: one at once, then, from a worker, the fairest there is, with its proof. What is called by
+ * then stays.
+ */
+export function useRotation(
+  pack: Omit<PitchPack, 'events' | 'cursor'> | null,
+  isBallByBall: boolean,
+): Planning {
+  const [news, setNews] = useState<RotationNews | null>(null)
+  const last = useRef<{ anew: Anew; made: Replanned } | null>(null)
+  const search = useRef<AbortController | null>(null)
+  useEffect(() => {
+    if (pack?.viewer.mayReplan && pack.plan) prepareRotationWorker()
+    return () => search.current?.abort()
+  }, [pack?.viewer.mayReplan, pack?.plan])
+
+  const follow = useCallback<Planning['follow']>(
+    (after, { isAsked = false, chosen } = {}) => {
+      const { plan } = after
+      if (!pack?.viewer.mayReplan || !plan || !(isAsked || needsPlanAnew(after))) return []
+      search.current?.abort()
+      const called = calledTurns(after, isBallByBall)
+      const anew = planAnew({
+        state: { ...after, plan },
+        known: pack.players,
+        called,
+        chosen,
+        tries: usualTries,
+      })
+      const { outcome } = anew
+      const made = outcome.kind === 'planned' ? outcome : outcome.smaller
+      last.current = made && { anew, made }
+      setNews((before) => newsOf(anew, { made, chosen, before }))
+      if (!made) return []
+      const sentence = `New rotation for ${countHere(after)}.`
+      return [replanDeed(anew.request, made, { fromTurn: anew.fromTurn, sentence })]
+    },
+    [pack, isBallByBall],
+  )
+
+  const improve = useCallback<Planning['improve']>(
+    (current, onBetter) => {
+      const planned = last.current
+      if (!planned) return
+      last.current = null
+      const { anew, made } = planned
+      const free = Math.max(anew.firstFree, firstUncalled(current(), isBallByBall))
+      const tail = tailProblem({ ...made.problem, restLimit: made.restLimitUsed }, made.plan, free)
+      if (tail.turns.length === 0) return
+      const abort = new AbortController()
+      search.current = abort
+      setNews((now) => now && { ...now, isSearching: true })
+      const settings = { seed: 1, timeLimitMs: searchMs, workLimit: null }
+      void solveInWorker(tail, settings, { signal: abort.signal }).then((found) => {
+        if (search.current !== abort) return
+        search.current = null
+        const rotation = found.kind === 'impossible' ? null : found.rotation
+        if (!rotation || abort.signal.aborted) return setNews((now) => now && { ...now, isSearching: false })
+        const { value, bound, proven } = rotation.unfairness
+        const before = planValues(tail, made.plan.slice(free)).unfairness
+        const players = tail.players.filter(({ present }) => present.some((isThere) => isThere)).length
+        const isBetter = value < before - 1e-6 * Math.max(1, before)
+        const sentence =
+          isBetter || proven ? sayProof({ value: Math.min(value, before), bound, proven, players }) : null
+        setNews((now) => now && { ...now, isSearching: false, proof: sentence })
+        // Called meanwhile: the plan that was made at once stays.
+        if (!isBetter || sentence === null || firstUncalled(current(), isBallByBall) > free) return
+        const better = { problem: made.problem, plan: withTail(made.plan, free, rotation.plan) }
+        onBetter([replanDeed(anew.request, better, { fromTurn: free, sentence })])
+      })
+    },
+    [isBallByBall],
+  )
+  return { news, follow, improve, dismiss: useCallback(() => setNews(null), []) }
+}
+
+/** Turns that are called: before the beginning none; then the round on the screen, or the ball and the next one. */
+function calledTurns(state: PitchState, isBallByBall: boolean): number {
+  if (state.status === 'notBegun') return 0
+  return isBallByBall || state.live ? 2 : (state.nextRound?.turns.length ?? 0)
+}
+
+/** First turn of the plan that nobody has called yet. */
+function firstUncalled(state: PitchState, isBallByBall: boolean): number {
+  const from = state.live?.index ?? state.next?.index ?? state.turns.length
+  return from + calledTurns(state, isBallByBall)
+}
+
+function countHere({ players }: PitchState): number {
+  return players.filter(({ state, isOut }) => state === 'here' && !isOut).length
+}
+
+function newsOf(
+  { outcome }: Anew,
+  of: {
+    readonly made: Replanned | null
+    readonly chosen: ChosenShapes | undefined
+    readonly before: RotationNews | null
+  },
+): RotationNews {
+  const shrink = outcome.kind === 'planned' ? [] : outcome.shrink
+  const shapes = shrink.map(({ round, proposals }) => ({
+    round,
+    proposals: proposals.map(({ sentence, stations }) => ({ sentence, stations })),
+  }))
+  // Where one of the shapes was chosen, the others can still be.
+  const kept = of.chosen ? (of.before?.shapes ?? []).filter(({ round }) => of.chosen?.has(round)) : []
+  return {
+    isMade: of.made !== null,
+    shapes: [...kept, ...shapes.filter(({ round }) => !kept.some((one) => one.round === round))],
+    chosen: of.chosen ?? new Map(),
+    isSearching: false,
+    proof: null,
+  }
+}

@@ -1,0 +1,136 @@
+import { placedIn } from '#pitch/changeover'
+import type { PitchPlayer } from '#pitch/pitch-pack'
+import { stateAt } from '#pitch/pitch-register'
+import type { PitchState } from '#pitch/pitch-state'
+import { requestNow } from '#pitch/request-now'
+import type { PlanRequest, PracticePlan } from '#planning/practice-plan'
+import { problemOfRequest, withFreeGames, withMirroredHalves } from '#planning/problem-of-request'
+import type { Station } from '#practice/turn'
+import { away, resting, seatPlace } from '#rotation/place'
+import type { RotationPlan } from '#rotation/plan'
+import type { RotationProblem, StationSeats } from '#rotation/problem'
+import { type Replan, type ReplanWish, replan } from '#rotation/replan'
+
+/** Areas that were chosen for what is left of a round, since those planned cannot be filled. */
+export type ChosenShapes = ReadonlyMap<number, readonly StationSeats[]>
+
+export type AnewWish = {
+  readonly state: PitchState & { readonly plan: PracticePlan }
+  /** As the phone knows them; for who may keep goal. */
+  readonly known: readonly PitchPlayer[]
+  /** Turns from the next on that are called already: only the places of those who left change in them. */
+  readonly called: number
+  readonly chosen?: ChosenShapes
+  readonly tries: number
+}
+
+/** A new rotation for what is left of a practice, with what is needed to improve it. */
+export type Anew = {
+  /** The request as it is now: who is here, who is expected still. */
+  readonly request: PlanRequest
+  /** First turn that may have changed, from 0. */
+  readonly fromTurn: number
+  /** First turn that was not called. */
+  readonly firstFree: number
+  readonly outcome: Replan
+}
+
+/** Makes a new rotation for who is here now. Turns played, and the one being played, stay as they were. */
+export function planAnew(wish: AnewWish): Anew {
+  const { state } = wish
+  const fromTurn = state.live ? state.live.index + 1 : (state.next?.index ?? state.turns.length)
+  // The turn being played is one of those that are called.
+  const called = Math.max(0, Math.min(wish.called - (state.live ? 1 : 0), state.turns.length - fromTurn))
+  const firstFree = fromTurn + called
+  const request = requestNow(state, wish.known)
+  const before = placesSoFar(wish, request)
+  const problem = problemNow(wish, { request, before, fromTurn, firstFree })
+  const ask = { before, fromTurn, called, seed: 1, tries: wish.tries }
+  return { request, fromTurn, firstFree, outcome: withMirroredGames({ ...ask, problem }, request) }
+}
+
+/** Free games are settled in a second go: who has which place in the first half has it in the second, on the other side. */
+function withMirroredGames(wish: ReplanWish, request: PlanRequest): Replan {
+  const first = replan(wish)
+  const found = first.kind === 'planned' ? first : first.smaller
+  if (!found) return first
+  const settled = withFreeGames(found.problem, { request, plan: found.plan })
+  if (settled === found.problem) return first
+  const again = replan({ ...wish, problem: settled, before: withMirroredHalves(found.plan, { request }) })
+  if (again.kind !== 'planned') return first
+  return first.kind === 'planned' ? again : { ...first, smaller: again }
+}
+
+/** The places of every turn: as it was played, as it is being played, or as the plan has it now. */
+function placesSoFar({ state }: AnewWish, request: PlanRequest): RotationPlan {
+  const played = new Map(state.played.map((turn) => [turn.index, turn]))
+  const next = state.live?.index ?? state.next?.index ?? state.turns.length
+  return state.turns.map((turn, index) => {
+    const own = played.get(index)
+    const live = state.live?.index === index ? state.live : null
+    const stations = own?.parts[0].stations ?? live?.stations ?? (index < next ? [] : turn.stations)
+    const seats = new Map(
+      placedIn(stations).map(({ playerId, station, role }) => [playerId, seatPlace(station, role)]),
+    )
+    const second = own?.start ?? live?.start ?? null
+    return request.players.map(({ playerId }) => {
+      const player = state.players.find((one) => one.playerId === playerId)
+      const isThere =
+        second === null
+          ? index >= next && player !== undefined
+          : player !== undefined && stateAt(player.segments, second)?.state === 'here'
+      return seats.get(playerId) ?? (isThere ? resting : away)
+    })
+  })
+}
+
+function problemNow(
+  { state, chosen }: AnewWish,
+  at: {
+    readonly request: PlanRequest
+    readonly before: RotationPlan
+    readonly fromTurn: number
+    readonly firstFree: number
+  },
+): RotationProblem {
+  const base = problemOfRequest(at.request)
+  const played = new Map(state.played.map((turn) => [turn.index, turn]))
+  const turns = base.turns.map((turn, index) => {
+    if (index >= at.firstFree)
+      return { ...turn, stations: chosen?.get(state.turns[index]?.round ?? -1) ?? turn.stations }
+    if (index >= at.fromTurn) return { ...turn, stations: seatsOf(state.turns[index]?.stations ?? []) }
+    const own = played.get(index)
+    const live = state.live?.index === index ? state.live : null
+    const stations = own?.parts[0].stations ?? live?.stations ?? []
+    return { ...turn, seconds: own ? own.end - own.start : turn.seconds, stations: seatsOf(stations) }
+  })
+  const players = base.players.map((player, place) => ({
+    ...player,
+    present: turns.map((_, index) =>
+      index < at.fromTurn
+        ? (at.before[index]?.[place] ?? away) !== away
+        : isExpected(state, at.request, place, index),
+    ),
+  }))
+  return { ...base, turns, players }
+}
+
+function seatsOf(stations: readonly Station[]): readonly StationSeats[] {
+  return stations.map(({ attack, defend, keep }) => ({
+    attack: attack.length,
+    defend: defend.length,
+    keep: keep.length,
+  }))
+}
+
+/** Whether somebody is there for a turn to come: here now and not to leave before it, or expected to come for it. */
+function isExpected(state: PitchState, { players }: PlanRequest, place: number, index: number): boolean {
+  const planned = players[place]
+  const player = state.players.find(({ playerId }) => playerId === planned?.playerId)
+  if (!planned || !player || player.isOut) return false
+  const [first = 1, last = 0] = [planned.present[0]?.[0], planned.present.at(-1)?.[1]]
+  if (player.state === 'here') return index + 1 <= last
+  const isAwaited = player.state === 'missing' && first > (state.next?.index ?? 0) + 1
+  const isTakenToBeHere = player.state === 'missing' && !state.isRegisterTaken
+  return (isAwaited || isTakenToBeHere) && first <= index + 1 && index + 1 <= last
+}

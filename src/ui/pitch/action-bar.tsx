@@ -1,0 +1,95 @@
+'use client'
+
+import { useState } from 'react'
+import type { LiveTurn } from '#pitch/live-turn'
+import type { PitchState } from '#pitch/pitch-state'
+import type { UpcomingRound } from '#pitch/upcoming'
+import type { Station } from '#practice/turn'
+import { ballNumber } from '#ui/pitch/ball-number'
+import type { OnDeeds } from '#ui/pitch/on-deeds'
+import { PitchButton } from '#ui/pitch/pitch-button'
+import { roundDone } from '#ui/pitch/round-deeds'
+import { StopSheet } from '#ui/pitch/stop-sheet'
+import { counted } from '#ui/plural'
+
+type ActionBarProps = {
+  readonly state: PitchState
+  readonly isByBall: boolean
+  /** Places of the next ball, in the size that was chosen. */
+  readonly stations: readonly Station[]
+  readonly onDeeds: OnDeeds
+  readonly onBallOver: (live: LiveTurn) => void
+}
+
+/** The one thing to tap now, and the way to stop. */
+export function ActionBar({ state, isByBall, stations, onDeeds, onBallOver }: ActionBarProps) {
+  const [isStopping, setIsStopping] = useState(false)
+  const { live, nextRound: round } = state
+  if (state.status === 'ended') return null
+  const stop = () =>
+    round && state.status === 'running' && !isByBall ? setIsStopping(true) : onDeeds([{ kind: 'stop' }])
+  return (
+    <>
+      {live ? (
+        <PitchButton weight="main" className="w-full text-2xl" onClick={() => onBallOver(live)}>
+          Ball over
+        </PitchButton>
+      ) : null}
+      {!live && round && isByBall ? (
+        <PitchButton
+          weight="main"
+          className="w-full text-2xl"
+          onClick={() => onDeeds([{ kind: 'turnStart', turn: round.turns[0].index, stations }])}
+        >
+          Start ball {ballNumber(state, round.turns[0].index)}
+        </PitchButton>
+      ) : null}
+      {!live && round && !isByBall ? (
+        // Another round, or one that is partly played, begins with all its balls.
+        <RoundDone key={round.turns[0].index} state={state} round={round} onDeeds={onDeeds} />
+      ) : null}
+      {state.status === 'running' ? (
+        <PitchButton weight={round || live ? 'quiet' : 'main'} className="w-full" onClick={stop}>
+          Stop here
+        </PitchButton>
+      ) : null}
+      {isStopping && round ? (
+        <StopSheet state={state} round={round} onDeeds={onDeeds} onClose={() => setIsStopping(false)} />
+      ) : null}
+    </>
+  )
+}
+
+type RoundDoneProps = Pick<ActionBarProps, 'state' | 'onDeeds'> & { readonly round: UpcomingRound }
+
+/** One tap for the round; the one that ends the last round ends the practice with it. */
+function RoundDone({ state, round, onDeeds }: RoundDoneProps) {
+  const most = round.turns.length
+  const [balls, setBalls] = useState(most)
+  const isLast = state.turns.at(-1)?.round === round.round
+  const done = () => onDeeds([roundDone(state, round, balls), ...(isLast ? [{ kind: 'stop' } as const] : [])])
+  return (
+    <div className="flex gap-2">
+      <PitchButton
+        aria-label="One ball fewer"
+        className="min-w-14 text-2xl"
+        disabled={balls <= 1}
+        onClick={() => setBalls(balls - 1)}
+      >
+        −
+      </PitchButton>
+      <PitchButton weight="main" className="min-w-0 flex-1 text-xl" onClick={done}>
+        {isLast ? 'Last round done' : 'Round done'}, {counted(balls, 'ball')}
+      </PitchButton>
+      {balls < most ? (
+        <PitchButton
+          aria-label="One ball more"
+          className="min-w-14 text-2xl"
+          onClick={() => setBalls(balls + 1)}
+        >
+          +
+        </PitchButton>
+      ) : null}
+    </div>
+  )
+}

@@ -1,0 +1,77 @@
+'use client'
+
+import type { LiveTurn } from '#pitch/live-turn'
+import type { PitchState } from '#pitch/pitch-state'
+import type { UpcomingRound } from '#pitch/upcoming'
+import type { PlayerId } from '#squad/player'
+import { ballNumber, ballsOf } from '#ui/pitch/ball-number'
+import type { Cast } from '#ui/pitch/cast'
+import { ChoicePart } from '#ui/pitch/choice-part'
+import type { Sized } from '#ui/pitch/choice-size'
+import { OnAndOff, PlacesCard } from '#ui/pitch/places-card'
+import { RoundHead } from '#ui/pitch/round-head'
+import { RunningClock } from '#ui/pitch/running-clock'
+
+type BallScreenProps = {
+  readonly state: PitchState
+  readonly roundCount: number
+  readonly cast: Cast
+  readonly now: () => number
+  readonly onOpen: (playerId: PlayerId) => void
+}
+
+/** The ball that is being played. */
+export function LiveBall({ live, state, cast, now, onOpen }: BallScreenProps & { readonly live: LiveTurn }) {
+  return (
+    <section aria-labelledby="ball" className="space-y-3">
+      <h2 id="ball" className="flex flex-wrap items-baseline justify-between text-2xl font-bold">
+        <span>
+          Playing: ball {ballNumber(state, live.index)} of {ballsOf(state, live.round)}
+        </span>
+        <RunningClock state={state} now={now} since={live.start} label="Time of this ball" />
+      </h2>
+      <PlacesCard stations={live.stations} on={new Set()} cast={cast} onOpen={onOpen} />
+    </section>
+  )
+}
+
+type NextBallProps = BallScreenProps & {
+  readonly round: UpcomingRound
+  readonly sized: Sized
+  readonly chosen: number | null
+  readonly onChoose: (size: number) => void
+}
+
+/** The ball that comes next: who comes on and who steps off, then everyone's place. */
+export function NextBall(props: NextBallProps) {
+  const { round, state, roundCount, cast, onOpen, sized, chosen, onChoose } = props
+  const [turn] = round.turns
+  const isFirst = state.played.length === 0
+  const choice = round.design?.choice ?? null
+  return (
+    <section aria-labelledby="round" className="space-y-3">
+      <RoundHead
+        round={round}
+        roundCount={roundCount}
+        cast={cast}
+        ball={{ number: ballNumber(state, turn.index), of: ballsOf(state, round.round) }}
+      />
+      {isFirst ? null : <OnAndOff on={turn.on} off={turn.off} cast={cast} />}
+      {choice ? (
+        <ChoicePart
+          choice={choice}
+          chosen={chosen}
+          stepsOff={sized.stepsOff}
+          cast={cast}
+          onChoose={onChoose}
+        />
+      ) : null}
+      <PlacesCard
+        stations={sized.stations}
+        on={new Set(isFirst ? [] : turn.on.map(({ playerId }) => playerId))}
+        cast={cast}
+        onOpen={onOpen}
+      />
+    </section>
+  )
+}

@@ -1,0 +1,143 @@
+'use client'
+
+import { type ReactNode, useState } from 'react'
+import type { PitchEvent } from '#pitch/pitch-event'
+import type { PitchPack } from '#pitch/pitch-pack'
+import type { PitchState } from '#pitch/pitch-state'
+import { BeginButton } from '#ui/pitch/begin-button'
+import { castOf } from '#ui/pitch/cast'
+import { MoreScreen } from '#ui/pitch/more-screen'
+import { NowScreen } from '#ui/pitch/now-screen'
+import type { OnDeeds } from '#ui/pitch/on-deeds'
+import { PitchFooter } from '#ui/pitch/pitch-footer'
+import type { PitchSettings } from '#ui/pitch/pitch-settings'
+import { type PitchTab, PitchTabs } from '#ui/pitch/pitch-tabs'
+import { RegisterScreen } from '#ui/pitch/register-screen'
+import { listedPlayers } from '#ui/pitch/register-words'
+import { RunningClock } from '#ui/pitch/running-clock'
+import { type OfflinePages, offlineSentence, type Saved, savedLine } from '#ui/pitch/saved-line'
+import { TotalsScreen } from '#ui/pitch/totals-screen'
+import { UndoButton } from '#ui/pitch/undo-button'
+import { useWakeLock } from '#ui/pitch/use-wake-lock'
+
+export type PitchScreensProps = {
+  readonly pack: Omit<PitchPack, 'events' | 'cursor'>
+  readonly state: PitchState
+  readonly events: readonly PitchEvent[]
+  readonly saved: Saved
+  readonly pages: OfflinePages
+  /** Why the book did not take something that was tapped here. */
+  readonly refusals: readonly string[]
+  /** The time, set right by the server's clock, in milliseconds. */
+  readonly now: () => number
+  readonly settings: PitchSettings
+  readonly onSettings: (settings: PitchSettings) => void
+  readonly onDeeds: OnDeeds
+  readonly onGuest: (name: string) => void
+  /** What the new rotation has to say: at work, too few, how fair. */
+  readonly rotation: ReactNode
+}
+
+/** One practice at the pitch: who is here, who goes now, what everyone has had. */
+export function PitchScreens(props: PitchScreensProps) {
+  const { pack, state, events, now, settings, onDeeds } = props
+  const isBegun = state.status !== 'notBegun'
+  const [chosen, setChosen] = useState<PitchTab | null>(null)
+  const tab = chosen ?? (isBegun ? 'now' : 'here')
+  const cast = castOf(state.plan, state.players)
+  useWakeLock(state.status === 'running')
+  const shared = { state, cast, now, onDeeds }
+  const isHelper = pack.viewer.kind === 'helper'
+  const { id: sessionId, squadId } = pack.session
+  const undo = (
+    <UndoButton
+      undoable={state.undoable}
+      redoable={state.redoable}
+      events={events}
+      cast={cast}
+      onDeeds={onDeeds}
+    />
+  )
+  const tabs = <PitchTabs tab={tab} onTab={setChosen} />
+  const setNotOut = (playerId: string) => {
+    const outs = state.undoable.filter(
+      ({ event, needsSecondAnswer }) =>
+        needsSecondAnswer && event.deed.kind === 'register' && event.deed.playerId === playerId,
+    )
+    onDeeds(
+      outs.flatMap(({ event, also }) =>
+        [event.id, ...also].map((undoes) => ({ kind: 'undo', undoes, secondAnswer: true }) as const),
+      ),
+    )
+  }
+  return (
+    <div className="flex min-h-dvh flex-col flat:grid flat:grid-cols-[1fr_17rem] flat:grid-rows-[auto_1fr]">
+      <PitchHeader {...props} />
+      <main id="content" className="mx-auto w-full max-w-3xl flex-1 space-y-4 px-3 py-3">
+        {tab === 'here' || tab === 'now' ? props.rotation : null}
+        {tab === 'here' ? (
+          <RegisterScreen
+            players={listedPlayers(state, pack.players)}
+            isBegun={isBegun}
+            onRegister={(playerId, is) => onDeeds([{ kind: 'register', playerId, state: is }])}
+            onNotOut={setNotOut}
+            onGuest={props.onGuest}
+            onEveryone={(playerIds) =>
+              onDeeds(playerIds.map((playerId) => ({ kind: 'register', playerId, state: 'here' }) as const))
+            }
+          />
+        ) : null}
+        {tab === 'now' ? (
+          <NowScreen
+            {...shared}
+            pack={pack}
+            settings={settings}
+            isAllSent={props.saved.waiting === 0}
+            onNotOut={setNotOut}
+            undo={undo}
+            tabs={tabs}
+          />
+        ) : null}
+        {tab === 'totals' ? <TotalsScreen {...shared} countsPoints={settings.countsPoints} /> : null}
+        {tab === 'more' ? (
+          <MoreScreen
+            {...shared}
+            sessionId={sessionId}
+            squadId={squadId}
+            isHelper={isHelper}
+            settings={settings}
+            onSettings={props.onSettings}
+            refusals={props.refusals}
+          />
+        ) : null}
+      </main>
+      {tab === 'now' ? null : (
+        <PitchFooter undo={undo} tabs={tabs}>
+          {tab === 'here' && !isBegun ? (
+            <BeginButton state={state} onDeeds={onDeeds} onBegun={() => setChosen('now')} />
+          ) : null}
+        </PitchFooter>
+      )}
+    </div>
+  )
+}
+
+function PitchHeader({ pack, state, saved, pages, now }: PitchScreensProps) {
+  const sentence = offlineSentence(pages)
+  return (
+    <header className="sticky top-0 z-10 border-b-2 border-ink bg-leaf px-3 pt-[max(0.25rem,env(safe-area-inset-top))] pb-1 flat:col-start-1">
+      <div className="flex items-baseline justify-between gap-3">
+        <h1 className="min-w-0 truncate text-lg font-bold">{pack.session.title || pack.session.squadName}</h1>
+        {state.status === 'notBegun' ? null : (
+          <span className="text-2xl">
+            <RunningClock state={state} now={now} label="Time of the practice" />
+          </span>
+        )}
+      </div>
+      <p role="status" className="text-base leading-tight tabular-nums">
+        {savedLine(saved)}
+      </p>
+      {sentence ? <p className="text-base leading-tight font-semibold">{sentence}</p> : null}
+    </header>
+  )
+}

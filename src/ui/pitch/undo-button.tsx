@@ -1,0 +1,65 @@
+'use client'
+
+import { useState } from 'react'
+import type { Deed, PitchEvent } from '#pitch/pitch-event'
+import type { RedoStep, UndoStep } from '#pitch/undo-steps'
+import { HoldButton } from '#ui/entry/hold-button'
+import type { Cast } from '#ui/pitch/cast'
+import { deedWords } from '#ui/pitch/deed-words'
+import { PitchButton } from '#ui/pitch/pitch-button'
+import { Sheet } from '#ui/pitch/sheet'
+import { stepsTogether, undoDeeds } from '#ui/pitch/undo-deeds'
+
+type UndoButtonProps = {
+  readonly undoable: readonly UndoStep[]
+  readonly redoable: readonly RedoStep[]
+  readonly events: readonly PitchEvent[]
+  readonly cast: Cast
+  readonly onDeeds: (deeds: readonly Deed[]) => void
+}
+
+/** Takes back the last tap, and the one before, and so on to the first. */
+export function UndoButton({ undoable, redoable, events, cast, onDeeds }: UndoButtonProps) {
+  const [isAsking, setIsAsking] = useState(false)
+  const steps = stepsTogether(undoable)
+  const first = steps.at(-1)
+  if (!first) return null
+  const needsAnswer = steps.some(({ needsSecondAnswer }) => needsSecondAnswer)
+  const undo = () => onDeeds(undoDeeds(steps, events))
+  const what = deedWords(first.event.deed, cast)
+  const again = redoable[0]
+  return (
+    <div className="flex gap-2">
+      <PitchButton
+        className="min-w-0 flex-1 truncate"
+        onClick={() => (needsAnswer ? setIsAsking(true) : undo())}
+      >
+        Undo: {what}
+      </PitchButton>
+      {again ? (
+        <PitchButton
+          className="min-w-0 shrink truncate"
+          aria-label={`Again: ${deedWords(again.event.deed, cast)}`}
+          onClick={() => onDeeds(again.by.map((undoes) => ({ kind: 'undo', undoes })))}
+        >
+          Again
+        </PitchButton>
+      ) : null}
+      {isAsking ? (
+        <Sheet title={`Undo: ${what}`} onClose={() => setIsAsking(false)}>
+          <p>Out for today lasts for the whole day. It is taken back only if it was tapped by mistake.</p>
+          <HoldButton
+            label="Take it back (press and hold)"
+            question="Was it tapped by mistake?"
+            yes="Yes, by mistake"
+            isOn={false}
+            onConfirm={() => {
+              undo()
+              setIsAsking(false)
+            }}
+          />
+        </Sheet>
+      ) : null}
+    </div>
+  )
+}
