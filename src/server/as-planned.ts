@@ -34,11 +34,11 @@ export async function writeAsPlannedOf(
         path: '',
         message: 'Turns were tapped at this practice: look at what was tapped, and write that.',
       })
-    const deed = asPlannedDeed(state.turns, {
-      stoppedAfterRound: input.stoppedAfterRound,
-      left: input.left.filter(({ playerId }) => !input.missing.includes(playerId)),
-    })
-    const events = eventsOfAnswer(deed, { missing: input.missing, now })
+    const { stoppedAfterRound } = input
+    const left = input.left.filter(({ afterRound }) => afterRound !== null)
+    const missing = input.left.filter(({ afterRound }) => afterRound === null)
+    const deed = asPlannedDeed(state.turns, { stoppedAfterRound, left })
+    const events = eventsOfAnswer(deed, { missing: missing.map(({ playerId }) => playerId), now })
     await takeEvents(tx, { kind: 'coach', viewer }, { session, events, now })
     const answered = { cursor: null, overTyped: false, takenBack: [] }
     const result = await writeTapped(tx, viewer, { session, input: answered, now })

@@ -67,7 +67,8 @@ export async function rebuildSessions(
   )
 }
 
-async function loadSquadRules(
+/** What the accounts of these sessions depend on beside the sessions. */
+export async function loadSquadRules(
   tx: ClubTx,
   squadId: SquadId,
   written: readonly WrittenSession[],

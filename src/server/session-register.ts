@@ -46,7 +46,8 @@ export async function writeRegister(
   return changed.length
 }
 
-function playersWithOtherLines(
+/** Whose lines are others in the second register than in the first. */
+export function playersWithOtherLines(
   before: readonly RegisterLine[],
   after: readonly RegisterLine[],
 ): readonly PlayerId[] {

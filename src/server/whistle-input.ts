@@ -31,18 +31,19 @@ export const asPlannedInput = sessionOfSquad.extend({
   version: z.string().max(200),
   /** Place of the last round that was played, from 0; null: all were. */
   stoppedAfterRound: round,
-  /** Planned and not there at all. */
-  missing: ids,
-  /** Of each who left early: its id and, after a colon, the place of the last round it was there for. */
+  /** Of each who was not there to the end: its id and, after a colon, the place of its last round, or `none`. */
   left: z
     .preprocess(
       (value) => (value === undefined ? [] : [value].flat().filter((text) => text !== '')),
       z
-        .array(z.string().regex(/^[0-9a-f-]{36}:\d{1,3}$/, 'choose one of the rounds'))
+        .array(z.string().regex(/^[0-9a-f-]{36}:(\d{1,3}|none)$/, 'choose one of the rounds'))
         .max(planLimits.players),
     )
     .transform((texts) =>
-      texts.map((text) => ({ playerId: text.slice(0, 36), afterRound: Number(text.slice(37)) })),
+      texts.map((text) => {
+        const [playerId = '', round = ''] = text.split(':')
+        return { playerId, afterRound: round === 'none' ? null : Number(round) }
+      }),
     ),
 })
 export type AsPlannedInput = z.output<typeof asPlannedInput>
