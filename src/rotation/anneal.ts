@@ -8,8 +8,8 @@ import {
   situationChange,
   unfairnessChange,
 } from '#rotation/exchange'
-import { resting } from '#rotation/place'
 import { proposals } from '#rotation/proposals'
+import { roleChangesNear } from '#rotation/role-changes-near'
 
 /** The goals in their order; one is lowered at a time, and those before it never rise. */
 export const goals = ['unfairness', 'situations', 'roleChanges', 'mixing'] as const
@@ -114,25 +114,6 @@ function squares(
 
 function pairExcess(board: Board, { one, other }: Exchange, limit: number | null): number {
   return limitExcess(board, one, limit) + limitExcess(board, other, limit)
-}
-
-function roleChangesNear(board: Board, { one, other, turns }: Exchange): number {
-  let changes = 0
-  let counted = -1
-  for (const turn of turns) {
-    for (let at = Math.max(turn, counted + 1); at <= turn + 1; at += 1) {
-      changes += changedRole(board, one, at) + changedRole(board, other, at)
-      counted = at
-    }
-  }
-  return changes
-}
-
-function changedRole(board: Board, player: number, turn: number): 0 | 1 {
-  if (turn < 1 || turn >= board.turns || board.roundOf[turn] !== board.roundOf[turn - 1]) return 0
-  const place = board.place[turn * board.players + player] as number
-  const before = board.place[(turn - 1) * board.players + player] as number
-  return place > resting && before > resting && board.role[place] !== board.role[before] ? 1 : 0
 }
 
 function mixingOf(board: Board, { one, other }: Exchange): number {

@@ -44,6 +44,8 @@ export type RotationRound = {
   readonly keepersStay: boolean
   /** Who alone may attack and who alone may defend; null: anyone. */
   readonly sides: { readonly attack: readonly number[]; readonly defend: readonly number[] } | null
+  /** Nobody should attack or defend twice running while others wait: a wish, kept where it costs nothing. */
+  readonly isSpread?: boolean
 }
 
 export type RotationTurn = {

@@ -11,6 +11,7 @@ import type { RotationProblem } from '#rotation/problem'
 import { leastRestByCounting } from '#rotation/rest-bound'
 import { returnToOld } from '#rotation/return-to-old'
 import { settle } from '#rotation/settle'
+import { spreadTurns } from '#rotation/spread-turns'
 
 export type TailWish = {
   readonly old: RotationPlan
@@ -48,6 +49,7 @@ export function replanTail(problem: RotationProblem, wish: TailWish): TailPlan |
   const [closeValue = 0, fairValue = 0] = values
   const chosen = isSameLimit && closeValue <= fairValue * (1 + asFair) + 1e-6 ? closeBoard : board
   returnToOld(chosen, wish.old, { restLimit: limit, most: wish.tries })
+  spreadTurns(chosen, { restLimit: limit, most: wish.tries })
   settle(chosen, limit)
   return { plan: planOf(chosen), restLimitUsed: limit }
 }

@@ -4,11 +4,14 @@ import { designedPlan } from '#rotation/mixing-designs'
 import type { RotationPlan } from '#rotation/plan'
 import { type PlanValues, planValues } from '#rotation/plan-values'
 import { settle } from '#rotation/settle'
+import { spreadTurns } from '#rotation/spread-turns'
 import { boardOf, legalPlan, lower, type Search } from '#solver/search'
 
 /** Exchanges tried for each goal: so many for each player and turn, and never more than so many. */
 const triesPerPlace = 250
 const mostTries = 100_000
+/** Exchanges looked at for the wish that nobody goes twice running. */
+const mostQuiet = 20_000
 /** How often mixing is tried again where its bound is not reached. */
 const mixingRounds = 3
 
@@ -26,6 +29,7 @@ export function polish(search: Search, plan: RotationPlan, restLimit: number | n
   const designed = isWished ? null : designedPlan(search.problem)
   if (designed && isBetter(search, designed, planOf(board), restLimit)) return designed
   mix(search, board, { restLimit, tries })
+  spreadTurns(board, { restLimit, most: mostQuiet })
   settle(board, restLimit)
   return planOf(board)
 }

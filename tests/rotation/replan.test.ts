@@ -9,7 +9,7 @@ import { tailProblem } from '#rotation/tail-problem'
 import { type ReplanCase, replanCase } from '../support/replan-cases'
 import { aRound, problemOf, smallRequest } from '../support/rotation-builder'
 
-const cases = Array.from({ length: 320 }, (_, index) => replanCase(index + 1, 6000)).filter(
+const cases = Array.from({ length: 320 }, (_, index) => replanCase(index + 1, 3000)).filter(
   (own): own is ReplanCase => own !== null,
 )
 
