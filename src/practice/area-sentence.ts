@@ -38,7 +38,7 @@ export function areaVerdict(
 const says = {
   tighter: (pitches: string) =>
     `tighter than a match on ${pitches}, so more of the ball and less running than a match has`,
-  within: (pitches: string) => `as a match on ${pitches}, at least in some rounds`,
+  within: (pitches: string) => `as in a match on ${pitches}, at least in some rounds`,
   wider: (pitches: string) =>
     `wider than a match on ${pitches}, so more running and less of the ball than a match has`,
 }

@@ -47,7 +47,9 @@ type AdaptationLineProps = {
 
 function AdaptationLine({ adaptation, sheet, turnout }: AdaptationLineProps) {
   const lines = effectLines(adaptationEffects(sheet, { adaptation, children: turnout }))
-  const rising = sheet.rounds.filter(({ isFreeGame }) => !isFreeGame).length
+  const rising = sheet.rounds.filter(({ isFreeGame }) => !isFreeGame).map(({ title }) => title)
+  const isEvery = (rounds: readonly string[]) =>
+    rising.length > 1 && rising.every((title) => rounds.includes(title))
   return (
     <li className="border-b border-rule py-3">
       <p className="font-semibold">{adaptation.title}</p>
@@ -59,7 +61,7 @@ function AdaptationLine({ adaptation, sheet, turnout }: AdaptationLineProps) {
       </p>
       {lines.map(({ rounds, pieces }) => (
         <p key={rounds.join()} className="text-sm text-soft">
-          {rounds.length >= rising && rising > 1 ? 'Every round' : rounds.join(', ')}: {pieces.join('; ')}.
+          {isEvery(rounds) ? 'Every round' : rounds.join(', ')}: {pieces.join('; ')}.
         </p>
       ))}
     </li>

@@ -1,4 +1,5 @@
 import type { Caution } from '#practice/design-cautions'
+import { capital } from '#ui/capital'
 import { SectionTitle } from '#ui/page/section-title'
 
 const subjects: Readonly<Record<Caution['subject'], string>> = {
@@ -32,7 +33,7 @@ export function CautionList({ cautions }: { readonly cautions: readonly Caution[
               {words}
             </p>
             <p className="text-sm text-soft">
-              {source.body}: {source.title} ({source.season}).
+              {capital(source.body)}: {source.title} ({source.season}).
             </p>
           </li>
         ))}

@@ -9,7 +9,6 @@ import { Empty } from '#ui/page/empty'
 import { Field } from '#ui/page/field'
 import { PageLink } from '#ui/page/page-link'
 import { Select } from '#ui/page/select'
-import { Table } from '#ui/page/table'
 import { paths, withChoices } from '#ui/paths'
 import { counted } from '#ui/plural'
 
@@ -60,7 +59,7 @@ export function DesignList(props: DesignListProps) {
             {of === 0 ? 'There is none yet.' : 'No design is like this. Leave one of the choices open.'}
           </Empty>
         ) : (
-          <DesignTable squad={squad} designs={designs} />
+          <DesignLines squad={squad} designs={designs} />
         )}
       </section>
       {putAway > 0 || filter.isPutAway ? (
@@ -121,33 +120,31 @@ function FilterForm({ squad, cast, themes, filter }: DesignListProps) {
   )
 }
 
-function DesignTable({ squad, designs }: Pick<DesignListProps, 'squad' | 'designs'>) {
+/** Lines and no table: on a phone each is read as a sentence. */
+function DesignLines({ squad, designs }: Pick<DesignListProps, 'squad' | 'designs'>) {
   return (
-    <Table
-      caption="Designs by name"
-      hideCaption
-      head={[
-        { key: 'name', label: 'Design' },
-        { key: 'children', label: 'Children', isFigure: true },
-        { key: 'best', label: 'Best with', isFigure: true },
-        { key: 'kinds', label: 'Rounds' },
-        { key: 'length', label: 'Minutes', isFigure: true },
-      ]}
-    >
+    <ul className="border-t border-rule">
       {designs.map(({ id, name, themeName, needed, kinds, lengthSeconds }) => (
-        <tr key={id}>
-          <th scope="row" className="sm:min-w-56">
-            <PageLink href={paths.design(squad.id, { designId: id })} className="tap flex items-center">
+        <li
+          key={id}
+          className="grid gap-x-8 border-b border-rule py-2 md:grid-cols-[minmax(0,2fr)_minmax(0,1fr)_minmax(0,2fr)_6rem] md:items-center"
+        >
+          <div>
+            <PageLink
+              href={paths.design(squad.id, { designId: id })}
+              className="tap inline-flex items-center font-semibold"
+            >
               {name}
             </PageLink>
-            {themeName ? <span className="block text-sm font-normal text-soft">{themeName}</span> : null}
-          </th>
-          <td className="figure">{needed ? spanText(needed.fewest, needed.most) : '–'}</td>
-          <td className="figure">{needed?.best ?? '–'}</td>
-          <td>{capital(kinds.map((kind) => kindWords[kind]).join(', '))}</td>
-          <td className="figure">{Math.round(lengthSeconds / 60)}</td>
-        </tr>
+            {themeName ? <p className="text-sm text-soft">{themeName}</p> : null}
+          </div>
+          <p className="tabular-nums">
+            {needed ? `${spanText(needed.fewest, needed.most)} children, best with ${needed.best}` : '–'}
+          </p>
+          <p className="text-soft">{capital(kinds.map((kind) => kindWords[kind]).join(', '))}</p>
+          <p className="tabular-nums md:text-right">about {Math.round(lengthSeconds / 60)} min</p>
+        </li>
       ))}
-    </Table>
+    </ul>
   )
 }

@@ -17,13 +17,15 @@ type StretchPartProps = {
   readonly needed: ChildrenNeeded | null
 }
 
-const mostRows = 20
+/** Rows of the table beside the one asked for, and the best. */
+const fewerShown = 5
+const moreShown = 4
 
 /** How the rounds look when fewer come, or more. */
 export function StretchPart({ squadId, sheet, cast, turnout, needed }: StretchPartProps) {
   if (!needed) return null
-  const from = Math.max(2, Math.min(needed.fewest - 2, turnout))
-  const to = Math.min(from + mostRows - 1, Math.max(needed.most, turnout))
+  const from = Math.max(2, Math.min(turnout - fewerShown, needed.best - 2))
+  const to = Math.max(turnout + moreShown, needed.best)
   const rows = Array.from({ length: to - from + 1 }, (_, index) => from + index)
   const stretched = (present: number) =>
     stretchDesign(sheet, { present, keepersAble: Math.min(present, cast.mayKeep) })
