@@ -56,11 +56,14 @@ function roundsOf(request: PlanRequest, frames: readonly TurnFrame[]) {
     const before = frames[turn - 1]
     if (before?.round !== frame.round || before.half !== frame.half) {
       const round = request.design.rounds[frame.round]
+      const sides = sideListsOf(request, frame)
       rounds.push({
         id: frame.half === 1 ? `${frame.round + 1}b` : `${frame.round + 1}`,
         turnSeconds: frame.seconds,
         keepersStay: (round?.keepersStay ?? false) && frame.stations.every(({ keep }) => keep <= 1),
-        sides: sideListsOf(request, frame),
+        sides,
+        // Where one side is smaller somebody goes twice, but not twice running.
+        isSpread: sides !== null,
       })
     }
     return rounds.length - 1

@@ -14,6 +14,7 @@ import { planWithinLimits } from '#rotation/plan-within-limits'
 import type { RotationProblem } from '#rotation/problem'
 import { leastRestByCounting } from '#rotation/rest-bound'
 import { settle } from '#rotation/settle'
+import { spreadTurns } from '#rotation/spread-turns'
 
 /** A rotation that keeps every rule, made at once; `problem` has its free games settled as they stand in it. */
 export type QuickPlan = {
@@ -106,6 +107,7 @@ function improve(
     anneal(board, { ...wish, mayGoOn: () => true })
     if (goal === 'unfairness') settle(board, from.limit)
   }
+  spreadTurns(board, { restLimit: from.limit, most: tries.roleChanges })
   settle(board, from.limit)
   return planOf(board)
 }
