@@ -23,6 +23,10 @@ export const paths = {
   /** What was tapped, to be checked and written into the book. */
   whistle: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
     `/squads/${squadId}/sessions/${sessionId}/whistle`,
+  plan: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
+    `/squads/${squadId}/sessions/${sessionId}/plan`,
+  planSheet: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
+    `/squads/${squadId}/sessions/${sessionId}/plan/sheet`,
   themes: (squadId: SquadId) => `/squads/${squadId}/themes`,
   designs: (squadId: SquadId) => `/squads/${squadId}/designs`,
   design: (squadId: SquadId, { designId }: { readonly designId: string }) =>

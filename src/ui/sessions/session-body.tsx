@@ -69,6 +69,9 @@ export function SessionBody(props: SessionBodyProps) {
               To the pitch
             </WholePageLinkButton>
           ) : null}
+          {session.kind === 'practice' && !isWritten ? (
+            <LinkButton href={paths.plan(squadId, { sessionId: session.id })}>Plan it</LinkButton>
+          ) : null}
           <CancelButton squadId={squadId} sessionId={session.id} send={props.cancel} />
         </p>
       ) : null}

@@ -108,6 +108,11 @@ function NextSession({ squad, next, today }: NextSessionProps) {
       {about.length > 0 ? <p className="text-soft">{about.join(', ')}</p> : null}
       {next.kind === 'practice' ? (
         <p className="mt-2">
+          <LinkButton href={paths.plan(squad.id, { sessionId: next.id })}>Plan it</LinkButton>
+        </p>
+      ) : null}
+      {next.kind === 'practice' ? (
+        <p className="mt-2">
           <WholePageLinkButton href={paths.pitch(next.id)} weight="main">
             To the pitch
           </WholePageLinkButton>

@@ -1,0 +1,84 @@
+import { presentByRegister } from '#planning/expected'
+import { designForDay, expectedPlayer } from '#planning/new-request'
+import { draftOf, draftOfSaved, type PlanDraft } from '#planning/plan-draft'
+import type { PlannedPlayer, PlanRequest, PracticePlan } from '#planning/practice-plan'
+import type { ThemeShort } from '#planning/season-gaps'
+import { suggestDesigns } from '#planning/suggest-designs'
+import { turnFrames } from '#planning/turn-frames'
+import type { DesignSheet } from '#practice/design-sheet'
+import { rotationColumns } from '#rotation/problem'
+import type { RegisterLine } from '#squad/register'
+import type { PlanningPair, PlanningPlayer, PlanningPolicy } from '#ui/planning/planning-types'
+import { seasonFor } from '#ui/planning/season-for'
+
+export type PlanningStart = {
+  readonly session: { readonly designId: string | null }
+  readonly plan: PracticePlan | null
+  readonly players: readonly PlanningPlayer[]
+  readonly themeShort: ThemeShort
+  readonly register: readonly RegisterLine[]
+  readonly designs: readonly DesignSheet[]
+  readonly pairs: readonly PlanningPair[]
+  readonly policy: Pick<PlanningPolicy, 'restLimitTurns'>
+}
+
+/** What the page begins with: the plan that was saved, by the book as it stands now; else everyone expected and a design. */
+export function firstDraft(start: PlanningStart): PlanDraft {
+  if (!start.plan) return draftOf(newRequest(start))
+  const { turns: _turns, proof: _proof, ...request } = start.plan
+  const players = request.players.map((player) => asOfNow(player, { start, request }))
+  const isMoved = players.some((player, index) => isOtherGap(player, request.players[index]))
+  const plan = {
+    ...start.plan,
+    players,
+    proof: { ...start.plan.proof, bound: isMoved ? 0 : start.plan.proof.bound },
+  }
+  return draftOfSaved(plan) ?? draftOf({ ...request, players })
+}
+
+function asOfNow(
+  player: PlannedPlayer,
+  { start, request }: { readonly start: PlanningStart; readonly request: PlanRequest },
+): PlannedPlayer {
+  const known = start.players.find(({ id }) => id === player.playerId)
+  return known ? { ...player, keeps: known.keeps, gap: seasonFor(known, request.rules).gap } : player
+}
+
+function isOtherGap(player: PlannedPlayer, before: PlannedPlayer | undefined): boolean {
+  return rotationColumns.some((column) => Math.abs(player.gap[column] - (before?.gap[column] ?? 0)) > 1e-6)
+}
+
+/** The session's own design, else the one that suggests itself; whoever is in the register, else the members. */
+function newRequest(start: PlanningStart): PlanRequest {
+  const members = start.players.filter(({ isMember }) => isMember).map(({ id }) => id)
+  const [suggested] = suggestDesigns(start.designs, { short: start.themeShort, expected: members })
+  const sheet = start.designs.find(({ id }) => id === start.session.designId) ?? suggested?.design
+  const design = sheet ? designForDay(sheet) : noDesign
+  return {
+    design,
+    players: expectedPlayers(start, design),
+    rules: { restLimit: start.policy.restLimitTurns, isGentle: true, keepsSides: false },
+    apart: pairsOf(start.pairs, 'apart'),
+    together: pairsOf(start.pairs, 'together'),
+    locks: [],
+  }
+}
+
+const noDesign: PlanRequest['design'] = { id: null, name: '', themeId: null, sides: null, rounds: [] }
+
+function pairsOf(pairs: readonly PlanningPair[], kind: PlanningPair['kind']): PlanRequest['apart'] {
+  return pairs.filter((pair) => pair.kind === kind).map(({ playerIds }) => playerIds)
+}
+
+function expectedPlayers(start: PlanningStart, design: PlanRequest['design']): readonly PlannedPlayer[] {
+  const turnCount = turnFrames(design.rounds).length
+  return start.players.flatMap((player) => {
+    const own = expectedPlayer(
+      { playerId: player.id, keeps: player.keeps, gap: player.season.practice.gap },
+      turnCount,
+    )
+    if (start.register.length === 0) return player.isMember ? [own] : []
+    const present = presentByRegister(start.register, { playerId: player.id, rounds: design.rounds })
+    return present.length > 0 ? [{ ...own, present }] : []
+  })
+}

@@ -1,0 +1,93 @@
+'use client'
+
+import type { Day } from '#common/time'
+import type { PlanRequest } from '#planning/practice-plan'
+import type { SendForm } from '#ui/entry/send-form'
+import { formatDay } from '#ui/format-day'
+import { Button } from '#ui/page/button'
+import { Details } from '#ui/page/details'
+import { Field } from '#ui/page/field'
+import { ReplyForm } from '#ui/page/reply-form'
+import { Select } from '#ui/page/select'
+import { Check } from '#ui/planning/expected-part'
+import type { NameOf, PlanningPair, PlanningPlayer } from '#ui/planning/planning-types'
+
+type PairsPartProps = {
+  readonly squadId: string
+  readonly day: Day
+  readonly request: PlanRequest
+  readonly pairs: readonly PlanningPair[]
+  readonly players: readonly PlanningPlayer[]
+  readonly nameOf: NameOf
+  readonly onAsk: (change: (request: PlanRequest) => PlanRequest) => void
+  readonly addPair: SendForm
+  readonly endPair: SendForm
+}
+
+const kinds = { apart: 'kept apart', together: 'together where it costs nothing' }
+
+const isPair = (own: readonly [string, string], other: readonly [string, string]) =>
+  own.every((id) => other.includes(id))
+
+/** Two children kept apart or together for some time. No reason is asked for, and only the squad's coaches see it. */
+export function PairsPart(props: PairsPartProps) {
+  const { squadId, day, request, pairs, players, nameOf, onAsk, addPair, endPair } = props
+  const toggle = ({ playerIds, kind }: PlanningPair, isOn: boolean) =>
+    onAsk((own) => {
+      const others = own[kind].filter((pair) => !isPair(pair, playerIds))
+      return { ...own, [kind]: isOn ? [...others, playerIds] : others }
+    })
+  const options = [
+    { value: '', label: 'Choose a name' },
+    ...players.filter(({ isMember }) => isMember).map(({ id, name }) => ({ value: id, label: name })),
+  ]
+  return (
+    <Details summary={pairs.length === 0 ? 'Pairs: none' : `Pairs: ${pairs.length}`}>
+      <p className="max-w-prose text-sm text-soft">
+        No reason is asked for or kept. Only coaches of this squad and the head coach see pairs; they are on
+        no printed sheet.
+      </p>
+      <ul className="mt-2">
+        {pairs.map((pair) => (
+          <li key={pair.id} className="flex flex-wrap items-center gap-x-4 border-b border-rule py-1.5">
+            <Check
+              label={`${nameOf(pair.playerIds[0])} and ${nameOf(pair.playerIds[1])}: ${kinds[pair.kind]}${pair.lastDay ? `, until ${formatDay(pair.lastDay, 'short')}` : ''}`}
+              isTicked={request[pair.kind].some((own) => isPair(own, pair.playerIds))}
+              onChange={(isOn) => toggle(pair, isOn)}
+            />
+            <ReplyForm send={endPair} refusedTitle="Not ended" waiting="Ending it …" className="ml-auto">
+              <input type="hidden" name="squadId" value={squadId} />
+              <input type="hidden" name="pairId" value={pair.id} />
+              <input type="hidden" name="lastDay" value={day} />
+              <Button weight="plain">End after this practice</Button>
+            </ReplyForm>
+          </li>
+        ))}
+      </ul>
+      <ReplyForm
+        send={addPair}
+        refusedTitle="Not noted"
+        waiting="Noting it …"
+        places={{ oneId: 'First', otherId: 'Second', kind: 'How', firstDay: 'From', lastDay: 'Last day' }}
+        className="mt-4 grid max-w-2xl gap-3 sm:grid-cols-2"
+      >
+        <input type="hidden" name="squadId" value={squadId} />
+        <input type="hidden" name="firstDay" value={day} />
+        <Select name="oneId" label="First" options={options} defaultValue="" required />
+        <Select name="otherId" label="Second" options={options} defaultValue="" required />
+        <Select
+          name="kind"
+          label="How"
+          options={[
+            { value: 'apart', label: 'Keep apart' },
+            { value: 'together', label: 'Keep together' },
+          ]}
+        />
+        <Field name="lastDay" type="date" label="Last day" min={day} required />
+        <p>
+          <Button weight="plain">Note this pair</Button>
+        </p>
+      </ReplyForm>
+    </Details>
+  )
+}

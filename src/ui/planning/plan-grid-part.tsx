@@ -1,0 +1,179 @@
+'use client'
+
+import { type KeyboardEvent, useMemo, useState } from 'react'
+import { type GridCell, gridOfPlan } from '#planning/plan-grid'
+import type { PlanRequest } from '#planning/practice-plan'
+import type { CellPlace } from '#practice/grid'
+import { markOf } from '#practice/grid-mark'
+import type { RotationPlan } from '#rotation/plan'
+import { placeAfter } from '#ui/entry/mark-grid'
+import { practiceMarkLook } from '#ui/entry/mark-look'
+import type { NameOf } from '#ui/planning/planning-types'
+
+type PlanGridPartProps = {
+  readonly request: PlanRequest
+  readonly plan: RotationPlan
+  readonly nameOf: NameOf
+  /** Player and turn that were tapped first; null: none. */
+  readonly chosen: CellPlace | null
+  readonly onTap: (place: CellPlace) => void
+}
+
+const cellId = ({ row, column }: CellPlace) => `place-${row}-${column}`
+
+/** Children × turns: letters, patterns and colours say the role, a number the area, a small mark who comes on or goes off. */
+export function PlanGridPart({ request, plan, nameOf, chosen, onTap }: PlanGridPartProps) {
+  const [at, setAt] = useState<CellPlace>({ row: 0, column: 0 })
+  const { rounds } = request.design
+  const grid = useMemo(
+    () =>
+      gridOfPlan(plan, {
+        rounds,
+        playerIds: request.players.map(({ playerId }) => playerId),
+        locks: request.locks,
+      }),
+    [plan, rounds, request.players, request.locks],
+  )
+  const size = { rows: grid.rows.length, columns: plan.length }
+  const firsts = new Set(grid.rounds.map(({ from }) => from))
+  const handleKey = (event: KeyboardEvent, place: CellPlace) => {
+    if (event.key === 'Enter') return
+    const next = placeAfter(event.key, place, size)
+    if (!next) return
+    event.preventDefault()
+    setAt(next)
+    document.getElementById(cellId(next))?.focus()
+  }
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
+    <section className="overflow-x-auto" tabIndex={0} aria-label="The plan, turn by turn">
+      <table className="figures border-separate border-spacing-0">
+        <caption className="sr-only">The plan: children in rows, turns in columns</caption>
+        <thead>
+          <tr>
+            <td className="sticky left-0 z-[1] bg-leaf" />
+            {grid.rounds.map(({ round, from, to }) => (
+              <th
+                key={from}
+                scope="colgroup"
+                colSpan={to - from}
+                className="border-l-2 border-rule-strong px-1.5 text-left align-bottom text-sm font-semibold"
+              >
+                <span className="line-clamp-2">
+                  {round + 1}. {rounds[round]?.title}
+                </span>
+              </th>
+            ))}
+          </tr>
+          <tr>
+            <th
+              scope="col"
+              className="sticky left-0 z-[1] bg-leaf pr-2 text-left text-sm font-medium text-soft"
+            >
+              Player
+            </th>
+            {plan.map((_, turn) => (
+              <th
+                // biome-ignore lint/suspicious/noArrayIndexKey: a turn is its number
+                key={turn}
+                scope="col"
+                className={`min-w-11 text-center text-sm font-medium text-soft ${firsts.has(turn) ? 'border-l-2 border-rule-strong' : ''}`}
+              >
+                {turn + 1}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {grid.rows.map((row, rowIndex) => (
+            <tr key={row.playerId}>
+              <th
+                scope="row"
+                className="sticky left-0 z-[1] w-24 min-w-24 bg-leaf py-0.5 pr-2 text-left text-sm font-medium sm:w-44 sm:min-w-44"
+              >
+                <span className="line-clamp-2 leading-tight">{nameOf(row.playerId)}</span>
+              </th>
+              {row.cells.map((cell, column) => {
+                const place = { row: rowIndex, column }
+                const isChosen = chosen?.row === rowIndex && chosen.column === column
+                return (
+                  <td
+                    // biome-ignore lint/suspicious/noArrayIndexKey: a turn is its number
+                    key={column}
+                    className={`p-0.5 ${firsts.has(column) ? 'border-l-2 border-rule-strong' : ''}`}
+                  >
+                    <PlaceButton
+                      id={cellId(place)}
+                      cell={cell}
+                      label={`${nameOf(row.playerId)}, turn ${column + 1}`}
+                      isChosen={isChosen}
+                      isDimmed={chosen !== null && chosen.column !== column}
+                      tabIndex={at.row === rowIndex && at.column === column ? 0 : -1}
+                      onFocus={() => setAt(place)}
+                      onTap={() => onTap(place)}
+                      onKey={(event) => handleKey(event, place)}
+                    />
+                  </td>
+                )
+              })}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  )
+}
+
+type PlaceButtonProps = {
+  readonly id: string
+  readonly cell: GridCell
+  readonly label: string
+  readonly isChosen: boolean
+  readonly isDimmed: boolean
+  readonly tabIndex: number
+  readonly onFocus: () => void
+  readonly onTap: () => void
+  readonly onKey: (event: KeyboardEvent) => void
+}
+
+function PlaceButton(props: PlaceButtonProps) {
+  const { cell } = props
+  const look = lookOf(cell)
+  const change = cell.isOn ? ', comes on' : cell.isOff ? ', goes off' : ''
+  const isThere = cell.role !== 'away'
+  return (
+    <button
+      type="button"
+      id={props.id}
+      tabIndex={props.tabIndex}
+      aria-pressed={props.isChosen}
+      aria-disabled={isThere ? undefined : true}
+      aria-label={`${props.label}: ${look.word}${change}${cell.isLocked ? ', held fast' : ''}`}
+      onFocus={props.onFocus}
+      onKeyDown={props.onKey}
+      onClick={() => isThere && props.onTap()}
+      className={`relative block h-11 w-full min-w-10 scroll-mb-40 scroll-ml-28 cursor-pointer border border-rule-strong text-center select-none aria-pressed:outline-3 aria-pressed:-outline-offset-3 aria-pressed:outline-accent ${isThere ? `${cell.isLocked ? 'bg-accent-pale' : 'bg-leaf'} ${look.look}` : 'cursor-default bg-band text-soft'} ${props.isDimmed ? 'opacity-45' : ''}`}
+    >
+      {look.text}
+      {cell.isOn || cell.isOff ? (
+        <span aria-hidden="true" className="absolute top-0 left-0.5 text-[0.625rem] leading-none font-normal">
+          {cell.isOn ? '▲' : '▽'}
+        </span>
+      ) : null}
+      {cell.isLocked ? (
+        <span
+          aria-hidden="true"
+          className="absolute top-0 right-0.5 text-[0.625rem] leading-none font-normal"
+        >
+          ■
+        </span>
+      ) : null}
+    </button>
+  )
+}
+
+function lookOf(cell: GridCell): { readonly text: string; readonly word: string; readonly look: string } {
+  if (cell.role === 'away') return { text: '–', word: 'not there', look: '' }
+  if (cell.role === 'rest') return practiceMarkLook('W')
+  return practiceMarkLook(markOf({ role: cell.role, area: cell.area }))
+}

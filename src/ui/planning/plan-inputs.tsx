@@ -1,0 +1,101 @@
+'use client'
+
+import { useEffect, useMemo, useRef } from 'react'
+import { withDesign } from '#planning/new-request'
+import type { PlanRequest } from '#planning/practice-plan'
+import type { ThemeShort } from '#planning/season-gaps'
+import type { DesignSheet } from '#practice/design-sheet'
+import type { RegisterLine } from '#squad/register'
+import type { Theme } from '#themes/theme'
+import type { SendForm } from '#ui/entry/send-form'
+import { Details } from '#ui/page/details'
+import { SectionTitle } from '#ui/page/section-title'
+import { DesignPart } from '#ui/planning/design-part'
+import { ExpectedPart } from '#ui/planning/expected-part'
+import { PairsPart } from '#ui/planning/pairs-part'
+import type { NameOf, PlanningPair, PlanningPlayer } from '#ui/planning/planning-types'
+import { RulesPart } from '#ui/planning/rules-part'
+
+export type PlanInputsProps = {
+  readonly squadId: string
+  readonly session: { readonly day: string }
+  readonly request: PlanRequest
+  readonly players: readonly PlanningPlayer[]
+  readonly themeShort: ThemeShort
+  readonly register: readonly RegisterLine[]
+  readonly designs: readonly DesignSheet[]
+  readonly themes: readonly Theme[]
+  readonly pairs: readonly PlanningPair[]
+  readonly nameOf: NameOf
+  readonly addPair: SendForm
+  readonly endPair: SendForm
+  readonly onAsk: (change: (request: PlanRequest) => PlanRequest) => void
+}
+
+/** What a plan is asked for: the practice, who is expected, the rules and the pairs. */
+export function PlanInputs(props: PlanInputsProps) {
+  const { request, players, pairs, register, onAsk } = props
+  const expectedIds = useMemo(() => request.players.map(({ playerId }) => playerId), [request.players])
+  useNewPairs(pairs, onAsk)
+  return (
+    <>
+      <Details
+        summary={request.design.name ? `Practice: ${request.design.name}` : 'Choose a practice'}
+        isOpen={request.design.rounds.length === 0}
+      >
+        <DesignPart
+          request={request}
+          designs={props.designs}
+          themes={props.themes}
+          themeShort={props.themeShort}
+          expectedIds={expectedIds}
+          onDesign={(design) => onAsk((own) => withDesign(own, design))}
+        />
+      </Details>
+      <section>
+        <SectionTitle
+          note={
+            register.length > 0
+              ? 'As the register has it so far; change it as you know better.'
+              : 'Everybody of the squad, until the register says otherwise.'
+          }
+        >
+          Expected: {request.players.length}
+        </SectionTitle>
+        <ExpectedPart request={request} players={players} onAsk={onAsk} />
+      </section>
+      <section className="space-y-4">
+        <SectionTitle>Rules for this practice</SectionTitle>
+        <RulesPart request={request} players={players} nameOf={props.nameOf} onAsk={onAsk} />
+        <PairsPart
+          squadId={props.squadId}
+          day={props.session.day}
+          request={request}
+          pairs={pairs}
+          players={players}
+          nameOf={props.nameOf}
+          addPair={props.addPair}
+          endPair={props.endPair}
+          onAsk={onAsk}
+        />
+      </section>
+    </>
+  )
+}
+
+/** A pair noted on this page goes into the plan at once. */
+function useNewPairs(pairs: readonly PlanningPair[], onAsk: PlanInputsProps['onAsk']): void {
+  const known = useRef(new Set(pairs.map(({ id }) => id)))
+  useEffect(() => {
+    const added = pairs.filter(({ id }) => !known.current.has(id))
+    known.current = new Set(pairs.map(({ id }) => id))
+    if (added.length === 0) return
+    const of = (kind: PlanningPair['kind']) =>
+      added.filter((pair) => pair.kind === kind).map(({ playerIds }) => playerIds)
+    onAsk((own) => ({
+      ...own,
+      apart: [...own.apart, ...of('apart')],
+      together: [...own.together, ...of('together')],
+    }))
+  })
+}

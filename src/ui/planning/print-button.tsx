@@ -1,0 +1,11 @@
+'use client'
+
+import { Button } from '#ui/page/button'
+
+export function PrintButton() {
+  return (
+    <Button type="button" onClick={() => window.print()}>
+      Print it
+    </Button>
+  )
+}

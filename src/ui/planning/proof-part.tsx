@@ -1,0 +1,109 @@
+'use client'
+
+import { useMemo } from 'react'
+import type { MadePlan } from '#planning/plan-draft'
+import { longestWaits, mixingOf } from '#planning/plan-measures'
+import { proofOfPlan } from '#planning/plan-proof'
+import type { PlanRequest } from '#planning/practice-plan'
+import { turnFrames } from '#planning/turn-frames'
+import { planValues } from '#rotation/plan-values'
+import { Button } from '#ui/page/button'
+import { Notice } from '#ui/page/notice'
+import { waitText } from '#ui/planning/plan-words'
+import type { NameOf } from '#ui/planning/planning-types'
+import type { PlanSearch } from '#ui/planning/use-plan-draft'
+import { counted } from '#ui/plural'
+
+type ProofPartProps = {
+  readonly request: PlanRequest
+  readonly made: MadePlan
+  readonly nameOf: NameOf
+  readonly search: PlanSearch
+  readonly fault: string | null
+  readonly onSearch: () => void
+  readonly onStop: () => void
+}
+
+/** How fair the plan is, how long anyone waits, how much changes; and the search for a fairer one. */
+export function ProofPart({ request, made, nameOf, search, fault, onSearch, onStop }: ProofPartProps) {
+  const proof = useMemo(() => proofOfPlan(made.problem, made), [made])
+  return (
+    <div className="space-y-3">
+      <p className="border-l-4 border-accent py-1 pl-4 text-lg font-semibold" data-part="proof">
+        {proof.sentence}
+      </p>
+      <PlanFacts request={request} made={made} nameOf={nameOf} />
+      {fault ? <Notice>{fault}</Notice> : null}
+      <SearchBar search={search} isProven={proof.proven} onSearch={onSearch} onStop={onStop} />
+    </div>
+  )
+}
+
+function PlanFacts({ request, made, nameOf }: Pick<ProofPartProps, 'request' | 'made' | 'nameOf'>) {
+  const facts = useMemo(() => {
+    const { rounds } = request.design
+    const waits = longestWaits(made.plan, { rounds, turns: turnFrames(rounds) })
+    const longest = waits.reduce(
+      (worst, wait, at) => (wait.seconds > (waits[worst]?.seconds ?? 0) ? at : worst),
+      0,
+    )
+    const turns = Math.max(0, ...waits.map((wait) => wait.turns))
+    const mixing = mixingOf(made.plan)
+    const values = planValues(made.problem, made.plan)
+    return { waits, longest, turns, mixing, changes: values.roleChanges }
+  }, [request, made])
+  const { mixing, changes, turns, waits, longest } = facts
+  const asked = request.rules.restLimit
+  const wait = waits[longest]
+  return (
+    <ul className="list-disc space-y-1 pl-6 text-soft">
+      <li>
+        {turns === 0
+          ? 'Nobody waits at all.'
+          : `Nobody waits more than ${counted(turns, 'turn')} in a row${asked !== null && turns > asked ? `; ${counted(asked, 'turn')} was asked for` : ''}. Longest by the clock: ${waitText(wait?.seconds ?? 0)}, ${nameOf(request.players[longest]?.playerId ?? '')}.`}
+      </li>
+      <li>
+        {changes === 0
+          ? 'Nobody changes between attack, defence and goal from one turn to the next inside a round.'
+          : `${counted(changes, 'change')} between attack, defence and goal from one turn to the next inside a round.`}
+      </li>
+      <li>
+        {mixing.pairsMet} of {mixing.pairs} pairs play side by side at least once, no pair more than{' '}
+        {counted(mixing.most, 'time')}.
+      </li>
+    </ul>
+  )
+}
+
+function SearchBar({
+  search,
+  isProven,
+  onSearch,
+  onStop,
+}: Pick<ProofPartProps, 'search' | 'onSearch' | 'onStop'> & { readonly isProven: boolean }) {
+  if (search)
+    return (
+      <div className="flex flex-wrap items-center gap-3" aria-live="polite">
+        <progress
+          className="h-3 w-40 accent-accent"
+          value={search.elapsedMs}
+          max={search.limitMs}
+          aria-label="Looking for a fairer plan"
+        />
+        <span>
+          Looking for a fairer plan, {Math.round(search.elapsedMs / 1000)} of{' '}
+          {Math.round(search.limitMs / 1000)} s
+        </span>
+        <Button type="button" weight="plain" onClick={onStop}>
+          Stop, keep the best so far
+        </Button>
+      </div>
+    )
+  return isProven ? null : (
+    <p>
+      <Button type="button" weight="plain" onClick={onSearch}>
+        Look for a fairer plan around what is held fast
+      </Button>
+    </p>
+  )
+}
