@@ -74,7 +74,7 @@ function boxesIn(whole: Box, count: number): readonly Box[] {
 type Where = { readonly station: number; readonly box: Box; readonly to: LaidArea['to'] | null }
 
 /** How far along the way to goal each role starts, of 1. */
-const along: Readonly<Record<SeatRole, number>> = { attack: 0.28, defend: 0.66, keep: 0.93 }
+const along: Readonly<Record<SeatRole, number>> = { attack: 0.26, defend: 0.66, keep: 0.9 }
 
 function laid(shape: AreaShape, { station, box, to }: Where): LaidArea {
   const way = to ?? (box.lengthM >= box.widthM ? 'right' : 'up')

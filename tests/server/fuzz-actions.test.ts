@@ -1,8 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
 import { listAdjustments, recordAdjustment } from '#data/adjustments'
+import { getDesign, recordDesigns } from '#data/designs'
 import { newId } from '#data/ids'
 import { recordThemes } from '#data/themes'
+import { addDesign, changeDesign, copyDesign, putDesignAway } from '#server/design-actions'
+import { designVersion } from '#server/design-version'
 import { answerFlag } from '#server/flag-actions'
 import type { FormReply } from '#server/form'
 import { checkFileAction, importFileAction } from '#server/import-actions'
@@ -19,7 +22,9 @@ import { answerTermReview, handOver, openReview } from '#server/review-actions'
 import { cancelWritten, enterSession, writeMatch, writePractice } from '#server/session-actions'
 import { signInToDemo } from '#server/sign-in-actions'
 import { addTheme, changeProgramme, changeTheme, moveTheme } from '#server/theme-actions'
+import { draftOf } from '#ui/designs/form/draft'
 import { askAs as askDatabaseAs } from '../support/ask-as'
+import { aSheet } from '../support/design-builder'
 import { redirectOf } from '../support/next-request'
 import { spoilForm, spoilings } from '../support/spoil-form'
 import { aTheme, enterSession as entered } from '../support/test-club'
@@ -67,6 +72,10 @@ const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | ob
   ['openReview', openReview, 'headCoach', () => ({ termId: term() })],
   ['handOver', handOver, 'headCoach', () => ({ ...ofSquad(), personId: otherCoachId, day: '2026-12-01' })],
   ['changePolicy', changePolicy, 'headCoach', () => policy],
+  ['addDesign', addDesign, 'coach', () => ({ ...ofSquad(), ...draftOf(aSheet({ name: 'Gates' })) })],
+  ['changeDesign', changeDesign, 'coach', editing],
+  ['copyDesign', copyDesign, 'coach', ofDesign],
+  ['putDesignAway', putDesignAway, 'coach', async () => ({ ...(await ofDesign()), what: 'putAway' })],
   [
     'addPlayer',
     addPlayer,
@@ -117,6 +126,18 @@ async function ending() {
   const agreed = { id: agreementId, playerId: playerIds[0] as string, firstDay: someDay, lastDay: null }
   if (!held) await run((tx) => recordAdjustment(tx, { ...agreed, kind: 'sameSide' }))
   return { ...ofPlayer(), agreementId, lastDay: someDay }
+}
+
+async function ofDesign() {
+  const design = aSheet({ id: newId(), name: `Lanes ${newId()}` })
+  await at.club.run((tx) => recordDesigns(tx, [design]))
+  return { ...ofSquad(), designId: design.id }
+}
+
+async function editing() {
+  const own = await ofDesign()
+  const held = await at.club.run((tx) => getDesign(tx, own.designId))
+  return { ...own, version: designVersion(held), ...draftOf(held) }
 }
 
 /** A theme with another one below it. */

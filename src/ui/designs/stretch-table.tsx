@@ -87,7 +87,7 @@ export function StretchPart({ squadId, sheet, cast, turnout, needed }: StretchPa
               ) : null}
             </th>
             {stretched(present).map((round) => (
-              <td key={round.round}>
+              <td key={round.round} className="sm:whitespace-nowrap">
                 <StretchCell {...round} />
               </td>
             ))}
@@ -102,7 +102,7 @@ function StretchCell({ stations, sentence, waiting, waitsInARow, keepsKind }: St
   if (stations.length === 0) return <span className="text-soft">cannot be played</span>
   return (
     <>
-      <span className={sentence ? 'font-semibold' : ''}>{shapesText(stations)}</span>
+      <span className={`whitespace-nowrap ${sentence ? 'font-semibold' : ''}`}>{shapesText(stations)}</span>
       {waiting > 0 ? <span className="text-soft"> ({waiting})</span> : null}
       {keepsKind ? null : <span className="block text-sm text-warn">not as it was meant</span>}
       {(waitsInARow ?? 0) > 1 ? (
