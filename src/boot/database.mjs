@@ -2,6 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { appRole, checkAppRole, ensureAppRole, giveAppRights } from './app-role.mjs'
 import { withClient } from './connect.mjs'
+import { forgetGuestNames } from './forget-guests.mjs'
 import { migrate } from './migrate.mjs'
 import { databaseUrl, startServer } from './postgres.mjs'
 import { ownerRole, prepareCluster } from './postgres-cluster.mjs'
@@ -81,6 +82,7 @@ function addressFor(ownerUrl, password) {
 
 /**
  * Makes sure that the app has a harmless role to sign in as, brings the tables up to date and gives the role its rights.
+ * Names of guests whose days are over go.
  *
  * @param {Database} database
  * @param {{ appPassword: string }} secrets
@@ -98,5 +100,6 @@ export async function prepareTables({ ownerUrl, appUrl, hasOwnAppUrl }, { appPas
     const role = await withClient({ url: appUrl, name, hint }, (app) => checkAppRole({ owner, app }))
     const applied = await migrate({ connectionString: ownerUrl })
     await giveAppRights(owner, { name: role.name, hasNewTables: applied.length > 0 })
+    await forgetGuestNames(owner)
   })
 }

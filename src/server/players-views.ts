@@ -6,6 +6,7 @@ import { inClub } from '#data/in-club'
 import { listMemberships } from '#data/memberships'
 import { listSquadPlayers } from '#data/players'
 import { namesApart } from '#fairness/book/names-apart'
+import { forgetGuestsWhenDue } from '#server/forget-guests'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { loadSquadSeason } from '#server/squad-season'
 import type { Player } from '#squad/player'
@@ -35,6 +36,7 @@ export async function loadPlayers(
 ): Promise<PlayersPage> {
   return inClub(viewer.clubId, async (tx) => {
     const { squad, today } = await loadSquadSeason(tx, viewer, { squadId, now })
+    await forgetGuestsWhenDue(tx, { today })
     // In order of time, so the last one stays.
     const latest = new Map((await listMemberships(tx, squadId)).map((one) => [one.playerId, one]))
     const players = namesApart(await listSquadPlayers(tx, squadId))

@@ -7,6 +7,7 @@ import { inClub } from '#data/in-club'
 import { listPeople } from '#data/people'
 import { listSessions, type Session } from '#data/sessions'
 import { listSquadCoaches, type SquadCoach } from '#data/squad-coaches'
+import { forgetGuestsWhenDue } from '#server/forget-guests'
 import { loadFrame } from '#server/page-frame'
 import { loadSquadSeason } from '#server/squad-season'
 import type { SquadId } from '#squad/squad'
@@ -26,6 +27,7 @@ export type SessionLine = Pick<
 export async function loadSessionList(viewer: Viewer, { squadId }: { readonly squadId: SquadId }) {
   return inClub(viewer.clubId, async (tx) => {
     const { squad, season, today } = await loadSquadSeason(tx, viewer, { squadId })
+    await forgetGuestsWhenDue(tx, { today })
     const sessions = await listSessions(tx, { squadId, from: season.firstDay, to: season.lastDay })
     const coaches = await listSquadCoaches(tx, squadId)
     const names = new Map((await listPeople(tx)).map(({ id, name }) => [id, name]))

@@ -26,6 +26,7 @@ import { loadClubDay } from '#server/club-day'
 import { loadFrame } from '#server/page-frame'
 import { coverNameOf } from '#server/session-list-views'
 import { getSessionOfSquad } from '#server/session-of-squad'
+import { countTapsWaiting } from '#server/taps-waiting'
 import type { RegisterLine } from '#squad/register'
 import type { SquadId } from '#squad/squad'
 
@@ -64,6 +65,7 @@ export async function loadSessionPage(
       written,
       account: accounts.find((account) => account.sessionId === sessionId) ?? null,
       history: await historyOf(tx, written),
+      tapsWaiting: session.kind === 'practice' ? await countTapsWaiting(tx, sessionId) : 0,
     }
   })
 }

@@ -4,6 +4,7 @@ import type { Day } from '#common/time'
 import { findDesign } from '#data/designs'
 import { type FlagState, listFlagStates } from '#data/flag-states'
 import { type ClubTx, inClub } from '#data/in-club'
+import { countPitchEvents } from '#data/pitch-events'
 import { listSquadPlayers } from '#data/players'
 import { listSessions, type Session } from '#data/sessions'
 import { listThemes } from '#data/themes'
@@ -14,6 +15,7 @@ import { type CureToday, groupByCure } from '#fairness/flags/group-by-cure'
 import type { RoundToGive } from '#fairness/flags/round-cure'
 import type { PracticeDesign } from '#practice/design'
 import { longestRound } from '#practice/round-to-give'
+import { forgetGuestsWhenDue } from '#server/forget-guests'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
 import type { Player } from '#squad/player'
@@ -28,10 +30,14 @@ export type TodayBook = {
   readonly squad: Squad
   readonly today: Day
   readonly next:
-    | (ShownSession & { readonly designName: string | null; readonly themeName: string | null })
+    | (ShownSession & {
+        readonly designName: string | null
+        readonly themeName: string | null
+        readonly isTapped: boolean
+      })
     | null
-  /** Held and not written down, the latest first. */
-  readonly toWrite: readonly ShownSession[]
+  /** Held and not written down, the latest first; `isTapped`: at the pitch, and only to be looked at. */
+  readonly toWrite: readonly (ShownSession & { readonly isTapped: boolean })[]
   /** At most three. */
   readonly cures: readonly {
     readonly cure: CureToday
@@ -48,6 +54,7 @@ export async function loadToday(
 ): Promise<TodayBook> {
   return inClub(viewer.clubId, async (tx) => {
     const of = await loadSquadSeason(tx, viewer, at)
+    await forgetGuestsWhenDue(tx, of)
     const { squad, season, today } = of
     const themes = await listThemes(tx)
     const sessions = await listSessions(tx, {
@@ -61,19 +68,22 @@ export async function loadToday(
     const design = next?.designId ? await findDesign(tx, next.designId) : null
     const round = await loadRound(tx, { of, held, design })
     const players = namesApart(await listSquadPlayers(tx, squad.id))
+    const unwritten = held.filter(({ written }) => written === 'notWritten').reverse()
+    const taps = await countPitchEvents(
+      tx,
+      [...unwritten, ...(next ? [next] : [])].map(({ id }) => id),
+    )
     return {
       frame: await loadFrame(tx, viewer, squad.id),
       squad,
       today,
       next: next && {
         ...shownSession(next),
+        isTapped: taps.has(next.id),
         designName: design?.name ?? null,
         themeName: themes.find(({ id }) => id === design?.themeId)?.name ?? null,
       },
-      toWrite: held
-        .filter(({ written }) => written === 'notWritten')
-        .map(shownSession)
-        .reverse(),
+      toWrite: unwritten.map((session) => ({ ...shownSession(session), isTapped: taps.has(session.id) })),
       ...(await loadCures(tx, { of, round, themes, players })),
       players: players.map(({ id, name }) => ({ id, name })),
     }

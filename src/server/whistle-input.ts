@@ -13,9 +13,9 @@ export const confirmInput = sessionOfSquad.extend({
   cursor: z.coerce.number('reload the page').int().min(0).nullable().default(null),
   /** What was tapped is to stand in the place of what was typed. */
   overTyped: z
-    .literal('yes')
+    .literal('on')
     .optional()
-    .transform((answer) => answer === 'yes'),
+    .transform((answer) => answer === 'on'),
   /** Whose being out for today is taken back, each after a second answer. */
   takenBack: ids,
 })

@@ -152,7 +152,7 @@ describe('into the book', () => {
     askAs(at.club, 'coach')
     expect(await confirm()).toMatchObject(says(/by hand/))
     expect(await book()).toEqual(typed)
-    expect(await confirm({ overTyped: 'yes' })).toMatchObject({ status: 'done' })
+    expect(await confirm({ overTyped: 'on' })).toMatchObject({ status: 'done' })
     expect((await book()).turns.map(({ stations }) => stations)).toEqual(
       plan.turns.map(({ stations }) => stations),
     )
@@ -163,7 +163,7 @@ describe('into the book', () => {
     await write(at)
     await send(at.sessionId, { events: wholePractice(at.club, plan) })
     expect(await confirm()).toMatchObject(says(/by hand/))
-    expect(await confirm({ overTyped: 'yes' })).toMatchObject({ status: 'done' })
+    expect(await confirm({ overTyped: 'on' })).toMatchObject({ status: 'done' })
     expect((await book()).session.written).toBe('roundByRound')
   })
 

@@ -1,13 +1,7 @@
-import Link from 'next/link'
-import { sessionMinute } from '#common/session-minute'
-import { gridOfTurns } from '#practice/grid-of-turns'
-import { shapesText } from '#practice/shape-text'
 import type { RegisterLine } from '#squad/register'
-import { practiceMarkLook } from '#ui/entry/mark-look'
-import { Table } from '#ui/page/table'
 import { paths, withChoices } from '#ui/paths'
 import type { EventOfHistory } from '#ui/sessions/history'
-import { words } from '#ui/words'
+import { TurnsTable } from '#ui/sessions/turns-table'
 
 type Named = { readonly id: string; readonly name: string }
 
@@ -22,93 +16,18 @@ type PracticeReadProps = {
 }
 
 /** The turns that stand: players × turns, each turn with its numbers and the way to correct it. */
-export function PracticeRead({
-  squadId,
-  sessionId,
-  events,
-  register,
-  players,
-  themes,
-  mayWrite,
-}: PracticeReadProps) {
+export function PracticeRead({ squadId, sessionId, events, mayWrite, ...rest }: PracticeReadProps) {
   const turns = events
     .flatMap(({ event, corrected }) =>
       event.kind === 'turn' && !corrected ? [{ eventId: event.id, turn: event.turn }] : [],
     )
     .toSorted((one, other) => one.turn.start - other.turn.start)
-  const grid = gridOfTurns(
-    turns,
-    players.map(({ id }) => id),
-  )
-  const themeNames = new Map(themes.map(({ id, name }) => [id, name]))
-  const isThere = (playerId: string, start: number, end: number) =>
-    register.some(
-      (line) => line.playerId === playerId && line.state === 'here' && line.from <= start && end <= line.to,
-    )
   const write = paths.writeSession(squadId, { sessionId })
   return (
-    <Table
-      caption="Who did what in each turn"
-      hideCaption
-      head={[
-        { key: 'player', label: 'Player' },
-        ...turns.map(({ eventId, turn }, index) => ({
-          key: eventId,
-          label: (
-            <span className="block min-w-14 text-center">
-              <span className="block max-w-20 truncate">{turn.round ?? `Turn ${index + 1}`}</span>
-              <span className="block font-normal">from {sessionMinute(turn.start)}′</span>
-              <span className="block whitespace-nowrap text-ink">
-                {shapesText(
-                  turn.stations.map(({ attack, defend, keep }) => ({
-                    attack: attack.length,
-                    defend: defend.length,
-                    keep: keep.length,
-                  })),
-                )}
-              </span>
-              {turn.chosenBy ? (
-                <span className="block font-normal">{words.doing[turn.chosenBy]} side chose</span>
-              ) : null}
-              <span className="block max-w-20 truncate font-normal">
-                {turn.themeId ? (themeNames.get(turn.themeId) ?? '') : ''}
-              </span>
-              {mayWrite ? (
-                <Link
-                  className="tap inline-flex items-center font-normal"
-                  href={withChoices(write, { turn: eventId })}
-                  aria-label={`Correct turn ${index + 1}`}
-                >
-                  {words.correct}
-                </Link>
-              ) : null}
-            </span>
-          ),
-        })),
-      ]}
-    >
-      {grid.rows.map((row) => (
-        <tr key={row.playerId}>
-          <th scope="row">{players.find(({ id }) => id === row.playerId)?.name}</th>
-          {turns.map(({ eventId, turn }, index) => {
-            const look = practiceMarkLook(row.marks[index] ?? '')
-            const there = isThere(row.playerId, turn.start, turn.end)
-            return (
-              <td key={eventId} style={{ textAlign: 'center' }}>
-                <span
-                  aria-hidden="true"
-                  className={`inline-block min-w-8 ${there ? look.look : 'text-soft'}`}
-                >
-                  {there ? look.text : '–'}
-                </span>
-                <span className="sr-only">
-                  {there ? (look.text ? look.word : words.doing.rest) : 'not there'}
-                </span>
-              </td>
-            )
-          })}
-        </tr>
-      ))}
-    </Table>
+    <TurnsTable
+      {...rest}
+      turns={turns}
+      correctHref={mayWrite ? (eventId) => withChoices(write, { turn: eventId }) : null}
+    />
   )
 }

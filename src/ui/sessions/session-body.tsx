@@ -9,6 +9,7 @@ import { LinkButton, WholePageLinkButton } from '#ui/page/button'
 import { Empty } from '#ui/page/empty'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
+import { counted } from '#ui/plural'
 import { CancelButton } from '#ui/sessions/cancel-button'
 import type { Corrected, EventOfHistory } from '#ui/sessions/history'
 import { History } from '#ui/sessions/history'
@@ -39,6 +40,8 @@ export type SessionBodyProps = {
     readonly correctedLines: readonly Corrected<RegisterLine>[]
     readonly correctedSpells: readonly Corrected<Spell>[]
   }
+  /** Taps of the pitch that are not in the book yet. */
+  readonly tapsWaiting: number
   readonly timeZone: string
   readonly cancel: SendForm
 }
@@ -59,8 +62,21 @@ export function SessionBody(props: SessionBodyProps) {
     <>
       {props.mayWrite && !session.isCancelled ? (
         <p className="flex flex-wrap gap-3">
+          {session.kind === 'practice' && !props.isToCome ? (
+            <LinkButton
+              href={paths.whistle(squadId, { sessionId: session.id })}
+              weight={props.tapsWaiting > 0 ? 'main' : 'plain'}
+            >
+              {props.tapsWaiting > 0
+                ? `After the whistle: ${counted(props.tapsWaiting, 'tap')} to write`
+                : 'After the whistle'}
+            </LinkButton>
+          ) : null}
           {props.isToCome ? null : (
-            <LinkButton href={paths.writeSession(squadId, { sessionId: session.id })} weight="main">
+            <LinkButton
+              href={paths.writeSession(squadId, { sessionId: session.id })}
+              weight={props.tapsWaiting > 0 ? 'plain' : 'main'}
+            >
               {isWritten ? 'Correct it' : 'Write it down'}
             </LinkButton>
           )}
@@ -71,6 +87,11 @@ export function SessionBody(props: SessionBodyProps) {
           ) : null}
           {session.kind === 'practice' && !isWritten ? (
             <LinkButton href={paths.plan(squadId, { sessionId: session.id })}>Plan it</LinkButton>
+          ) : null}
+          {session.kind === 'practice' && !isWritten ? (
+            <LinkButton href={paths.helpers(squadId, { sessionId: session.id })}>
+              Let a helper join
+            </LinkButton>
           ) : null}
           <CancelButton squadId={squadId} sessionId={session.id} send={props.cancel} />
         </p>

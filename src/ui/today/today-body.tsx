@@ -22,9 +22,14 @@ type TodayBodyProps = {
   readonly squad: Squad
   readonly today: Day
   readonly next:
-    | (ShownSession & { readonly designName: string | null; readonly themeName: string | null })
+    | (ShownSession & {
+        readonly designName: string | null
+        readonly themeName: string | null
+        readonly isTapped: boolean
+      })
     | null
-  readonly toWrite: readonly ShownSession[]
+  /** `isTapped`: at the pitch, and only to be looked at. */
+  readonly toWrite: readonly (ShownSession & { readonly isTapped: boolean })[]
   readonly cures: readonly TodayCure[]
   readonly openFlags: number
   readonly players: readonly { readonly id: string; readonly name: string }[]
@@ -67,10 +72,13 @@ export function TodayBody({ squad, today, next, toWrite, cures, openFlags, playe
             {toWrite.slice(0, mostToWrite).map((session) => (
               <li key={session.id} className="border-b border-rule">
                 <PageLink
-                  href={paths.session(squad.id, { sessionId: session.id })}
+                  href={(session.isTapped ? paths.whistle : paths.session)(squad.id, {
+                    sessionId: session.id,
+                  })}
                   className="tap flex items-center py-2"
                 >
                   {nameOfSession(session)}
+                  {session.isTapped ? ': tapped, to be looked at' : ''}
                 </PageLink>
               </li>
             ))}
@@ -109,6 +117,11 @@ function NextSession({ squad, next, today }: NextSessionProps) {
       {next.kind === 'practice' ? (
         <p className="mt-2">
           <LinkButton href={paths.plan(squad.id, { sessionId: next.id })}>Plan it</LinkButton>
+        </p>
+      ) : null}
+      {next.kind === 'practice' && next.isTapped && next.day === today ? (
+        <p className="mt-2">
+          <LinkButton href={paths.whistle(squad.id, { sessionId: next.id })}>After the whistle</LinkButton>
         </p>
       ) : null}
       {next.kind === 'practice' ? (

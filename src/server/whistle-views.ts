@@ -1,0 +1,121 @@
+import 'server-only'
+import { demand } from '#access/demand'
+import type { Viewer } from '#access/viewer'
+import { AppError } from '#common/app-error'
+import { listGuests } from '#data/guests'
+import { type ClubTx, inClub } from '#data/in-club'
+import { listPlayers } from '#data/players'
+import { getVersion } from '#data/written-history'
+import { namesApart } from '#fairness/book/names-apart'
+import { afterTheWhistle } from '#pitch/after-the-whistle'
+import { bookChanges } from '#pitch/book-changes'
+import { eventsThatStand } from '#practice/replay'
+import { forgetGuestsWhenDue } from '#server/forget-guests'
+import { listJoinable } from '#server/join-guest'
+import { loadFrame } from '#server/page-frame'
+import { loadTapped, registerToWrite, type TappedPractice } from '#server/pitch-book'
+import { getSessionOfSquad } from '#server/session-of-squad'
+import { playersWithOtherLines } from '#server/session-register'
+import { loadSquadSeason } from '#server/squad-season'
+import { accountOfTapped, loadMoved } from '#server/whistle-moved'
+import { whyNotWritable } from '#server/why-not-writable'
+import { takenBackFromOut } from '#squad/out-for-today'
+import type { Player, PlayerId } from '#squad/player'
+import type { SquadId } from '#squad/squad'
+
+/**
+ * A practice after the whistle: what was tapped, what it comes to, and what it does, or did, to the season.
+ * @throws AppError `notAllowed` or `notFound`.
+ */
+export async function loadWhistle(
+  viewer: Viewer,
+  {
+    squadId,
+    sessionId,
+    now = new Date(),
+  }: { readonly squadId: SquadId; readonly sessionId: string; readonly now?: Date },
+) {
+  return inClub(viewer.clubId, async (tx) => {
+    demand(viewer, 'writeSession', { kind: 'squad', squadId })
+    const of = await loadSquadSeason(tx, viewer, { squadId, now })
+    await forgetGuestsWhenDue(tx, of)
+    const session = await getSessionOfSquad(tx, { squadId, sessionId })
+    if (session.kind !== 'practice') throw new AppError('notFound', `session ${sessionId} is no practice`)
+    const tapped = await loadTapped(tx, session)
+    const { book, state, before, lastWrite, cursor } = tapped
+    const register = registerToWrite(tapped)
+    const account = await accountOfTapped(tx, session, { tapped, register })
+    const people = await loadPeople(tx, tapped)
+    return {
+      frame: await loadFrame(tx, viewer, squadId),
+      squad: of.squad,
+      session,
+      timeZone: of.club.timeZone,
+      closed: whyNotWritable(session, of.today),
+      version: await getVersion(tx, sessionId),
+      cursor,
+      tapCount: tapped.events.length,
+      lastWrite,
+      tapsSince: lastWrite ? cursor - lastWrite.upTo : 0,
+      /** The book says what was tapped. */
+      isWritten: isSame(tapped) && playersWithOtherLines(before.register, register).length === 0,
+      typed: tapped.typed,
+      takenBack: takenBackFromOut(before.register, register),
+      plan: tapped.plan,
+      book: { ...book, register },
+      after: afterTheWhistle(state, { lengthSeconds: session.lengthSeconds }),
+      setAside: state.setAside,
+      turnsNow: state.turns,
+      account,
+      moved: await loadMoved(tx, of, { session, account, players: people, lastWrite }),
+      players: people.map(({ id, name }) => ({ id, name })),
+      ...(await loadGuestsOf(tx, viewer, { tapped, people })),
+    }
+  })
+}
+
+export type WhistlePage = Awaited<ReturnType<typeof loadWhistle>>
+
+function isSame({ book, before }: TappedPractice): boolean {
+  const { voids, turns, passes } = bookChanges(eventsThatStand(before.events), book)
+  const { written, lengthSeconds } = before.session
+  return (
+    voids.length + turns.length + passes.length === 0 &&
+    written === book.written &&
+    (book.lengthSeconds === null || book.lengthSeconds === lengthSeconds)
+  )
+}
+
+/** Everyone who was tapped or is written down, by name, two of one name told apart. */
+async function loadPeople(tx: ClubTx, { state, before, book }: TappedPractice): Promise<readonly Player[]> {
+  const ids = new Set([
+    ...state.players.map(({ playerId }) => playerId),
+    ...before.register.map(({ playerId }) => playerId),
+    ...book.register.map(({ playerId }) => playerId),
+  ])
+  return namesApart(await listPlayers(tx, [...ids]))
+}
+
+type Named = { readonly id: PlayerId; readonly name: string }
+type ShownGuest = Named & { readonly joinedToId: PlayerId | null }
+
+/** The guests of this practice, and whom they may turn out to be. */
+async function loadGuestsOf(
+  tx: ClubTx,
+  viewer: Viewer,
+  { tapped, people }: { readonly tapped: TappedPractice; readonly people: readonly Player[] },
+): Promise<{ readonly guests: readonly ShownGuest[]; readonly joinable: readonly Named[] }> {
+  const names = new Map(people.map(({ id, name }) => [id, name]))
+  const ids = [
+    ...tapped.state.players.flatMap(({ isGuest, playerId }) => (isGuest ? [playerId] : [])),
+    ...tapped.before.register.map(({ playerId }) => playerId),
+  ]
+  const guests = (await listGuests(tx, [...new Set(ids)])).map(({ id, name, joinedToId }) => ({
+    id,
+    name: names.get(id) ?? name,
+    joinedToId,
+  }))
+  const isAsked = guests.some(({ joinedToId }) => joinedToId === null)
+  const joinable = isAsked ? namesApart(await listJoinable(tx, viewer)) : []
+  return { guests, joinable: joinable.map(({ id, name }) => ({ id, name })) }
+}
