@@ -19,7 +19,9 @@ export function clockWaits(
   presence: JoinedPresence,
   until: Seconds,
 ): ReadonlyMap<PlayerId, PlayerWaits> {
-  const parts = turns.flatMap((turn) => turn.parts)
+  const parts = turns
+    .flatMap((turn) => turn.parts)
+    .map((part) => ({ ...part, seated: new Set(seatedIn(part.stations)) }))
   return new Map(
     [...presence].map(([playerId, lines]) => [playerId, waitsOf(playerId, { lines, parts, until })]),
   )
@@ -29,12 +31,12 @@ function waitsOf(
   playerId: PlayerId,
   at: {
     readonly lines: readonly { readonly from: Seconds; readonly to: Seconds }[]
-    readonly parts: readonly PlayedPart[]
+    readonly parts: readonly (PlayedPart & { readonly seated: ReadonlySet<PlayerId> })[]
     readonly until: Seconds
   },
 ): PlayerWaits {
   const waits: ClockWait[] = []
-  const own = at.parts.filter(({ stations }) => seatedIn(stations).includes(playerId))
+  const own = at.parts.filter(({ seated }) => seated.has(playerId))
   let since: Seconds | null = null
   for (const line of at.lines) {
     const lineEnd = Math.min(line.to, at.until)

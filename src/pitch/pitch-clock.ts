@@ -51,7 +51,8 @@ export function carryOn(clock: PitchClock, reading: ClockReading): PitchClock {
 
 /**
  * Sets the clock right by the server's: `serverNow` was true somewhere between the sending of the request and the
- * reading, most likely half way.
+ * reading, most likely half way. Where something was written down as later than that already, the clock goes on as it
+ * is: what follows must not be before it, and balls must keep their lengths.
  */
 export function heardServer(
   clock: PitchClock,
@@ -59,7 +60,8 @@ export function heardServer(
 ): PitchClock {
   const carried = carryOn(clock, heard.reading)
   const trip = Math.max(0, heard.reading.steady - heard.sentSteady)
-  return { ...carried, time: heard.serverNow + trip / 2 }
+  const time = heard.serverNow + trip / 2
+  return time > carried.floor ? { ...carried, time } : carried
 }
 
 /** Nothing that is tapped from now on was before what another phone wrote down, unless that one's clock is far ahead. */
