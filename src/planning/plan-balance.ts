@@ -1,5 +1,6 @@
 import type { Role } from '#exposure/column'
 import { roles } from '#exposure/column'
+import type { PlanRequest } from '#planning/practice-plan'
 import { fairSeconds } from '#rotation/fair-seconds'
 import { away, roleOf } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
@@ -24,30 +25,38 @@ export type PlannedBalance = {
   readonly roles: Readonly<Record<Role, PlannedFigure>>
 }
 
-/** What a plan does to everyone's balance. */
-export function planBalance(problem: RotationProblem, plan: RotationPlan): readonly PlannedBalance[] {
+/** What a plan does to everyone's balance. The whole of a gap counts, also where only a part of it is to be closed today. */
+export function planBalance(
+  problem: RotationProblem,
+  of: { readonly plan: RotationPlan; readonly request: PlanRequest },
+): readonly PlannedBalance[] {
+  const { plan, request } = of
   const figures = playerFigures(problem, plan)
   // Turns that all last one second are due as turns.
   const dueTurns = fairSeconds({
     ...problem,
     turns: problem.turns.map((turn) => ({ ...turn, seconds: 1 })),
   })
-  return problem.players.map(({ id, gap }, player) => {
+  return request.players.map(({ playerId, gap }, player) => {
     const turnsAs = (role: Role) =>
       plan.filter((places) => {
         const place = places[player] ?? away
         return place !== away && roleOf(place) === role
       }).length
-    const figureOf = (role: Role): PlannedFigure => ({
-      before: gap[role],
-      after: figures[player]?.gapAfter[role] ?? 0,
-      seconds: figures[player]?.seconds[role] ?? 0,
-      dueSeconds: figures[player]?.fairSeconds[role] ?? 0,
-      turns: turnsAs(role),
-      dueTurns: dueTurns[player]?.[role] ?? 0,
-    })
+    const figureOf = (role: Role): PlannedFigure => {
+      const seconds = figures[player]?.seconds[role] ?? 0
+      const dueSeconds = figures[player]?.fairSeconds[role] ?? 0
+      return {
+        before: gap[role],
+        after: gap[role] + seconds - dueSeconds,
+        seconds,
+        dueSeconds,
+        turns: turnsAs(role),
+        dueTurns: dueTurns[player]?.[role] ?? 0,
+      }
+    }
     return {
-      playerId: id,
+      playerId,
       roles: Object.fromEntries(roles.map((role) => [role, figureOf(role)])) as PlannedBalance['roles'],
     }
   })

@@ -1,13 +1,15 @@
 import type { PlanLock, PlannedPlayer, PlanRequest } from '#planning/practice-plan'
 import { sideListsOf } from '#planning/side-lists'
 import { type TurnFrame, turnFrames } from '#planning/turn-frames'
+import { gentleGaps } from '#rotation/gentle-gaps'
 import { away, resting, roleOf, seatPlace, stationOf } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
 import type { FixedPlace, RotationPlayer, RotationProblem, RotationRound } from '#rotation/problem'
 
 /**
  * The rotation that a plan asks for: what its rounds, players, rules, pairs and locks come to. Players and turns stand
- * in its lists in the same order as in the request. Locks of players who are not expected are left out.
+ * in its lists in the same order as in the request. Where catching up is to be gentle, of each gap only as much is in it as
+ * this practice is asked to close. Locks of players who are not expected are left out.
  */
 export function problemOfRequest(request: PlanRequest): RotationProblem {
   const frames = turnFrames(request.design.rounds)
@@ -18,7 +20,7 @@ export function problemOfRequest(request: PlanRequest): RotationProblem {
       return mine === undefined || theirs === undefined ? [] : [[mine, theirs] as const]
     })
   const { roundOf, rounds } = roundsOf(request, frames)
-  return {
+  const problem: RotationProblem = {
     players: request.players.map((player) => rotationPlayer(player, frames.length)),
     rounds,
     turns: frames.map((frame, turn) => ({
@@ -31,6 +33,7 @@ export function problemOfRequest(request: PlanRequest): RotationProblem {
     together: pairs(request.together),
     fixed: fixedPlaces(request.locks, { frames, at }),
   }
+  return request.rules.isGentle ? gentleGaps(problem).problem : problem
 }
 
 function rotationPlayer(player: PlannedPlayer, turnCount: number): RotationPlayer {

@@ -6,12 +6,14 @@ import { hasDay } from '#common/dated'
 import { listDesigns } from '#data/designs'
 import { inClub } from '#data/in-club'
 import { listPairs } from '#data/player-pairs'
+import { listPlayers } from '#data/players'
 import { listPolicies } from '#data/policies'
 import { listRegister } from '#data/register-lines'
 import { findPlan } from '#data/session-plans'
 import type { Session } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
+import { namesApart } from '#fairness/book/names-apart'
 import { shortNames } from '#planning/short-names'
 import { loadClubDay } from '#server/club-day'
 import { loadFrame } from '#server/page-frame'
@@ -79,9 +81,11 @@ export async function loadPlanSheet(viewer: Viewer, { squadId, sessionId }: AtSe
     const stored = await findPlan(tx, sessionId)
     if (!stored) return null
     const { plan } = stored
-    const ids = new Set(plan.players.map(({ playerId }) => playerId))
-    const { players } = await loadPlanCast(tx, { session, today: session.day, alsoIds: [...ids] })
-    const names = shortNames(players.filter(({ id }) => ids.has(id)))
+    const players = await listPlayers(
+      tx,
+      plan.players.map(({ playerId }) => playerId),
+    )
+    const names = shortNames(namesApart(players))
     return {
       squadName: (await getSquad(tx, squadId)).name,
       day: session.day,

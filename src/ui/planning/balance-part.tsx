@@ -6,7 +6,7 @@ import { roles } from '#exposure/column'
 import { toleranceSeconds } from '#fairness/tolerance'
 import { type PlannedBalance, type PlannedFigure, planBalance } from '#planning/plan-balance'
 import type { MadePlan } from '#planning/plan-draft'
-import type { PlanRules } from '#planning/practice-plan'
+import type { PlanRequest } from '#planning/practice-plan'
 import { noSeason, type SeasonFigure } from '#planning/season-gaps'
 import { balanceSpanSeconds } from '#ui/figures/balance-geometry'
 import { differenceText } from '#ui/figures/difference'
@@ -20,7 +20,7 @@ import { words } from '#ui/words'
 
 type BalancePartProps = {
   readonly made: MadePlan
-  readonly rules: PlanRules
+  readonly request: PlanRequest
   readonly players: readonly PlanningPlayer[]
   readonly policy: PlanningPolicy
   readonly nameOf: NameOf
@@ -34,18 +34,18 @@ type Bars = {
 }
 
 /** Where each child stands before the practice and after it, role by role, with the turns it gets. */
-export function BalancePart({ made, rules, players, policy, nameOf }: BalancePartProps) {
+export function BalancePart({ made, request, players, policy, nameOf }: BalancePartProps) {
   const rows = useMemo(
     () =>
-      planBalance(made.problem, made.plan).map((balance) => {
+      planBalance(made.problem, { plan: made.plan, request }).map((balance) => {
         const player = players.find(({ id }) => id === balance.playerId)
-        const season = player ? seasonFor(player, rules) : noSeason
+        const season = player ? seasonFor(player, request.rules) : noSeason
         return {
           balance,
           bars: roles.map((role) => barsOf(role, { balance, season: season.roles[role], policy })),
         }
       }),
-    [made, rules, players, policy],
+    [made, request, players, policy],
   )
   const spanSeconds = balanceSpanSeconds(
     rows.flatMap(({ bars }) => bars.flatMap(({ before, after }) => [before, after])),

@@ -123,7 +123,7 @@ export function PlanForm(props: PlanFormProps) {
           <Details summary="What it does for each child">
             <BalancePart
               made={made}
-              rules={request.rules}
+              request={request}
               players={players}
               policy={props.policy}
               nameOf={nameOf}

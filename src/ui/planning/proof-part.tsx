@@ -1,18 +1,23 @@
 'use client'
 
 import { useMemo } from 'react'
+import { sayClosed } from '#planning/closes-today'
+import { planBalance } from '#planning/plan-balance'
 import type { MadePlan } from '#planning/plan-draft'
 import { longestWaits, mixingOf } from '#planning/plan-measures'
 import { proofOfPlan } from '#planning/plan-proof'
 import type { PlanRequest } from '#planning/practice-plan'
 import { turnFrames } from '#planning/turn-frames'
+import { goesTwice } from '#rotation/goes-twice'
 import { planValues } from '#rotation/plan-values'
+import { togetherTurns } from '#rotation/together-turns'
 import { Button } from '#ui/page/button'
 import { Notice } from '#ui/page/notice'
 import { waitText } from '#ui/planning/plan-words'
 import type { NameOf } from '#ui/planning/planning-types'
 import type { PlanSearch } from '#ui/planning/use-plan-draft'
-import { counted } from '#ui/plural'
+import { counted, listed } from '#ui/plural'
+import { words } from '#ui/words'
 
 type ProofPartProps = {
   readonly request: PlanRequest
@@ -50,13 +55,18 @@ function PlanFacts({ request, made, nameOf }: Pick<ProofPartProps, 'request' | '
     const turns = Math.max(0, ...waits.map((wait) => wait.turns))
     const mixing = mixingOf(made.plan)
     const values = planValues(made.problem, made.plan)
-    return { waits, longest, turns, mixing, changes: values.roleChanges }
+    const balances = planBalance(made.problem, { plan: made.plan, request })
+    const closed = sayClosed(balances, request.rules.isGentle)
+    return { waits, longest, turns, mixing, closed, changes: values.roleChanges }
   }, [request, made])
-  const { mixing, changes, turns, waits, longest } = facts
+  const { mixing, changes, turns, waits, longest, closed } = facts
   const asked = request.rules.restLimit
   const wait = waits[longest]
   return (
-    <ul className="list-disc space-y-1 pl-6 text-soft">
+    <ul className="list-disc space-y-1 pl-6 text-soft" data-part="facts">
+      {closed.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
       <li>
         {turns === 0
           ? 'Nobody waits at all.'
@@ -71,6 +81,19 @@ function PlanFacts({ request, made, nameOf }: Pick<ProofPartProps, 'request' | '
         {mixing.pairsMet} of {mixing.pairs} pairs play side by side at least once, no pair more than{' '}
         {counted(mixing.most, 'time')}.
       </li>
+      {goesTwice(made.problem, made.plan).map(({ round, role, players }) => (
+        <li key={`${round} ${role}`}>
+          Uneven sides: {listed(players.map((player) => nameOf(request.players[player]?.playerId ?? '')))}{' '}
+          {players.length === 1 ? 'goes' : 'go'} once more than the others when {words.doing[role]} in round{' '}
+          {made.problem.rounds[round]?.id}.
+        </li>
+      ))}
+      {togetherTurns(made.problem, made.plan).map(({ pair, turns: times, of }) => (
+        <li key={pair.join(' ')}>
+          {listed(pair.map((player) => nameOf(request.players[player]?.playerId ?? '')))} are together in{' '}
+          {times} of {counted(of, 'turn')}.
+        </li>
+      ))}
     </ul>
   )
 }
