@@ -109,8 +109,6 @@ function knowsAll({ known, sent, phone }: Device, tapped: readonly PitchEvent[])
   return sent === phone.events.length && tapped.every(({ id }) => known.has(id))
 }
 
-const seeds = Array.from({ length: 250 }, (_, index) => index + 1)
-
 const isWritable = (book: PitchBook) =>
   checkPractice({ ...book, register: book.register.filter(({ state }) => state === 'here') }).length === 0
 
