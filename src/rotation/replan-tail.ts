@@ -47,11 +47,33 @@ export function replanTail(problem: RotationProblem, wish: TailWish): TailPlan |
   const isSameLimit = isClose && limit === least
   const values = [closeBoard, board].map((own) => planValues(problem, planOf(own)).unfairness)
   const [closeValue = 0, fairValue = 0] = values
-  const chosen = isSameLimit && closeValue <= fairValue * (1 + asFair) + 1e-6 ? closeBoard : board
+  const chosen = isSameLimit && !isWorthChanging(closeValue, fairValue) ? closeBoard : board
   returnToOld(chosen, wish.old, { restLimit: limit, most: wish.tries })
   spreadTurns(chosen, { restLimit: limit, most: wish.tries })
   settle(chosen, limit)
   return { plan: planOf(chosen), restLimitUsed: limit }
+}
+
+/**
+ * A plan of the rest that a longer search found, brought as close to the one that stands as leaves it as fair: so that a
+ * better plan changes no more names than it must.
+ */
+export function broughtBack(
+  problem: RotationProblem,
+  plan: RotationPlan,
+  to: { readonly old: RotationPlan; readonly restLimit: number | null },
+): RotationPlan {
+  const board = layOut(problem, plan)
+  returnToOld(board, to.old, { restLimit: to.restLimit, most: mostReturns })
+  settle(board, to.restLimit)
+  return planOf(board)
+}
+
+const mostReturns = 50_000
+
+/** Whether a plan is so much fairer than the one that stands that names may change for it. Unfairness, seconds². */
+export function isWorthChanging(now: number, found: number): boolean {
+  return now > found * (1 + asFair) + 1e-6
 }
 
 /** The fairest plan met that keeps every limit; limits on rests are raised one by one where none is met. */

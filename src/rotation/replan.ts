@@ -47,7 +47,7 @@ export type Replan =
     }
 
 /** As many as take a phone less than a tenth of a second for 24 players and 40 turns. */
-export const usualTries = 20_000
+export const usualTries = 30_000
 
 /**
  * A plan for the rest of a practice after somebody left, came, or may no longer play. What was played is kept, what was

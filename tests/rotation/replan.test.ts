@@ -5,6 +5,7 @@ import { away, resting, seatPlace } from '#rotation/place'
 import { planValues, playerFigures } from '#rotation/plan-values'
 import type { RotationProblem } from '#rotation/problem'
 import { type Replanned, replan, usualTries } from '#rotation/replan'
+import { broughtBack, replanTail } from '#rotation/replan-tail'
 import { tailProblem } from '#rotation/tail-problem'
 import { type ReplanCase, replanCase } from '../support/replan-cases'
 import { aRound, problemOf, smallRequest } from '../support/rotation-builder'
@@ -222,3 +223,33 @@ describe('nothing new', () => {
     expect(again.plan).toEqual(first.plan)
   })
 })
+
+describe('a fairer plan found later', () => {
+  it('is brought back as close to the one that stands as leaves it as fair', () => {
+    let closer = 0
+    for (const { own, found } of planned.slice(0, 40)) {
+      if (!found) continue
+      const free = Math.min(own.fromTurn + own.called, found.problem.turns.length)
+      const rest = tailProblem(found.problem, found.plan, free)
+      const old = found.plan.slice(free)
+      const other = replanTail(rest, { old: [], seed: 99, tries: 6000 })
+      if (!other || rest.turns.length === 0) continue
+      const restLimit = other.restLimitUsed
+      const back = broughtBack(rest, other.plan, { old, restLimit })
+      expect(checkPlan({ ...rest, restLimit }, back)).toEqual([])
+      expect(planValues(rest, back).unfairness).toBeLessThanOrEqual(
+        planValues(rest, other.plan).unfairness + 1e-3,
+      )
+      expect(differing(back, old)).toBeLessThanOrEqual(differing(other.plan, old))
+      if (differing(back, old) < differing(other.plan, old)) closer += 1
+    }
+    expect(closer).toBeGreaterThan(10)
+  })
+})
+
+function differing(plan: RotationPlan, old: RotationPlan): number {
+  return plan.reduce(
+    (sum, places, turn) => sum + places.filter((place, player) => place !== old[turn]?.[player]).length,
+    0,
+  )
+}
