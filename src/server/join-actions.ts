@@ -15,7 +15,7 @@ export async function joinPractice(form: FormData): Promise<void> {
   const fields = readForm(form)
   const code = fields.ok && typeof fields.value.code === 'string' ? fields.value.code.slice(0, 400) : ''
   const page = await loadJoin(code)
-  if (!page?.isOpen) redirect(`/join/${encodeURIComponent(code || 'none')}`)
+  if (!page?.isOpen) redirect(code ? `/join/${encodeURIComponent(code)}` : '/')
   ;(await cookies()).set(helperCookie, signedPass(page), {
     httpOnly: true,
     sameSite: 'strict',

@@ -2,13 +2,19 @@ import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
 import { listAdjustments, recordAdjustment } from '#data/adjustments'
 import { getDesign, recordDesigns } from '#data/designs'
+import { recordGuests } from '#data/guests'
+import { listHelperPasses } from '#data/helper-passes'
 import { newId } from '#data/ids'
+import { recordRegister } from '#data/register-lines'
 import { recordThemes } from '#data/themes'
 import { addDesign, changeDesign, copyDesign, putDesignAway } from '#server/design-actions'
 import { designVersion } from '#server/design-version'
 import { answerFlag } from '#server/flag-actions'
 import type { FormReply } from '#server/form'
+import { makeHelperPass, takeBackHelperPass } from '#server/helper-actions'
+import { codeOfPass } from '#server/helper-secret'
 import { checkFileAction, importFileAction } from '#server/import-actions'
+import { joinPractice } from '#server/join-actions'
 import {
   addPlayer,
   agree,
@@ -22,10 +28,12 @@ import { answerTermReview, handOver, openReview } from '#server/review-actions'
 import { cancelWritten, enterSession, writeMatch, writePractice } from '#server/session-actions'
 import { signInToDemo } from '#server/sign-in-actions'
 import { addTheme, changeProgramme, changeTheme, moveTheme } from '#server/theme-actions'
+import { joinGuestToPlayer, writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
 import { draftOf } from '#ui/designs/form/draft'
 import { askAs as askDatabaseAs } from '../support/ask-as'
 import { aSheet } from '../support/design-builder'
 import { redirectOf } from '../support/next-request'
+import { aPlan, planIt, send, wholePractice } from '../support/pitch-club'
 import { spoilForm, spoilings } from '../support/spoil-form'
 import { aTheme, enterSession as entered } from '../support/test-club'
 import { testDatabase } from '../support/test-database'
@@ -48,6 +56,7 @@ const at = aClubForWriting()
 
 type Door = (previous: FormReply, form: FormData) => Promise<unknown>
 const checkFile: Door = (_previous, form) => checkFileAction(form)
+const join: Door = (_previous, form) => joinPractice(form)
 const signIn: Door = (_previous, form) => signInToDemo(form)
 
 const ofSquad = () => ({ squadId: at.club.squadId })
@@ -108,6 +117,12 @@ const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | ob
   ],
   ['importFile', importFileAction, 'coach', () => ({ ...ofSquad(), ...roster })],
   ['checkFile', checkFile, 'coach', () => ({ ...ofSquad(), ...roster })],
+  ['writeFromPitch', writeFromPitch, 'coach', tappedPractice],
+  ['writeAsPlanned', writeAsPlanned, 'coach', plannedPractice],
+  ['joinGuestToPlayer', joinGuestToPlayer, 'coach', guestOfPractice],
+  ['makeHelperPass', makeHelperPass, 'coach', practiceOfToday],
+  ['takeBackHelperPass', takeBackHelperPass, 'coach', helperPassOfToday],
+  ['joinPractice', join, 'coach', codeOfToday],
   ['signIn', signIn, 'coach', () => ({ clubId: at.club.club.id, personId: at.club.coach.personId })],
 ]
 
@@ -150,6 +165,48 @@ async function match() {
   const sessionId = await entered(at.club, { kind: 'match' })
   const version = await versionNow({ ...at, sessionId })
   return typedMatch(at.club, ['K K K', 'B B O', 'O O B', 'F F F', 'M M M'], { sessionId, version })
+}
+
+async function plannedPractice() {
+  const sessionId = await entered(at.club, { title: newId() })
+  await planIt(at.club, sessionId)
+  const version = await versionNow({ ...at, sessionId })
+  const left = [`${at.club.playerIds[4]}:none`, `${at.club.playerIds[0]}:0`]
+  return { ...ofSquad(), sessionId, version, stoppedAfterRound: '1', left }
+}
+
+async function tappedPractice() {
+  const { sessionId, version, squadId } = await plannedPractice()
+  await send(sessionId, { events: wholePractice(at.club, aPlan(at.club)) })
+  return { squadId, sessionId, version, cursor: '9', takenBack: at.club.playerIds }
+}
+
+async function guestOfPractice() {
+  const sessionId = await entered(at.club, { title: newId() })
+  const guestId = newId()
+  await at.club.run(async (tx) => {
+    await recordGuests(tx, { guests: [{ id: guestId, name: 'Zoë Pike' }], since: '2026-09-08' })
+    const lines = [{ playerId: guestId, state: 'here', from: 0, to: 60 } as const]
+    await recordRegister(tx, { sessionId, lines, by: at.club.coach })
+  })
+  return { ...ofSquad(), sessionId, guestId, playerId: at.club.playerIds[0] }
+}
+
+/** Codes for helpers are made on the day alone. */
+async function practiceOfToday() {
+  return { ...ofSquad(), sessionId: await entered(at.club, { day: '2026-10-01', title: newId() }) }
+}
+
+async function helperPassOfToday() {
+  const own = await practiceOfToday()
+  await makeHelperPass(idle, sent(own, 'json'))
+  const [pass] = await at.club.run((tx) => listHelperPasses(tx, own.sessionId))
+  return { ...own, passId: pass?.id }
+}
+
+async function codeOfToday() {
+  const { passId } = await helperPassOfToday()
+  return { code: codeOfPass({ clubId: at.club.club.id, passId: passId ?? '' }) }
 }
 
 /** The form as the page sends it, with a file where there is one. */
