@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { checkPlan } from '#rotation/check-plan'
 import { noSeconds } from '#rotation/fair-seconds'
 import { away, resting, seatPlace } from '#rotation/place'
+import type { RotationPlan } from '#rotation/plan'
 import { planValues, playerFigures } from '#rotation/plan-values'
 import type { RotationProblem } from '#rotation/problem'
 import { type Replanned, replan, usualTries } from '#rotation/replan'
@@ -10,9 +11,9 @@ import { tailProblem } from '#rotation/tail-problem'
 import { type ReplanCase, replanCase } from '../support/replan-cases'
 import { aRound, problemOf, smallRequest } from '../support/rotation-builder'
 
-const cases = Array.from({ length: 320 }, (_, index) => replanCase(index + 1, 3000)).filter(
-  (own): own is ReplanCase => own !== null,
-)
+const cases = Array.from({ length: 320 }, (_, index) =>
+  replanCase(index + 1, { tries: 3000, ...(index % 8 === 0 ? {} : { turns: 8 + (index % 13) }) }),
+).filter((own): own is ReplanCase => own !== null)
 
 /** A keeper who may keep no more in the middle of a round has to be followed by another, whatever the round says. */
 const mayBreak = (own: ReplanCase) =>

@@ -18,9 +18,12 @@ export type ReplanCase = ReplanWish & {
  * A practice that is running, with a plan, and one to three things that happen at a turn: somebody leaves, comes late,
  * comes as a guest, may not keep any more, agrees to few turns. Null: the practice itself is impossible.
  */
-export function replanCase(seed: number, tries = usualTries): ReplanCase | null {
+export function replanCase(
+  seed: number,
+  { tries = usualTries, turns }: { readonly tries?: number; readonly turns?: number } = {},
+): ReplanCase | null {
   const random = seededRandom(seed * 131 + 7)
-  const asked = problemOf(randomRotation(seed))
+  const asked = problemOf(randomRotation(seed, { turns }))
   if (findClash(asked).length > 0) return null
   const before = replanTail(asked, { old: [], seed, tries: 2000 })?.plan
   if (!before) return null
