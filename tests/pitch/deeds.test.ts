@@ -626,6 +626,16 @@ describe('waits by the clock', () => {
     expect(longestWaitUpTo(state, 400)).toEqual({ playerId: 'c', from: 160, to: 400 })
   })
 
+  it('are none for who plays every ball, however long the time between them', () => {
+    const phone = aPhone()
+    phone.here('abc')
+    phone.begin()
+    phone.end(370, phone.start(310, 0, 'ab/c'))
+    phone.end(960, phone.start(900, 1, 'ca/b'))
+    const state = stateOf(plan, 'abc', phone)
+    expect([state.longestWait, longestWaitUpTo(state, 2000)]).toEqual([null, null])
+  })
+
   it('end with the player’s going, and begin with its coming', () => {
     const phone = begun()
     phone.state('d', 'gone', 65)
