@@ -22,7 +22,7 @@ export const designLimits = {
 const places = z.int().min(0).max(designLimits.places)
 const text = z.string().max(designLimits.letters)
 const title = z.string().max(designLimits.title)
-const points = z.number().min(-99).max(99)
+const points = z.number().min(0).max(99)
 
 const shape = z.strictObject({ attack: places, defend: places, keep: places })
 

@@ -1,6 +1,6 @@
 import type { Problem } from '#common/problem'
 import { type Adaptable, adaptDesign } from '#practice/adapt-design'
-import type { Adaptation } from '#practice/adaptation'
+import type { Adaptation, DesignChange } from '#practice/adaptation'
 import { roundFaults } from '#practice/round-faults'
 
 /** What makes no sense in an adaptation of this design: nothing said, nothing changed, or a round left that cannot be played. */
@@ -19,10 +19,17 @@ export function adaptationFaults(design: Adaptable, adaptation: Adaptation): rea
         path,
         message: 'is of a round that is no longer there; choose another, or every round',
       })
+    if (timesOf(change).some((times) => !(times >= 0.1 && times <= 10)))
+      problems.push({ path, message: 'must be between 0.1 and 10 times; 0.75 is a quarter less' })
     if (change.what === 'condition' && change.words.trim() === '')
       problems.push({ path, message: 'says nothing; write what holds, such as “Two touches each”' })
   })
   return problems.length > 0 ? problems : leftUnplayable(design, adaptation)
+}
+
+function timesOf(change: DesignChange): readonly number[] {
+  if (change.what === 'area') return [change.lengthTimes, change.widthTimes]
+  return change.what === 'turns' ? [change.secondsTimes, change.countTimes] : []
 }
 
 /** A round that was in order and is not any more. */

@@ -1,5 +1,6 @@
 import type { Problem } from '#common/problem'
 import type { DesignRound } from '#practice/design'
+import { gridLimits } from '#practice/grid'
 import { placesOf, placesOfAll } from '#practice/round-places'
 import { shapeText } from '#practice/shape-text'
 
@@ -31,22 +32,39 @@ export const hasPlaces: Rule = ({ stations }) => {
   )
 }
 
-export const hasTurns: Rule = ({ turnCount }) =>
-  turnCount >= 1
-    ? []
-    : [{ path: 'turnCount', message: 'is a round without turns; 6 turns would be usual, 1 is the fewest' }]
+export const hasTurns: Rule = ({ turnCount }) => {
+  if (!(turnCount >= 1))
+    return [
+      { path: 'turnCount', message: 'is a round without turns; 6 turns would be usual, 1 is the fewest' },
+    ]
+  return wholeUpTo(gridLimits.turnCount, { path: 'turnCount', value: turnCount })
+}
 
-export const turnsHaveLength: Rule = ({ turnSeconds, isUntilDead }) =>
-  turnSeconds >= 1
+export const turnsHaveLength: Rule = ({ turnSeconds, isUntilDead }) => {
+  if (turnSeconds >= 1) return wholeUpTo(gridLimits.turnSeconds, { path: 'turnSeconds', value: turnSeconds })
+  return [
+    {
+      path: 'turnSeconds',
+      message: isUntilDead
+        ? 'is no length; write how long a ball usually lives, such as 40 seconds'
+        : 'is no length; write how long a turn lasts, such as 45 seconds',
+    },
+  ]
+}
+
+export const gapIsATime: Rule = ({ gapSeconds }) =>
+  gapSeconds >= 0
+    ? wholeUpTo(gridLimits.gapSeconds, { path: 'gapSeconds', value: gapSeconds })
+    : [{ path: 'gapSeconds', message: 'is no time; write seconds, such as 20, or 0 for none' }]
+
+function wholeUpTo(
+  most: number,
+  { path, value }: { readonly path: string; readonly value: number },
+): readonly Problem[] {
+  return Number.isInteger(value) && value <= most
     ? []
-    : [
-        {
-          path: 'turnSeconds',
-          message: isUntilDead
-            ? 'is no length; write how long a ball usually lives, such as 40 seconds'
-            : 'is no length; write how long a turn lasts, such as 45 seconds',
-        },
-      ]
+    : [{ path, message: `must be a whole number, ${most} at most` }]
+}
 
 /** It is written down as two equal turns with the roles swapped. */
 export const freeGameIsTwoHalves: Rule = ({ isFreeGame, turnCount }) =>
@@ -68,9 +86,11 @@ export const choiceIsOne: Rule = ({ choice, stations }) => {
       path: 'choice',
       message: 'needs two sizes at least, such as 3v2 for 1 point and 2v2 for 2',
     })
-  choice.sizes.forEach(({ shape }, index) => {
+  choice.sizes.forEach(({ shape, points }, index) => {
     const path = `choice.sizes.${index}`
-    if (placesOf(shape) === 0) problems.push({ path, message: 'has no places; write a size such as 2v2' })
+    if (!isPoints(points)) problems.push({ path, message: noPoints })
+    else if (placesOf(shape) === 0)
+      problems.push({ path, message: 'has no places; write a size such as 2v2' })
     else if (
       stations.length > 0 &&
       !stations.some(
@@ -106,18 +126,27 @@ export const harderIsWorthMore: Rule = ({ choice }) => {
 }
 
 export const endingsAreNamed: Rule = ({ endings = [] }) =>
-  endings.flatMap(({ words, id }, index) => {
+  endings.flatMap(({ words, id, points }, index) => {
     const path = `endings.${index}`
+    if (!isPoints(points)) return [{ path, message: noPoints }]
     if (words.trim() === '')
       return [{ path, message: 'says nothing; write what ends the turn, such as “Goal”' }]
     const isDouble = endings.findIndex((ending) => ending.id === id) !== index
     return isDouble ? [{ path, message: 'stands there twice; take one out' }] : []
   })
 
+const mostPoints = 99
+const noPoints = `needs points from 0 to ${mostPoints}; 1 would be usual`
+
+function isPoints(points: number): boolean {
+  return points >= 0 && points <= mostPoints
+}
+
 const rules: readonly Rule[] = [
   hasPlaces,
   hasTurns,
   turnsHaveLength,
+  gapIsATime,
   freeGameIsTwoHalves,
   freeGameHasNoChoice,
   choiceIsOne,

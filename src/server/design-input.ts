@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { adaptationsShape, designRoundsShape, designSidesShape } from '#exchange/design-json'
 import { longestName } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
+import type { DesignRound } from '#practice/design'
 import { areaUnits } from '#practice/design-sheet'
 
 const mostNoteLetters = 2000
@@ -27,10 +28,17 @@ const draft = z.strictObject({
   isMirrored: z.boolean(),
   hasHeading: z.boolean(),
   note: z.string().trim().superRefine(atMost(mostNoteLetters)),
-  rounds: designRoundsShape,
+  rounds: designRoundsShape.transform((rounds) => rounds.map(tidyRound)),
   sides: designSidesShape,
   adaptations: adaptationsShape,
 })
+
+/** Rules of play are typed one a line; empty lines are none. */
+function tidyRound(round: DesignRound): DesignRound {
+  if (!round.conditions) return round
+  const conditions = round.conditions.map((words) => words.trim()).filter((words) => words !== '')
+  return { ...round, conditions }
+}
 
 const ofSquad = { squadId: z.uuid() }
 

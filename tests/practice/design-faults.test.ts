@@ -27,6 +27,15 @@ describe('a round', () => {
       'turnSeconds',
       /how long a ball/,
     ],
+    ['of half a turn', { turnCount: 2.5 }, 'turnCount', /whole number, 60 at most/],
+    ['of a turn of three hours', { turnSeconds: 10_800 }, 'turnSeconds', /7200 at most/],
+    ['with no time between', { gapSeconds: Number.NaN }, 'gapSeconds', /0 for none/],
+    [
+      'with less than no points',
+      { endings: [{ id: 'e', words: 'Goal', side: 'attack', points: -1 }] },
+      'endings.0',
+      /points from 0/,
+    ],
     ['a free game in three parts', { isFreeGame: true, turnCount: 3 }, 'turnCount', /2 turns would be right/],
     [
       'an ending without words',
@@ -107,6 +116,11 @@ describe('an adaptation', () => {
     [
       'of a round that is not there',
       { changes: [{ ...plainChange('areas'), round: 3 }] },
+      ['adaptations.0.changes.0'],
+    ],
+    [
+      'of no size',
+      { changes: [{ what: 'area', lengthTimes: Number.NaN, widthTimes: 1 }] },
       ['adaptations.0.changes.0'],
     ],
     ['of empty words', { changes: [plainChange('condition')] }, ['adaptations.0.changes.0']],

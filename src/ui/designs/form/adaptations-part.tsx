@@ -1,5 +1,6 @@
 'use client'
 
+import { useState } from 'react'
 import { type Adaptation, type AdaptationFor, adaptationKinds } from '#practice/adaptation'
 import { adaptationEffects } from '#practice/design-effects'
 import { freeId, plainAdaptation } from '#practice/new-design'
@@ -18,6 +19,8 @@ type AdaptationsPartProps = EditPartProps & { readonly turnout: number }
 
 /** How it is made harder or easier. */
 export function AdaptationsPart({ design, turnout, problemOf, hasProblem, onChange }: AdaptationsPartProps) {
+  // A new one is open, and does not close while its title is typed.
+  const [known] = useState(() => new Set(design.adaptations.map(({ id }) => id)))
   const setAll = (change: (held: readonly Adaptation[]) => readonly Adaptation[]) =>
     onChange((held) => ({ ...held, adaptations: change(held.adaptations) }))
   return (
@@ -28,7 +31,7 @@ export function AdaptationsPart({ design, turnout, problemOf, hasProblem, onChan
       {design.adaptations.map((adaptation, index) => (
         <Details
           key={adaptation.id}
-          isOpen={adaptation.title === ''}
+          isOpen={!known.has(adaptation.id)}
           summary={
             <>
               {adaptation.title || 'No title yet'}{' '}
