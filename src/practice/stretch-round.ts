@@ -20,6 +20,8 @@ export type RoundProposals = {
   readonly proposals: readonly ShapeProposal[]
 }
 
+const mostShapes = 4
+
 /**
  * How rounds shrink for those who are there; only rounds that cannot be filled are among the answers. 3 against 2 with
  * four children becomes 2 against 1 or 2 against 2, with a mirrored area one of the two goes, and so on.
@@ -28,14 +30,14 @@ export function smallerShapes(rounds: readonly DesignRound[], turnout: Turnout):
   return rounds.flatMap(({ stations }, round) =>
     fitsTurnout(stations, turnout)
       ? []
-      : [{ round, fits: false, proposals: said(stations, smallerAreas(stations, turnout)) }],
+      : [{ round, fits: false, proposals: smallerShapesOf(stations, turnout, mostShapes) }],
   )
 }
 
 /** How rounds grow so that fewer wait; only rounds in which more could have a place are among the answers. */
 export function largerShapes(rounds: readonly DesignRound[], turnout: Turnout): readonly RoundProposals[] {
   return rounds.flatMap(({ stations }, round) => {
-    const proposals = said(stations, largerAreas(stations, turnout))
+    const proposals = largerShapesOf(stations, turnout, mostShapes)
     return proposals.length === 0 ? [] : [{ round, fits: true, proposals }]
   })
 }
@@ -47,6 +49,15 @@ export function smallerShapesOf(
   most: number,
 ): readonly ShapeProposal[] {
   return said(stations, smallerAreas(stations, turnout, most))
+}
+
+/** Larger areas for one turn, each in a sentence. */
+export function largerShapesOf(
+  stations: readonly AreaShape[],
+  turnout: Turnout,
+  most: number,
+): readonly ShapeProposal[] {
+  return said(stations, largerAreas(stations, turnout, most))
 }
 
 function said(before: readonly AreaShape[], proposals: readonly AreaProposal[]): readonly ShapeProposal[] {

@@ -5,7 +5,7 @@ import { away } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
 import type { RotationProblem } from '#rotation/problem'
 import { replanTail } from '#rotation/replan-tail'
-import { type TurnsToShrink, turnsToShrink, withStations } from '#rotation/shrink-turns'
+import { type TurnsToStretch, turnsToShrink, withStations } from '#rotation/stretch-turns'
 import { tailProblem, withTail } from '#rotation/tail-problem'
 
 export type ReplanWish = {
@@ -42,7 +42,7 @@ export type Replan =
   | {
       readonly kind: 'tooFew'
       readonly clash: readonly ClashPart[]
-      readonly shrink: readonly TurnsToShrink[]
+      readonly shrink: readonly TurnsToStretch[]
       readonly smaller: Replanned | null
     }
 

@@ -8,8 +8,10 @@ import type { RotationProblem } from '#rotation/problem'
 import { type Replanned, replan, usualTries } from '#rotation/replan'
 import { broughtBack, replanTail } from '#rotation/replan-tail'
 import { tailProblem } from '#rotation/tail-problem'
+import { everyPlan } from '../support/every-plan'
 import { type ReplanCase, replanCase } from '../support/replan-cases'
 import { aRound, problemOf, smallRequest } from '../support/rotation-builder'
+import { seededRandom } from '../support/seeded-random'
 
 const cases = Array.from({ length: 320 }, (_, index) =>
   replanCase(index + 1, { tries: 3000, ...(index % 8 === 0 ? {} : { turns: 8 + (index % 13) }) }),
@@ -254,3 +256,44 @@ function differing(plan: RotationPlan, old: RotationPlan): number {
     0,
   )
 }
+
+describe('small practices', () => {
+  it('against every plan there is for the rest: nothing is fairer', () => {
+    const differ: string[] = []
+    for (let seed = 1; seed <= 40; seed += 1) {
+      const random = seededRandom(seed)
+      const stations = [{ attack: 1, defend: 1, keep: random.whole(0, 1) }]
+      const problem = problemOf(
+        smallRequest({
+          players: Array.from({ length: random.whole(4, 5) }, (_, index) => ({
+            id: `p${index}`,
+            gap: { attack: random.whole(-6, 6) * 10, rest: random.whole(-6, 6) * 10 },
+          })),
+          rounds: [aRound({ turns: 4, stations, keepersStay: random.chance(0.5) })],
+          restLimit: 2,
+        }),
+      )
+      const first = replanTail(problem, { old: [], seed, tries: 3000 })
+      if (!first) throw new Error(`${seed}: no plan`)
+      const gone = random.whole(0, 2)
+      const left: RotationProblem = {
+        ...problem,
+        players: problem.players.map((own, player) =>
+          player === gone && problem.players.length === 5
+            ? { ...own, present: [true, false, false, false] }
+            : own,
+        ),
+      }
+      const found = replan({ problem: left, before: first.plan, fromTurn: 1, called: 1, seed, tries: 6000 })
+      if (found.kind !== 'planned') throw new Error(`${seed}: ${found.kind}`)
+      const rest = tailProblem(left, found.plan, 2)
+      const value = planValues(rest, found.plan.slice(2)).unfairness
+      let best = Number.POSITIVE_INFINITY
+      for (const plan of everyPlan(rest, found.restLimitUsed))
+        best = Math.min(best, planValues(rest, plan).unfairness)
+      // Plans within half a percent count as equally fair.
+      if (value > best * 1.0051 + 1e-3) differ.push(`${seed}: ${value} for ${best}`)
+    }
+    expect(differ).toEqual([])
+  })
+})

@@ -1,12 +1,12 @@
 import type { Turnout } from '#practice/stretch-areas'
-import { type ShapeProposal, smallerShapesOf } from '#practice/stretch-round'
+import { largerShapesOf, type ShapeProposal, smallerShapesOf } from '#practice/stretch-round'
 import { mayTakeIn } from '#rotation/may-take'
 import { roleOf, stationOf } from '#rotation/place'
-import { presentAt, type RotationProblem, type StationSeats } from '#rotation/problem'
+import { allSeatsOfTurn, presentAt, type RotationProblem, type StationSeats } from '#rotation/problem'
 import { seatTurn } from '#rotation/seat-turn'
 
-/** Turns that cannot be filled as they are, one after another with the same areas and as many there. */
-export type TurnsToShrink = {
+/** Turns with the same areas and as many there, and other shapes for them. */
+export type TurnsToStretch = {
   readonly turns: readonly number[]
   readonly round: number
   readonly before: readonly StationSeats[]
@@ -15,11 +15,38 @@ export type TurnsToShrink = {
 }
 
 /** Which turns from one on cannot be filled, and in which smaller shapes they could. */
-export function turnsToShrink(problem: RotationProblem, from: number): readonly TurnsToShrink[] {
+export function turnsToShrink(problem: RotationProblem, from: number): readonly TurnsToStretch[] {
+  const mayTake = mayTakeIn(problem)
+  return stretched(problem, {
+    isMeant: (turn) => turn >= from && seatTurn(problem, mayTake, { turn }) === null,
+    shapes: smallerShapesOf,
+  })
+}
+
+/** In which larger shapes turns from one on would leave fewer waiting. Only where those who wait are more than half the places. */
+export function turnsToGrow(problem: RotationProblem, from: number): readonly TurnsToStretch[] {
+  const isCrowded = (turn: number) => {
+    const own = problem.turns[turn]
+    const places = own ? allSeatsOfTurn(own) : 0
+    return presentAt(problem, turn).length - places > places / 2
+  }
+  const grown = stretched(problem, {
+    isMeant: (turn) => turn >= from && isCrowded(turn),
+    shapes: largerShapesOf,
+  })
+  return grown.filter(({ proposals }) => proposals.length > 0)
+}
+
+type Stretching = {
+  readonly isMeant: (turn: number) => boolean
+  readonly shapes: typeof smallerShapesOf
+}
+
+function stretched(problem: RotationProblem, { isMeant, shapes }: Stretching): readonly TurnsToStretch[] {
   const mayTake = mayTakeIn(problem)
   const groups = new Map<string, { turns: number[]; round: number; before: readonly StationSeats[] }>()
   problem.turns.forEach(({ round, stations }, turn) => {
-    if (turn < from || seatTurn(problem, mayTake, { turn })) return
+    if (!isMeant(turn)) return
     const key = JSON.stringify([round, stations, turnoutOf(problem, turn)])
     const group = groups.get(key) ?? { turns: [], round, before: stations }
     group.turns.push(turn)
@@ -31,7 +58,7 @@ export function turnsToShrink(problem: RotationProblem, from: number): readonly 
         (turn) => seatTurn(withStations(problem, [turn], stations), mayTake, { turn }) !== null,
       )
     const [first = 0] = group.turns
-    const all = smallerShapesOf(group.before, turnoutOf(problem, first), mostShapes)
+    const all = shapes(group.before, turnoutOf(problem, first), mostShapes)
     return { ...group, proposals: all.filter(canBeFilled).slice(0, mostProposals) }
   })
 }
