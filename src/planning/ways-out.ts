@@ -1,5 +1,6 @@
 import type { PlanRequest } from '#planning/practice-plan'
 import { isThereFor, otherHalf, problemOfRequest } from '#planning/problem-of-request'
+import { quickPlan } from '#planning/quick-plan'
 import { turnFrames } from '#planning/turn-frames'
 import { smallerShapes, stretchRound } from '#practice/stretch-round'
 import { type ClashPart, findClash } from '#rotation/clash'
@@ -33,9 +34,11 @@ export function waysOut(
 function untilPossible(way: WayOut, nameOf: (id: PlayerId) => string): WayOut | null {
   let at = way
   for (let steps = 0; steps < 50; steps += 1) {
+    const quick = quickPlan(at.request)
+    if (quick.ok) return at
     const problem = problemOfRequest(at.request)
-    const [part] = findClash(problem)
-    if (!part) return at
+    const [part] = quick.reasons
+    if (!part) return null
     const next =
       part.rule === 'seats' || part.rule === 'keepers'
         ? smallerRounds(at.request)[0]

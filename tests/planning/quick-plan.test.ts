@@ -19,12 +19,12 @@ function planned(request: PlanRequest): PracticePlan | null {
   }
 }
 
-const requests = Array.from({ length: 60 }, (_, seed) => randomPlanRequest(seed))
+const requests = Array.from({ length: 30 }, (_, seed) => randomPlanRequest(seed))
 
 describe('a plan made at once', () => {
-  it('has no fault, for 60 requests drawn at random', () => {
+  it('has no fault, for 30 requests drawn at random', () => {
     const plans = requests.map(planned)
-    expect(plans.filter((plan) => plan !== null).length).toBeGreaterThan(50)
+    expect(plans.filter((plan) => plan !== null).length).toBeGreaterThan(25)
     expect(plans.flatMap((plan) => (plan ? planFaults(plan) : []))).toEqual([])
   })
 

@@ -10,15 +10,15 @@ import { aFreeGame, aPlanRequest, aPlanRound, randomPlanRequest } from '../suppo
 import { seededRandom } from '../support/seeded-random'
 
 describe('two who change places', () => {
-  it('cost what the whole plan, worked out anew, is worth more or less; 300 swaps at random', () => {
+  it('cost what the whole plan, worked out anew, is worth more or less; 150 swaps at random', () => {
     const random = seededRandom(11)
     let tried = 0
-    for (let seed = 0; tried < 300 && seed < 100; seed += 1) {
+    for (let seed = 0; tried < 150 && seed < 100; seed += 1) {
       const request = randomPlanRequest(seed)
       const quick = quickPlan(request)
       if (!quick.ok) continue
       const { plan, problem } = quick.value
-      for (let times = 0; times < 6; times += 1) {
+      for (let times = 0; times < 10; times += 1) {
         const swap = {
           turn: random.whole(0, plan.length - 1),
           one: random.whole(0, request.players.length - 1),
@@ -39,7 +39,7 @@ describe('two who change places', () => {
         expect(checkPlan({ ...settled, restLimit: null }, swapped.plan)).toEqual([])
       }
     }
-    expect(tried).toBeGreaterThanOrEqual(300)
+    expect(tried).toBeGreaterThanOrEqual(150)
   })
 
   it('hand over the whole duty of a goalkeeper who stays for the round', () => {
