@@ -18,8 +18,18 @@ export function useKeptPractice(sessionId: string): OnPhone | null | 'notKept' {
       const [practice, events] = await Promise.all([findPractice(sessionId), listEvents(sessionId)])
       return { practice: practice ?? null, events }
     })
-    const subscription = both.subscribe({ next: setFound, error: () => setFound('notKept') })
+    const subscription = both.subscribe({
+      next: (now) => setFound((before) => withSamePack(now, before)),
+      error: () => setFound('notKept'),
+    })
     return () => subscription.unsubscribe()
   }, [sessionId])
   return found
+}
+
+/** Every tap is news; the plan and the names are not, as long as they were not fetched anew. */
+function withSamePack(now: OnPhone, before: OnPhone | null | 'notKept'): OnPhone {
+  const known = before === null || before === 'notKept' ? null : before.practice
+  if (!now.practice || known?.fetchedAt !== now.practice.fetchedAt) return now
+  return { ...now, practice: { ...now.practice, pack: known.pack } }
 }

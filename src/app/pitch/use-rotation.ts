@@ -39,10 +39,11 @@ export function useRotation(
   const [news, setNews] = useState<RotationNews | null>(null)
   const last = useRef<{ anew: Anew; made: Replanned } | null>(null)
   const search = useRef<AbortController | null>(null)
+  const mayReplan = (pack?.viewer.mayReplan ?? false) && pack?.plan !== null
   useEffect(() => {
-    if (pack?.viewer.mayReplan && pack.plan) prepareRotationWorker()
+    if (mayReplan) prepareRotationWorker()
     return () => search.current?.abort()
-  }, [pack?.viewer.mayReplan, pack?.plan])
+  }, [mayReplan])
 
   const follow = useCallback<Planning['follow']>(
     (after, { isAsked = false, chosen } = {}) => {
@@ -84,6 +85,7 @@ export function useRotation(
       void solveInWorker(tail, settings, { signal: abort.signal }).then((found) => {
         if (search.current !== abort) return
         search.current = null
+        console.warn('FOUND', JSON.stringify(found).slice(0, 300))
         const rotation = found.kind === 'impossible' ? null : found.rotation
         if (!rotation || abort.signal.aborted) return setNews((now) => now && { ...now, isSearching: false })
         const { value, bound, proven } = rotation.unfairness

@@ -23,11 +23,8 @@ type ActionBarProps = {
 
 /** The one thing to tap now, and the way to stop. */
 export function ActionBar({ state, isByBall, stations, onDeeds, onBallOver }: ActionBarProps) {
-  const [isStopping, setIsStopping] = useState(false)
   const { live, nextRound: round } = state
   if (state.status === 'ended') return null
-  const stop = () =>
-    round && state.status === 'running' && !isByBall ? setIsStopping(true) : onDeeds([{ kind: 'stop' }])
   return (
     <>
       {live ? (
@@ -48,11 +45,23 @@ export function ActionBar({ state, isByBall, stations, onDeeds, onBallOver }: Ac
         // Another round, or one that is partly played, begins with all its balls.
         <RoundDone key={round.turns[0].index} state={state} round={round} onDeeds={onDeeds} />
       ) : null}
-      {state.status === 'running' ? (
-        <PitchButton weight={round || live ? 'quiet' : 'main'} className="w-full" onClick={stop}>
-          Stop here
-        </PitchButton>
-      ) : null}
+    </>
+  )
+}
+
+type StopButtonProps = Pick<ActionBarProps, 'state' | 'isByBall' | 'onDeeds'>
+
+/** The way to stop before the plan is at its end; in a round that nobody tapped it asks how much of it was played. */
+export function StopButton({ state, isByBall, onDeeds }: StopButtonProps) {
+  const [isStopping, setIsStopping] = useState(false)
+  const { live, nextRound: round } = state
+  if (state.status !== 'running') return null
+  const stop = () => (round && !live && !isByBall ? setIsStopping(true) : onDeeds([{ kind: 'stop' }]))
+  return (
+    <>
+      <PitchButton weight={round || live ? 'plain' : 'main'} className="shrink-0 text-lg" onClick={stop}>
+        Stop here
+      </PitchButton>
       {isStopping && round ? (
         <StopSheet state={state} round={round} onDeeds={onDeeds} onClose={() => setIsStopping(false)} />
       ) : null}

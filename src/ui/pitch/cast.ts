@@ -1,9 +1,10 @@
 import type { PitchState } from '#pitch/pitch-state'
 import type { PracticePlan } from '#planning/practice-plan'
+import { shortNames } from '#planning/short-names'
 import type { SeatRole, Station } from '#practice/turn'
 import type { PlayerId } from '#squad/player'
 
-/** Names and bibs for the cards of a practice. */
+/** Names and bibs for the cards of a practice: first names, told apart, so that they can be huge. */
 export type Cast = {
   readonly nameOf: (playerId: PlayerId) => string
   /** Null: neutral, or there are no sides. */
@@ -13,7 +14,7 @@ export type Cast = {
 }
 
 export function castOf(plan: PracticePlan | null, players: PitchState['players']): Cast {
-  const names = new Map(players.map(({ playerId, name }) => [playerId, name]))
+  const names = shortNames(players.map(({ playerId, name }) => ({ id: playerId, name })))
   const sides = new Map((plan?.players ?? []).map(({ playerId, side }) => [playerId, side]))
   return {
     nameOf: (playerId) => names.get(playerId) || 'Guest',

@@ -18,14 +18,12 @@ export function NameButton({ playerId, cast, isOn = false, note, onOpen }: NameB
     <button
       type="button"
       onClick={() => onOpen(playerId)}
-      className="tap flex w-full min-w-0 cursor-pointer touch-manipulation flex-wrap items-baseline gap-x-2 border-b border-ink bg-leaf px-1 py-1 text-left text-[1.75rem] leading-none font-bold break-words"
+      className={`tap flex w-full min-w-0 cursor-pointer touch-manipulation flex-wrap items-center gap-x-2 px-2 py-1 text-left text-[1.75rem] leading-none font-bold ${isOn ? 'bg-ink text-white' : 'bg-leaf'}`}
     >
-      <span className="min-w-0 break-words">{cast.nameOf(playerId)}</span>
-      {isOn ? (
-        <span className="border-2 border-ink bg-ink px-1 text-base leading-tight text-white">ON</span>
-      ) : null}
-      {isNeutral ? <span className="text-base font-medium">neutral</span> : null}
-      {note ? <span className="text-base font-medium tabular-nums">{note}</span> : null}
+      <span className="min-w-0">{cast.nameOf(playerId)}</span>
+      {isOn ? <span className="text-base leading-tight">ON</span> : null}
+      {isNeutral ? <span className="text-base leading-tight font-medium">neutral</span> : null}
+      {note ? <span className="text-base leading-tight font-medium tabular-nums">{note}</span> : null}
     </button>
   )
 }

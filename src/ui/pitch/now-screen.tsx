@@ -5,14 +5,14 @@ import type { PitchPack } from '#pitch/pitch-pack'
 import type { PitchState } from '#pitch/pitch-state'
 import { runningTotals } from '#pitch/running-totals'
 import type { PlayerId } from '#squad/player'
-import { ActionBar } from '#ui/pitch/action-bar'
+import { ActionBar, StopButton } from '#ui/pitch/action-bar'
 import { LiveBall, NextBall } from '#ui/pitch/ball-screen'
 import { type Cast, sideOfRole } from '#ui/pitch/cast'
 import { sized } from '#ui/pitch/choice-size'
 import { EndingSheet } from '#ui/pitch/ending-sheet'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { OverScreen } from '#ui/pitch/over-screen'
-import { PitchFooter } from '#ui/pitch/pitch-footer'
+import { PitchFooter, PitchMain } from '#ui/pitch/pitch-footer'
 import type { PitchSettings } from '#ui/pitch/pitch-settings'
 import { PlayerMoves } from '#ui/pitch/player-moves'
 import { RoundScreen } from '#ui/pitch/round-screen'
@@ -27,6 +27,8 @@ type NowScreenProps = {
   readonly isAllSent: boolean
   readonly onDeeds: OnDeeds
   readonly onNotOut: (playerId: PlayerId) => void
+  /** What the new rotation has to say. */
+  readonly rotation: ReactNode
   readonly undo: ReactNode
   readonly tabs: ReactNode
 }
@@ -49,72 +51,79 @@ export function NowScreen(props: NowScreenProps) {
   const endedRound = ended && (state.plan?.design.rounds[ended.round ?? -1] ?? null)
   return (
     <>
-      {state.status === 'ended' ? (
-        <OverScreen
-          state={state}
-          sessionId={pack.session.id}
-          squadId={pack.session.squadId}
-          isHelper={pack.viewer.kind === 'helper'}
-          isAllSent={props.isAllSent}
-        />
-      ) : null}
-      {state.live ? <LiveBall {...shared} live={state.live} roundCount={roundCount} /> : null}
-      {round && !state.live && isByBall ? (
-        <NextBall
-          {...shared}
-          round={round}
-          roundCount={roundCount}
-          sized={size}
-          chosen={chosen}
-          onChoose={(index) => {
-            const [{ index: turn, stations }] = round.turns
-            const by = round.design?.choice?.by ?? 'coach'
-            const [first] = stations
-            const side = by === 'attack' && first ? sideOfRole(first, 'attack', cast) : null
-            onDeeds([{ kind: 'choice', turn, by, size: index, side }])
-          }}
-        />
-      ) : null}
-      {round && !isByBall ? (
-        <RoundScreen
-          round={round}
-          roundCount={roundCount}
-          isFirst={state.played.length === 0}
-          cast={cast}
-          onOpen={setOpenId}
-        />
-      ) : null}
-      {round?.design?.choice && !isByBall ? (
-        <p className="border-2 border-ink p-2">
-          In this round a size is chosen before each ball. To write the choices down, go one ball at a time
-          (under More).
-        </p>
-      ) : null}
-      {state.status !== 'ended' ? <WaitingList {...shared} /> : null}
-      <NothingLeft state={state} />
-      {openId ? (
-        <PlayerMoves
-          key={openId}
-          playerId={openId}
-          pack={pack}
-          state={state}
-          cast={cast}
-          onDeeds={onDeeds}
-          onNotOut={props.onNotOut}
-          onClose={() => setOpenId(null)}
-        />
-      ) : null}
-      {ended && endedRound ? (
-        <EndingSheet
-          round={endedRound}
-          size={state.choices.find(({ turn }) => turn === ended.index)?.size ?? null}
-          stations={ended.parts.at(-1)?.stations ?? []}
-          cast={cast}
-          onEndings={(endings) => onDeeds([{ kind: 'turnEnd', start: ended.eventId, endings }])}
-          onClose={() => setEndedId(null)}
-        />
-      ) : null}
-      <PitchFooter undo={undo} tabs={tabs}>
+      <PitchMain about={`${state.live?.eventId} ${round?.turns[0].index} ${state.status}`}>
+        {props.rotation}
+        {state.status === 'ended' ? (
+          <OverScreen
+            state={state}
+            sessionId={pack.session.id}
+            squadId={pack.session.squadId}
+            isHelper={pack.viewer.kind === 'helper'}
+            isAllSent={props.isAllSent}
+          />
+        ) : null}
+        {state.live ? <LiveBall {...shared} live={state.live} roundCount={roundCount} /> : null}
+        {round && !state.live && isByBall ? (
+          <NextBall
+            {...shared}
+            round={round}
+            roundCount={roundCount}
+            sized={size}
+            chosen={chosen}
+            onChoose={(index) => {
+              const [{ index: turn, stations }] = round.turns
+              const by = round.design?.choice?.by ?? 'coach'
+              const [first] = stations
+              const side = by === 'attack' && first ? sideOfRole(first, 'attack', cast) : null
+              onDeeds([{ kind: 'choice', turn, by, size: index, side }])
+            }}
+          />
+        ) : null}
+        {round && !isByBall ? (
+          <RoundScreen
+            round={round}
+            roundCount={roundCount}
+            isFirst={state.played.length === 0}
+            cast={cast}
+            onOpen={setOpenId}
+          />
+        ) : null}
+        {round?.design?.choice && !isByBall ? (
+          <p className="border-2 border-ink p-2">
+            In this round a size is chosen before each ball. To write the choices down, go one ball at a time
+            (under More).
+          </p>
+        ) : null}
+        {state.status !== 'ended' ? <WaitingList {...shared} /> : null}
+        <NothingLeft state={state} />
+        {openId ? (
+          <PlayerMoves
+            key={openId}
+            playerId={openId}
+            pack={pack}
+            state={state}
+            cast={cast}
+            onDeeds={onDeeds}
+            onNotOut={props.onNotOut}
+            onClose={() => setOpenId(null)}
+          />
+        ) : null}
+        {ended && endedRound ? (
+          <EndingSheet
+            round={endedRound}
+            size={state.choices.find(({ turn }) => turn === ended.index)?.size ?? null}
+            stations={ended.parts.at(-1)?.stations ?? []}
+            cast={cast}
+            onEndings={(endings) => onDeeds([{ kind: 'turnEnd', start: ended.eventId, endings }])}
+            onClose={() => setEndedId(null)}
+          />
+        ) : null}
+      </PitchMain>
+      <PitchFooter
+        undo={undo}
+        tabs={tabs}
+        stop={<StopButton state={state} isByBall={isByBall} onDeeds={onDeeds} />}
+      >
         <ActionBar
           state={state}
           isByBall={isByBall}

@@ -9,7 +9,7 @@ import { castOf } from '#ui/pitch/cast'
 import { MoreScreen } from '#ui/pitch/more-screen'
 import { NowScreen } from '#ui/pitch/now-screen'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
-import { PitchFooter } from '#ui/pitch/pitch-footer'
+import { PitchFooter, PitchMain } from '#ui/pitch/pitch-footer'
 import type { PitchSettings } from '#ui/pitch/pitch-settings'
 import { type PitchTab, PitchTabs } from '#ui/pitch/pitch-tabs'
 import { RegisterScreen } from '#ui/pitch/register-screen'
@@ -73,50 +73,54 @@ export function PitchScreens(props: PitchScreensProps) {
   return (
     <div className="flex min-h-dvh flex-col flat:grid flat:grid-cols-[1fr_17rem] flat:grid-rows-[auto_1fr]">
       <PitchHeader {...props} />
-      <main id="content" className="mx-auto w-full max-w-3xl flex-1 space-y-4 px-3 py-3">
-        {tab === 'here' || tab === 'now' ? props.rotation : null}
-        {tab === 'here' ? (
-          <RegisterScreen
-            players={listedPlayers(state, pack.players)}
-            isBegun={isBegun}
-            onRegister={(playerId, is) => onDeeds([{ kind: 'register', playerId, state: is }])}
-            onNotOut={setNotOut}
-            onGuest={props.onGuest}
-            onEveryone={(playerIds) =>
-              onDeeds(playerIds.map((playerId) => ({ kind: 'register', playerId, state: 'here' }) as const))
-            }
-          />
-        ) : null}
-        {tab === 'now' ? (
-          <NowScreen
-            {...shared}
-            pack={pack}
-            settings={settings}
-            isAllSent={props.saved.waiting === 0}
-            onNotOut={setNotOut}
-            undo={undo}
-            tabs={tabs}
-          />
-        ) : null}
-        {tab === 'totals' ? <TotalsScreen {...shared} countsPoints={settings.countsPoints} /> : null}
-        {tab === 'more' ? (
-          <MoreScreen
-            {...shared}
-            sessionId={sessionId}
-            squadId={squadId}
-            isHelper={isHelper}
-            settings={settings}
-            onSettings={props.onSettings}
-            refusals={props.refusals}
-          />
-        ) : null}
-      </main>
-      {tab === 'now' ? null : (
-        <PitchFooter undo={undo} tabs={tabs}>
-          {tab === 'here' && !isBegun ? (
-            <BeginButton state={state} onDeeds={onDeeds} onBegun={() => setChosen('now')} />
-          ) : null}
-        </PitchFooter>
+      {tab === 'now' ? (
+        <NowScreen
+          {...shared}
+          pack={pack}
+          settings={settings}
+          isAllSent={props.saved.waiting === 0}
+          onNotOut={setNotOut}
+          rotation={props.rotation}
+          undo={undo}
+          tabs={tabs}
+        />
+      ) : (
+        <>
+          <PitchMain about={tab}>
+            {tab === 'here' ? props.rotation : null}
+            {tab === 'here' ? (
+              <RegisterScreen
+                players={listedPlayers(state, pack.players)}
+                isBegun={isBegun}
+                onRegister={(playerId, is) => onDeeds([{ kind: 'register', playerId, state: is }])}
+                onNotOut={setNotOut}
+                onGuest={props.onGuest}
+                onEveryone={(playerIds) =>
+                  onDeeds(
+                    playerIds.map((playerId) => ({ kind: 'register', playerId, state: 'here' }) as const),
+                  )
+                }
+              />
+            ) : null}
+            {tab === 'totals' ? <TotalsScreen {...shared} countsPoints={settings.countsPoints} /> : null}
+            {tab === 'more' ? (
+              <MoreScreen
+                {...shared}
+                sessionId={sessionId}
+                squadId={squadId}
+                isHelper={isHelper}
+                settings={settings}
+                onSettings={props.onSettings}
+                refusals={props.refusals}
+              />
+            ) : null}
+          </PitchMain>
+          <PitchFooter undo={undo} tabs={tabs}>
+            {tab === 'here' && !isBegun ? (
+              <BeginButton state={state} onDeeds={onDeeds} onBegun={() => setChosen('now')} />
+            ) : null}
+          </PitchFooter>
+        </>
       )}
     </div>
   )

@@ -48,12 +48,12 @@ type RoleGroupProps = Omit<PlacesCardProps, 'stations'> & {
 function RoleGroup({ role, station, on, cast, onOpen }: RoleGroupProps) {
   const side = sideOfRole(station, role, cast)
   return (
-    <div className="px-2 pt-1">
-      <h4 className="flex flex-wrap items-center gap-x-3 text-lg font-semibold">
+    <div className="flex border-ink not-first:border-t">
+      <h4 className="flex w-[4.75rem] shrink-0 flex-col justify-center py-1 pl-2 text-base leading-tight font-semibold [&>span]:flex-wrap [&>span]:gap-x-1">
         <RoleMark role={role} kind="practice" />
-        {side !== null && cast.bibs ? <Bib name={`${cast.bibs[side]} bibs`} side={side} /> : null}
+        {side !== null && cast.bibs ? <Bib name={cast.bibs[side]} side={side} /> : null}
       </h4>
-      <ul className="grid grid-cols-[repeat(auto-fill,minmax(9rem,1fr))] gap-x-3">
+      <ul className="grid min-w-0 flex-1 grid-cols-[repeat(auto-fill,minmax(7.5rem,1fr))]">
         {station[role].map((playerId) => (
           <li key={playerId} className="flex">
             <NameButton playerId={playerId} cast={cast} isOn={on.has(playerId)} onOpen={onOpen} />

@@ -13,7 +13,7 @@ import { PitchButton } from '#ui/pitch/pitch-button'
 import { placeWords } from '#ui/pitch/places-card'
 import { PlayerSheet } from '#ui/pitch/player-sheet'
 import { listedPlayers } from '#ui/pitch/register-words'
-import { exchanged, swapInRound, withoutPlayer } from '#ui/pitch/round-deeds'
+import { exchanged, swapInRound, swapSentence, withoutPlayer } from '#ui/pitch/round-deeds'
 import { Sheet } from '#ui/pitch/sheet'
 import { words } from '#ui/words'
 
@@ -113,8 +113,6 @@ export function PlayerMoves({ playerId, pack, state, cast, onDeeds, onNotOut, on
     </PlayerSheet>
   )
 }
-
-const swapSentence = 'Two swapped at the pitch.'
 
 type NamesProps = {
   readonly ids: readonly PlayerId[]

@@ -59,9 +59,9 @@ export function RegisterScreen({ players, isBegun, onGuest, onEveryone, ...deeds
           </li>
         ))}
       </ul>
-      {untapped.length > 0 ? (
+      {untapped.length > 0 && (isBegun || players.some(({ state }) => state === 'here')) ? (
         <PitchButton className="w-full" onClick={() => onEveryone(untapped.map(({ id }) => id))}>
-          {untapped.length === players.length ? 'All are here' : 'All the others are here too'}
+          All the others are here too
         </PitchButton>
       ) : null}
       <NewFace onGuest={onGuest} />

@@ -1,5 +1,6 @@
 import type { PitchPack } from '#pitch/pitch-pack'
 import type { PitchState } from '#pitch/pitch-state'
+import { shortNames } from '#planning/short-names'
 import type { PlayerId } from '#squad/player'
 import type { RegisterState } from '#squad/register'
 import { words } from '#ui/words'
@@ -54,10 +55,11 @@ export function listedPlayers(
   known: PitchPack['players'],
 ): readonly ListedPlayer[] {
   const members = new Set(known.filter(({ isMember }) => isMember).map(({ id }) => id))
+  const names = shortNames(state.players.map(({ playerId, name }) => ({ id: playerId, name })))
   const expected = state.plan && new Set(state.plan.players.map(({ playerId }) => playerId))
   const listed = state.players.map((player) => ({
     id: player.playerId,
-    name: player.name || 'Guest',
+    name: names.get(player.playerId) || 'Guest',
     state: player.isOut ? 'out' : player.state,
     isLate: player.isLate,
     isGuest: !members.has(player.playerId),

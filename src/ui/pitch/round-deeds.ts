@@ -62,3 +62,6 @@ export function swapInRound(
       ),
   }
 }
+
+/** What a rotation says of itself in which two changed places by hand. */
+export const swapSentence = 'Two swapped at the pitch.'

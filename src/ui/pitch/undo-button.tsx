@@ -1,6 +1,7 @@
 'use client'
 
 import { useState } from 'react'
+import { inOrder } from '#pitch/event-order'
 import type { Deed, PitchEvent } from '#pitch/pitch-event'
 import type { RedoStep, UndoStep } from '#pitch/undo-steps'
 import { HoldButton } from '#ui/entry/hold-button'
@@ -23,19 +24,22 @@ export function UndoButton({ undoable, redoable, events, cast, onDeeds }: UndoBu
   const [isAsking, setIsAsking] = useState(false)
   const steps = stepsTogether(undoable)
   const first = steps.at(-1)
-  if (!first) return null
+  // Only right after an undo: later it would bring back what nobody remembers.
+  const again = inOrder(events).at(-1)?.deed.kind === 'undo' ? redoable[0] : undefined
+  if (!first && !again) return null
   const needsAnswer = steps.some(({ needsSecondAnswer }) => needsSecondAnswer)
   const undo = () => onDeeds(undoDeeds(steps, events))
-  const what = deedWords(first.event.deed, cast)
-  const again = redoable[0]
+  const what = first ? deedWords(first.event.deed, cast) : ''
   return (
-    <div className="flex gap-2">
-      <PitchButton
-        className="min-w-0 flex-1 truncate"
-        onClick={() => (needsAnswer ? setIsAsking(true) : undo())}
-      >
-        Undo: {what}
-      </PitchButton>
+    <div className="flex min-w-0 flex-1 gap-2">
+      {first ? (
+        <PitchButton
+          className="min-w-0 flex-1 truncate text-lg"
+          onClick={() => (needsAnswer ? setIsAsking(true) : undo())}
+        >
+          Undo: {what}
+        </PitchButton>
+      ) : null}
       {again ? (
         <PitchButton
           className="min-w-0 shrink truncate"

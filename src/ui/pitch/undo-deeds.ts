@@ -1,9 +1,9 @@
 import type { Deed, PitchEvent } from '#pitch/pitch-event'
 import type { UndoStep } from '#pitch/undo-steps'
+import { swapSentence } from '#ui/pitch/round-deeds'
 
-/** Taps so close together on one phone are one thing to whoever tapped: who left, and the places that changed by it. */
-const togetherMs = 1500
-const follows: readonly Deed['kind'][] = ['replan', 'change', 'begin', 'stop']
+/** What one tap brings about is stamped in one go, a millisecond apart; no two taps of a thumb are that close. */
+const togetherMs = 4
 
 /** The steps that one tap on Undo takes back: the last one and what it brought with it. */
 export function stepsTogether(undoable: readonly UndoStep[]): readonly UndoStep[] {
@@ -16,13 +16,14 @@ export function stepsTogether(undoable: readonly UndoStep[]): readonly UndoStep[
   return steps
 }
 
-/** `later` came with `earlier`, in the same moment and by itself. */
+/** `later` came with `earlier`; a rotation that was found fairer afterwards goes with the one it betters. */
 function isBroughtBy(later: PitchEvent, earlier: PitchEvent): boolean {
-  return (
-    later.deviceId === earlier.deviceId &&
-    follows.includes(later.deed.kind) &&
-    Math.abs(later.at - earlier.at) <= togetherMs
-  )
+  if (later.deviceId !== earlier.deviceId) return false
+  const isBetter =
+    later.deed.kind === 'replan' &&
+    later.deed.sentence !== swapSentence &&
+    (earlier.deed.kind === 'replan' || earlier.deed.kind === 'begin')
+  return isBetter || Math.abs(later.at - earlier.at) <= togetherMs
 }
 
 /** What takes these steps back. `events`: all there are, for ends of a turn that were said twice. */
