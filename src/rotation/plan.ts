@@ -27,17 +27,6 @@ export function seatedTurn(problem: RotationProblem, plan: RotationPlan, turn: n
   }
 }
 
-/** Longest run of consecutive turns in which the player is there and rests; a turn away ends it. */
-export function longestRest(plan: RotationPlan, player: number): number {
-  let longest = 0
-  let run = 0
-  for (const places of plan) {
-    run = (places[player] ?? away) === resting ? run + 1 : 0
-    longest = Math.max(longest, run)
-  }
-  return longest
-}
-
 /** How many turns the player has rested in a row when the plan ends; `before`: when it began. */
 export function restAtEnd(plan: RotationPlan, player: number, before: number): number {
   return plan.reduce((run, places) => ((places[player] ?? away) === resting ? run + 1 : 0), before)
