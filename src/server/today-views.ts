@@ -31,7 +31,7 @@ export type TodayBook = {
   readonly today: Day
   readonly next:
     | (ShownSession & {
-        readonly designName: string | null
+        readonly design: { readonly id: string; readonly name: string } | null
         readonly themeName: string | null
         readonly isTapped: boolean
       })
@@ -80,7 +80,7 @@ export async function loadToday(
       next: next && {
         ...shownSession(next),
         isTapped: taps.has(next.id),
-        designName: design?.name ?? null,
+        design: design && { id: design.id, name: design.name },
         themeName: themes.find(({ id }) => id === design?.themeId)?.name ?? null,
       },
       toWrite: unwritten.map((session) => ({ ...shownSession(session), isTapped: taps.has(session.id) })),

@@ -18,6 +18,9 @@ const openAll = (page: Page) =>
 /** A part of the page that opens, by what it is called. */
 const opened = (page: Page, summary: RegExp) => page.locator('details').filter({ hasText: summary })
 
+/** Names are taken for good: a run in a book that has seen one before needs others. */
+const run = Date.now().toString(36).slice(-5)
+
 for (const width of [390, 1280] as const) {
   test.describe(`at ${width} px`, () => {
     test.use({ viewport: { width, height: 844 } })
@@ -48,7 +51,7 @@ for (const width of [390, 1280] as const) {
     test('a copy is edited; what makes no sense is said beside its field, and saved only when put right', async ({
       page,
     }) => {
-      const name = `Wide lanes at ${width}`
+      const name = `Wide lanes ${run} at ${width}`
       await signIn(page, 'Coach')
       await openDesigns(page)
       await page.getByRole('link', { name: 'Lanes and the extra one', exact: true }).click()
@@ -113,7 +116,7 @@ for (const width of [390, 1280] as const) {
     test('a new design is written from nothing, with an adaptation that says what it does', async ({
       page,
     }) => {
-      const name = `From nothing at ${width}`
+      const name = `From nothing ${run} at ${width}`
       await signIn(page, 'Coach')
       await openDesigns(page)
       await page.getByRole('link', { name: 'New design' }).click()

@@ -9,10 +9,11 @@ import { sizeText } from '#ui/designs/design-words'
 import { RoundPart } from '#ui/designs/round-part'
 import { StretchPart } from '#ui/designs/stretch-table'
 import type { SendForm } from '#ui/entry/send-form'
+import { wholeMinutes } from '#ui/figures/minutes'
 import { Button, LinkButton } from '#ui/page/button'
 import { ReplyForm } from '#ui/page/reply-form'
 import { SectionTitle } from '#ui/page/section-title'
-import { paths } from '#ui/paths'
+import { paths, withChoices } from '#ui/paths'
 
 type DesignBodyProps = {
   readonly squad: Squad
@@ -42,6 +43,7 @@ export function DesignBody(props: DesignBodyProps) {
               : ''}
             .
           </p>
+          <p>{lengthText(sheet.rounds)}</p>
           {spaceSentence ? <p>{spaceSentence}</p> : null}
           {sheet.sides ? <p>{sidesText(sheet.sides)}</p> : null}
           {sheet.note ? <p className="whitespace-pre-line">{sheet.note}</p> : null}
@@ -54,7 +56,7 @@ export function DesignBody(props: DesignBodyProps) {
         <ol className="border-t border-rule">
           {sheet.rounds.map((round, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: rounds of a design have no other name
-            <RoundPart key={index} sheet={sheet} round={round} number={index + 1} />
+            <RoundPart key={index} sheet={sheet} round={round} number={index + 1} turnout={turnout} />
           ))}
         </ol>
       </section>
@@ -63,6 +65,13 @@ export function DesignBody(props: DesignBodyProps) {
       <CautionList cautions={cautions} />
     </>
   )
+}
+
+/** Time from first ball to last of each round, and how much of it the ball is in play. */
+function lengthText(rounds: DesignSheet['rounds']): string {
+  const live = rounds.reduce((sum, { turnCount, turnSeconds }) => sum + turnCount * turnSeconds, 0)
+  const gaps = rounds.reduce((sum, { turnCount, gapSeconds }) => sum + (turnCount - 1) * gapSeconds, 0)
+  return `The rounds take about ${wholeMinutes(live + gaps)} min, the ball in play for ${wholeMinutes(live)} of them; breaks between rounds come on top.`
 }
 
 function sidesText({ names, swap }: NonNullable<DesignSheet['sides']>): string {
@@ -80,6 +89,11 @@ function Deeds({ squad, sheet, sends }: DesignBodyProps) {
   )
   return (
     <div className="no-print flex flex-wrap gap-2">
+      {sheet.isPutAway ? null : (
+        <LinkButton href={withChoices(paths.newSession(squad.id), { design: sheet.id })} weight="main">
+          New practice with it
+        </LinkButton>
+      )}
       <LinkButton href={paths.editDesign(squad.id, { designId: sheet.id })}>Edit</LinkButton>
       <ReplyForm send={sends.copy} refusedTitle="Not copied" waiting="Copying…">
         {hidden}

@@ -1,21 +1,24 @@
 import { areaPerChild } from '#practice/area-per-child'
 import type { DesignRound } from '#practice/design'
+import { roundEffect } from '#practice/design-effects'
 import type { DesignSheet } from '#practice/design-sheet'
 import { kindOfRound } from '#practice/round-kind'
 import { placesOfAll } from '#practice/round-places'
 import { shapesText, shapeText } from '#practice/shape-text'
 import { AreaDrawing } from '#ui/designs/area-drawing'
-import { endingText, kindWords, squareText, turnsText } from '#ui/designs/design-words'
+import { clockText, endingText, kindWords, squareText, turnsText } from '#ui/designs/design-words'
 import { counted } from '#ui/plural'
 
 type RoundPartProps = {
   readonly sheet: DesignSheet
   readonly round: DesignRound
   readonly number: number
+  /** How many children it is reckoned for. */
+  readonly turnout: number
 }
 
 /** One round: how it lies on the ground, and how it is played. */
-export function RoundPart({ sheet, round, number }: RoundPartProps) {
+export function RoundPart({ sheet, round, number, turnout }: RoundPartProps) {
   const { all, keep } = placesOfAll(round.stations)
   const area = areaPerChild(sheet, round)
   const facts: readonly (readonly [string, string])[] = [
@@ -25,6 +28,7 @@ export function RoundPart({ sheet, round, number }: RoundPartProps) {
       `${counted(all, 'child', 'children')} at a time${keep > 0 ? `, ${keep} of them in goal` : ''}`,
     ],
     ['Space', spaceText(area, sheet)],
+    ...(round.isFreeGame ? [] : [[`With ${turnout}`, sharesText(sheet, { round, turnout })] as const]),
     ...(keep > 0 ? [['Keepers', keepersText(round)] as const] : []),
     ...(round.choice ? [['Choice', choiceText(round.choice)] as const] : []),
     ...(round.endings ?? []).map((ending) => ['Ending', endingText(ending)] as const),
@@ -60,6 +64,16 @@ function spaceText(area: ReturnType<typeof areaPerChild>, { areaUnit }: DesignSh
   return area.withoutKeepers === null || area.withoutKeepers === area.all
     ? each
     : `${each}, ${squareText(area.withoutKeepers, areaUnit)} without keepers`
+}
+
+function sharesText(
+  sheet: DesignSheet,
+  { round, turnout }: { readonly round: DesignRound; readonly turnout: number },
+): string {
+  const { placesTooMany, workSeconds, waitSeconds } = roundEffect(sheet, { round, children: turnout })
+  if (placesTooMany > 0) return `${counted(placesTooMany, 'place')} too many: see below`
+  if (waitSeconds === 0) return `everybody plays all ${clockText(workSeconds)}`
+  return `each plays about ${clockText(workSeconds)} and waits ${clockText(waitSeconds)}`
 }
 
 function keepersText({ keepersStay, isFreeGame }: DesignRound): string {

@@ -21,6 +21,8 @@ type NewSessionFormProps = {
     readonly kind: 'coach' | 'cover'
   }[]
   readonly leaderId: string
+  /** Chosen before the form was opened. */
+  readonly designId?: string
   readonly send: SendForm
 }
 
@@ -86,7 +88,7 @@ export function NewSessionForm(props: NewSessionFormProps) {
           <Select
             name="designId"
             label={places.designId}
-            defaultValue={typed.designId ?? ''}
+            defaultValue={typed.designId ?? props.designId ?? ''}
             options={[
               { value: '', label: 'No design' },
               ...props.designs.map(({ id, name }) => ({ value: id, label: name })),

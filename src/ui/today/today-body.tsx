@@ -23,7 +23,7 @@ type TodayBodyProps = {
   readonly today: Day
   readonly next:
     | (ShownSession & {
-        readonly designName: string | null
+        readonly design: { readonly id: string; readonly name: string } | null
         readonly themeName: string | null
         readonly isTapped: boolean
       })
@@ -101,7 +101,6 @@ type NextSessionProps = Pick<TodayBodyProps, 'squad' | 'today'> & {
 }
 
 function NextSession({ squad, next, today }: NextSessionProps) {
-  const about = [next.designName, next.themeName].filter((part) => part !== null)
   return (
     <>
       <p className="font-medium">
@@ -113,7 +112,20 @@ function NextSession({ squad, next, today }: NextSessionProps) {
           {nameOfSession(next)}
         </PageLink>
       </p>
-      {about.length > 0 ? <p className="text-soft">{about.join(', ')}</p> : null}
+      {next.design || next.themeName ? (
+        <p className="text-soft">
+          {next.design ? (
+            <PageLink
+              href={paths.design(squad.id, { designId: next.design.id })}
+              className="tap inline-flex items-center"
+            >
+              {next.design.name}
+            </PageLink>
+          ) : null}
+          {next.design && next.themeName ? ', ' : ''}
+          {next.themeName}
+        </p>
+      ) : null}
       {next.kind === 'practice' ? (
         <p className="mt-2">
           <LinkButton href={paths.plan(squad.id, { sessionId: next.id })}>Plan it</LinkButton>

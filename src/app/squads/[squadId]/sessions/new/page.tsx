@@ -8,15 +8,23 @@ import { NewSessionForm } from '#ui/sessions/new-session-form'
 
 export const metadata: Metadata = { title: 'New practice or match' }
 
-type NewSessionPageProps = { readonly params: Promise<{ readonly squadId: string }> }
+type NewSessionPageProps = {
+  readonly params: Promise<{ readonly squadId: string }>
+  readonly searchParams: Promise<{ readonly design?: string | string[] }>
+}
 
-export default async function NewSessionPage({ params }: NewSessionPageProps) {
+export default async function NewSessionPage({ params, searchParams }: NewSessionPageProps) {
   const viewer = await getViewer()
   const { squadId } = await params
   const { frame, squad, ...form } = await orNotFound(loadNewSession(viewer, { squadId }))
   return (
     <Shell frame={frame} tab="sessions" title={`New practice or match: ${squad.name}`}>
-      <NewSessionForm squadId={squadId} {...form} send={enterSession} />
+      <NewSessionForm
+        squadId={squadId}
+        {...form}
+        designId={(await searchParams).design?.toString()}
+        send={enterSession}
+      />
     </Shell>
   )
 }
