@@ -1,5 +1,11 @@
-import { fairSeconds } from '#rotation/fair-seconds'
-import type { ColumnSeconds, RotationColumn, RotationProblem } from '#rotation/problem'
+import { fairSeconds, noSeconds } from '#rotation/fair-seconds'
+import {
+  type ColumnSeconds,
+  presentAt,
+  type RotationColumn,
+  type RotationProblem,
+  seatsOfTurn,
+} from '#rotation/problem'
 
 /** By how much (of 1) an even share of attack or defence in one practice may be raised or lowered to catch up. */
 const half = 0.5
@@ -16,9 +22,12 @@ export type GentleGaps = {
 /**
  * Catching up without anybody noticing: what is carried in is cut so that nobody is to get less than half or more than
  * one and a half times its even share of attack, of defence, and of each situation in this practice. What is cut off
- * attack and defence is cut off waiting the other way, so that each player's gaps add up to what they did before.
+ * attack and defence is cut off waiting the other way, so that each player's gaps add up to what they did before. Where
+ * more are to be in goal than may, nobody is due anything yet, and every gap stays: that clash is for others to say.
  */
 export function gentleGaps(problem: RotationProblem): GentleGaps {
+  if (problem.turns.some((turn, index) => seatsOfTurn(turn, 'keep') > ableAt(problem, index)))
+    return { problem, later: problem.players.map(() => noSeconds) }
   const due = fairSeconds(problem)
   const players = problem.players.map((own, index) => ({
     ...own,
@@ -28,6 +37,10 @@ export function gentleGaps(problem: RotationProblem): GentleGaps {
     problem: { ...problem, players },
     later: problem.players.map(({ gap }, index) => minus(gap, players[index]?.gap ?? gap)),
   }
+}
+
+function ableAt(problem: RotationProblem, turn: number): number {
+  return presentAt(problem, turn).filter((player) => problem.players[player]?.keeps).length
 }
 
 function gentleGap(gap: ColumnSeconds, fair: ColumnSeconds): ColumnSeconds {
