@@ -37,10 +37,19 @@ function pageWorker(): RotationWorker {
 
 /** The worker that waits for the next call. */
 let waiting: RotationWorker | null = null
+/** How to start the one after it; null: nobody asked for one beforehand. */
+let startNext: (() => RotationWorker) | null = null
 
-/** Starts a worker before it is needed, so that the first call does not wait for it. Only in a browser. */
-export function prepareRotationWorker(start: () => RotationWorker = pageWorker): void {
+/** Keeps a worker ready from now on, so that no call waits for one to start. Returns what ends that. */
+export function prepareRotationWorker(start: () => RotationWorker = pageWorker): () => void {
+  startNext = start
   waiting ??= start()
+  return () => {
+    if (startNext !== start) return
+    startNext = null
+    waiting?.terminate()
+    waiting = null
+  }
 }
 
 /**
@@ -64,6 +73,7 @@ export function solveInWorker(
       worker.onmessage = null
       worker.onerror = null
       worker.terminate()
+      waiting ??= startNext?.() ?? null
       resolve(outcome)
     }
     const stop = () => end({ kind: 'stopped', rotation: soFar() })

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { checkPlan } from '#rotation/check-plan'
 import { findClash } from '#rotation/clash'
 import { planValues } from '#rotation/plan-values'
-import { solveInWorker } from '#solver/rotation-in-worker'
+import { prepareRotationWorker, solveInWorker } from '#solver/rotation-in-worker'
 import type { SolveProgress } from '#solver/solve-progress'
 import { randomRotation } from '../support/random-rotation'
 import { aRound, problemOf, smallRequest } from '../support/rotation-builder'
@@ -77,5 +77,32 @@ describe('a rotation in a worker', { timeout: 60_000 }, () => {
     })
     expect(worked).toEqual({ kind: 'stopped', rotation: null })
     expect(started).toEqual([])
+  })
+})
+
+describe('a worker that is kept ready', { timeout: 60_000 }, () => {
+  it('is there for the next call, and gone when nobody needs one any more', async () => {
+    let started = 0
+    let ended = 0
+    const start = () => {
+      started += 1
+      const worker = threadWorker()
+      const { terminate } = worker
+      return Object.assign(worker, {
+        terminate: () => {
+          ended += 1
+          terminate()
+        },
+      })
+    }
+    const release = prepareRotationWorker(start)
+    expect(started).toBe(1)
+    const problem = problemOf(smallRequest())
+    for (const calls of [1, 2]) {
+      expect((await solveInWorker(problem, settings, {}, start)).kind).toBe('solved')
+      expect(started).toBe(calls + 1)
+    }
+    release()
+    expect(ended).toBe(started)
   })
 })
