@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { changesOfGrid } from '#practice/grid-changes'
-import { changeColumn, removeColumn, setMark } from '#practice/grid-edit'
+import { changeColumn, removeColumn, setMark, splitColumn } from '#practice/grid-edit'
 import { gridOfTurns } from '#practice/grid-of-turns'
 import { turnsOfGrid } from '#practice/grid-turns'
 import { aGrid, aRegister } from '../support/grid-builder'
@@ -31,6 +31,34 @@ describe('written turns opened again', () => {
         chosenBy: turn.chosenBy ?? null,
       }))
     expect(again.ok && plain(again.value.turns)).toEqual(plain(turns))
+  })
+
+  it('parts of one turn stay parts of it, and a part opened into several turns begins with one', () => {
+    const [whole] = turns
+    if (!whole) throw new Error('There are turns.')
+    const middle = whole.start + 20
+    const parts = [
+      { ...whole, end: middle },
+      { ...whole, start: middle, continuesTurn: true },
+    ]
+    const grid = gridOfTurns(
+      parts.map((turn, index) => ({ eventId: `p${index + 1}`, turn })),
+      playerIds,
+    )
+    const again = turnsOfGrid(grid, register)
+    expect(
+      again.ok && again.value.turns.map(({ start, end, continuesTurn }) => [start, end, continuesTurn]),
+    ).toEqual([
+      [whole.start, middle, false],
+      [middle, whole.end, true],
+    ])
+    const split = splitColumn(changeColumn(grid, 1, { turnCount: 2, turnSeconds: 10 }), 1)
+    const three = turnsOfGrid(split, register)
+    expect(three.ok && three.value.turns.map(({ continuesTurn }) => continuesTurn)).toEqual([
+      false,
+      true,
+      false,
+    ])
   })
 
   it('nothing changed is nothing to correct, a wait written out included', () => {

@@ -2,6 +2,7 @@
 
 import { useRouter } from 'next/navigation'
 import { useActionState, useMemo, useState } from 'react'
+import { wholeTurns } from '#exposure/whole-turns'
 import type { PracticeDesign } from '#practice/design'
 import { gridOfTurns, type WrittenTurn } from '#practice/grid-of-turns'
 import type { RegisterLine } from '#squad/register'
@@ -181,7 +182,7 @@ export function PracticeForm(props: PracticeFormProps) {
       </section>
       <Details
         summary={`What this comes to: ${counted(
-          reading.outcomes.reduce((sum, outcome) => sum + outcome.turns.length, 0),
+          wholeTurns(reading.outcomes.flatMap((outcome) => outcome.turns)).length,
           'turn',
         )}`}
       >

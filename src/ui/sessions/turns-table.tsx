@@ -42,6 +42,9 @@ export function TurnsTable({ turns, register, players, themes, correctHref }: Tu
             <span className="block min-w-14 text-center">
               <span className="block max-w-20 truncate">{turn.round ?? `Turn ${index + 1}`}</span>
               <span className="block font-normal">from {sessionMinute(turn.start)}′</span>
+              {turn.continuesTurn ? (
+                <span className="block max-w-20 font-normal">{words.sameTurn}</span>
+              ) : null}
               <span className="block whitespace-nowrap text-ink">
                 {shapesText(
                   turn.stations.map(({ attack, defend, keep }) => ({
