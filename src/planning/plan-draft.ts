@@ -46,8 +46,17 @@ export function draftOfSaved(saved: PracticePlan): PlanDraft | null {
   if (!timetable.ok || timetable.value.length !== turnFrames(request.design.rounds).length) return null
   const plan = timetable.value
   const problem = withFreeGames(problemOfRequest(request), { request, plan })
-  const { bound, restLimitUsed } = proof
-  return { request, made: { problem, plan, restLimitUsed, bound, isSettled: true }, clash: [] }
+  // What was proven of it holds as long as it is worth what it was: when the book has moved on, nothing is known again.
+  const { unfairness } = planValues(problem, plan)
+  const isWorthTheSame = Math.abs(unfairness - proof.value) <= 1e-6 * Math.max(1, unfairness)
+  const made: MadePlan = {
+    problem,
+    plan,
+    restLimitUsed: proof.restLimitUsed,
+    bound: isWorthTheSame ? proof.bound : 0,
+    isSettled: isWorthTheSame,
+  }
+  return { request, made, clash: [] }
 }
 
 /** The draft as it is saved; null without a plan. */

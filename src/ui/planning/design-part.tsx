@@ -19,7 +19,6 @@ type DesignPartProps = {
   readonly themes: readonly Theme[]
   readonly themeShort: ThemeShort
   readonly expectedIds: readonly string[]
-  /** Ids of the changes of the chosen design that are made. */
   readonly onDesign: (design: PlanRequest['design']) => void
 }
 
@@ -37,7 +36,8 @@ export function DesignPart({ request, designs, themes, themeShort, expectedIds, 
     return suggestDesigns(fitting, { short: themeShort, expected: expectedIds })
   }, [designs, themes, themeShort, expectedIds, themeId])
   const chosen = designs.find(({ id }) => id === request?.design.id) ?? null
-  const shown = showsAll ? ranked : ranked.slice(0, shownFirst)
+  // The one that is chosen stays in sight.
+  const shown = showsAll ? ranked : ranked.filter(({ design }, at) => at < shownFirst || design === chosen)
   const themeName = (id: string | null) => themes.find((theme) => theme.id === id)?.name ?? 'no theme'
   return (
     <div className="space-y-4">

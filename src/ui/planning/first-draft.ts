@@ -6,7 +6,6 @@ import type { ThemeShort } from '#planning/season-gaps'
 import { suggestDesigns } from '#planning/suggest-designs'
 import { turnFrames } from '#planning/turn-frames'
 import type { DesignSheet } from '#practice/design-sheet'
-import { rotationColumns } from '#rotation/problem'
 import type { RegisterLine } from '#squad/register'
 import type { PlanningPair, PlanningPlayer, PlanningPolicy } from '#ui/planning/planning-types'
 import { seasonFor } from '#ui/planning/season-for'
@@ -27,13 +26,7 @@ export function firstDraft(start: PlanningStart): PlanDraft {
   if (!start.plan) return draftOf(newRequest(start))
   const { turns: _turns, proof: _proof, ...request } = start.plan
   const players = request.players.map((player) => asOfNow(player, { start, request }))
-  const isMoved = players.some((player, index) => isOtherGap(player, request.players[index]))
-  const plan = {
-    ...start.plan,
-    players,
-    proof: { ...start.plan.proof, bound: isMoved ? 0 : start.plan.proof.bound },
-  }
-  return draftOfSaved(plan) ?? draftOf({ ...request, players })
+  return draftOfSaved({ ...start.plan, players }) ?? draftOf({ ...request, players })
 }
 
 function asOfNow(
@@ -42,10 +35,6 @@ function asOfNow(
 ): PlannedPlayer {
   const known = start.players.find(({ id }) => id === player.playerId)
   return known ? { ...player, keeps: known.keeps, gap: seasonFor(known, request.rules).gap } : player
-}
-
-function isOtherGap(player: PlannedPlayer, before: PlannedPlayer | undefined): boolean {
-  return rotationColumns.some((column) => Math.abs(player.gap[column] - (before?.gap[column] ?? 0)) > 1e-6)
 }
 
 /** The session's own design, else the one that suggests itself; whoever is in the register, else the members. */
