@@ -5,6 +5,7 @@ import type { PitchState } from '#pitch/pitch-state'
 import { requestNow } from '#pitch/request-now'
 import type { PlanRequest, PracticePlan } from '#planning/practice-plan'
 import { problemOfRequest, withFreeGames, withMirroredHalves } from '#planning/problem-of-request'
+import { turnFrames } from '#planning/turn-frames'
 import type { Station } from '#practice/turn'
 import { away, resting, seatPlace } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
@@ -94,10 +95,13 @@ function problemNow(
   },
 ): RotationProblem {
   const base = problemOfRequest(at.request)
+  const frames = turnFrames(at.request.design.rounds)
   const played = new Map(state.played.map((turn) => [turn.index, turn]))
   const turns = base.turns.map((turn, index) => {
-    if (index >= at.firstFree)
-      return { ...turn, stations: chosen?.get(state.turns[index]?.round ?? -1) ?? turn.stations }
+    if (index >= at.firstFree) {
+      const shape = chosen?.get(state.turns[index]?.round ?? -1)
+      return shape ? { ...turn, stations: frames[index]?.half === 1 ? shape.map(changedOver) : shape } : turn
+    }
     if (index >= at.fromTurn) return { ...turn, stations: seatsOf(state.turns[index]?.stations ?? []) }
     const own = played.get(index)
     const live = state.live?.index === index ? state.live : null
@@ -113,6 +117,11 @@ function problemNow(
     ),
   }))
   return { ...base, turns, players }
+}
+
+/** In the second half of a free game the sides have swapped attack and defence. */
+function changedOver({ attack, defend, keep }: StationSeats): StationSeats {
+  return { attack: defend, defend: attack, keep }
 }
 
 function seatsOf(stations: readonly Station[]): readonly StationSeats[] {

@@ -14,7 +14,7 @@ import { foldPitch, type PitchState } from '#pitch/pitch-state'
 import { NoPractice } from '#ui/pitch/no-practice'
 import { PitchScreens } from '#ui/pitch/pitch-screens'
 import { firstSettings, type PitchSettings } from '#ui/pitch/pitch-settings'
-import { RotationNotice } from '#ui/pitch/rotation-notice'
+import { RotationNotice, RotationProof } from '#ui/pitch/rotation-notice'
 
 const noEvents: readonly PitchEvent[] = []
 
@@ -99,10 +99,10 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
         sentAt: timeWords(found.practice.sentAt),
         signal: unkept.length > 0 ? { kind: 'notKept' } : signal,
       }}
+      proof={<RotationProof news={news} sentence={state.sentence} />}
       rotation={
         <RotationNotice
           news={news}
-          sentence={state.sentence}
           neededFor={mayPlanAnew ? here : null}
           onPlanAnew={() => void tap((now) => follow(now, { isAsked: true })).then(lookFurther)}
           onShape={(round, stations) =>

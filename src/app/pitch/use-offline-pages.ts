@@ -10,7 +10,7 @@ const askAgainMs = 1500
  * one in use and is there when the page is opened next.
  */
 export function useOfflinePages(): OfflinePages {
-  const [state, setState] = useState<OfflinePages>('getting')
+  const [state, setState] = useState<OfflinePages>('looking')
   useEffect(() => {
     if (!globalThis.isSecureContext) return setState('insecure')
     if (!('serviceWorker' in navigator)) return setState('unable')
@@ -20,6 +20,7 @@ export function useOfflinePages(): OfflinePages {
       while (!isOver) {
         const registration = await navigator.serviceWorker.getRegistration('/pitch')
         if (registration?.active && (await isWhole(registration.active))) return setState('ready')
+        setState('getting')
         await new Promise((resolve) => setTimeout(resolve, askAgainMs))
       }
     }

@@ -12,7 +12,7 @@ import { planValues } from '#rotation/plan-values'
 import { type Replanned, usualTries } from '#rotation/replan'
 import { tailProblem, withTail } from '#rotation/tail-problem'
 import { prepareRotationWorker, solveInWorker } from '#solver/rotation-in-worker'
-import type { RotationNews } from '#ui/pitch/rotation-notice'
+import type { RotationNews, RoundShapes } from '#ui/pitch/rotation-notice'
 
 const searchMs = 10_000
 
@@ -61,7 +61,7 @@ export function useRotation(
       const { outcome } = anew
       const made = outcome.kind === 'planned' ? outcome : outcome.smaller
       last.current = made && { anew, made }
-      setNews((before) => newsOf(anew, { made, chosen, before }))
+      setNews((before) => newsOf(anew, { made, chosen, before, turns: after.turns }))
       if (!made) return []
       const sentence = `New rotation for ${countHere(after)}.`
       return [replanDeed(anew.request, made, { fromTurn: anew.fromTurn, sentence })]
@@ -128,13 +128,21 @@ function newsOf(
     readonly made: Replanned | null
     readonly chosen: ChosenShapes | undefined
     readonly before: RotationNews | null
+    readonly turns: PitchState['turns']
   },
 ): RotationNews {
   const shrink = outcome.kind === 'planned' ? [] : outcome.shrink
-  const shapes = shrink.map(({ round, proposals }) => ({
-    round,
-    proposals: proposals.map(({ sentence, stations }) => ({ sentence, stations })),
-  }))
+  const byRound = new Map<number, RoundShapes>()
+  for (const { turns, proposals } of shrink) {
+    // The halves of a free game are rounds of their own to the engine; to the coach they are one.
+    const round = of.turns[turns[0] ?? 0]?.round ?? 0
+    if (!byRound.has(round))
+      byRound.set(round, {
+        round,
+        proposals: proposals.map(({ sentence, stations }) => ({ sentence, stations })),
+      })
+  }
+  const shapes = [...byRound.values()]
   // Where one of the shapes was chosen, the others can still be.
   const kept = of.chosen ? (of.before?.shapes ?? []).filter(({ round }) => of.chosen?.has(round)) : []
   return {

@@ -27,8 +27,10 @@ type NowScreenProps = {
   readonly isAllSent: boolean
   readonly onDeeds: OnDeeds
   readonly onNotOut: (playerId: PlayerId) => void
-  /** What the new rotation has to say. */
+  /** What has to be seen before the places. */
   readonly rotation: ReactNode
+  /** How fair the rotation is. */
+  readonly proof: ReactNode
   readonly undo: ReactNode
   readonly tabs: ReactNode
 }
@@ -52,7 +54,7 @@ export function NowScreen(props: NowScreenProps) {
   return (
     <>
       <PitchMain about={`${state.live?.eventId} ${round?.turns[0].index} ${state.status}`}>
-        {props.rotation}
+        {state.status === 'ended' ? null : props.rotation}
         {state.status === 'ended' ? (
           <OverScreen
             state={state}
@@ -95,6 +97,7 @@ export function NowScreen(props: NowScreenProps) {
           </p>
         ) : null}
         {state.status !== 'ended' ? <WaitingList {...shared} /> : null}
+        {state.status === 'ended' ? null : props.proof}
         <NothingLeft state={state} />
         {openId ? (
           <PlayerMoves

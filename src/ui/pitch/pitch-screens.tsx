@@ -34,8 +34,10 @@ export type PitchScreensProps = {
   readonly onSettings: (settings: PitchSettings) => void
   readonly onDeeds: OnDeeds
   readonly onGuest: (name: string) => void
-  /** What the new rotation has to say: at work, too few, how fair. */
+  /** That the plan does not fit who is here, and what was made smaller for it. */
   readonly rotation: ReactNode
+  /** How fair the rotation is. */
+  readonly proof: ReactNode
 }
 
 /** One practice at the pitch: who is here, who goes now, what everyone has had. */
@@ -81,6 +83,7 @@ export function PitchScreens(props: PitchScreensProps) {
           isAllSent={props.saved.waiting === 0}
           onNotOut={setNotOut}
           rotation={props.rotation}
+          proof={props.proof}
           undo={undo}
           tabs={tabs}
         />

@@ -64,27 +64,33 @@ function RoleGroup({ role, station, on, cast, onOpen }: RoleGroupProps) {
   )
 }
 
+const bigName = 'text-[1.75rem] leading-tight font-bold'
+
 /** Who comes on and who steps off, before anything else. */
 export function OnAndOff({ on, off, cast }: Pick<Changeover, 'on' | 'off'> & { readonly cast: Cast }) {
   if (on.length === 0 && off.length === 0) return null
   return (
-    <dl className="grid grid-cols-2 gap-3">
-      <div className="border-2 border-ink bg-ink px-2 py-1 text-white">
-        <dt className="text-lg font-semibold">ON</dt>
-        {on.map(({ playerId }) => (
-          <dd key={playerId} className="text-[1.75rem] leading-tight font-bold break-words">
-            {cast.nameOf(playerId)}
-          </dd>
-        ))}
-      </div>
-      <div className="border-2 border-dashed border-ink px-2 py-1">
-        <dt className="text-lg font-semibold">OFF</dt>
-        {off.map((playerId) => (
-          <dd key={playerId} className="text-[1.75rem] leading-tight font-bold break-words">
-            {cast.nameOf(playerId)}
-          </dd>
-        ))}
-      </div>
+    <dl className="grid grid-cols-[repeat(auto-fit,minmax(8rem,1fr))] gap-3">
+      {on.length > 0 ? (
+        <div className="border-2 border-ink bg-ink px-2 py-1 text-white">
+          <dt className="text-lg font-semibold">ON</dt>
+          {on.map(({ playerId }) => (
+            <dd key={playerId} className={bigName}>
+              {cast.nameOf(playerId)}
+            </dd>
+          ))}
+        </div>
+      ) : null}
+      {off.length > 0 ? (
+        <div className="border-2 border-dashed border-ink px-2 py-1">
+          <dt className="text-lg font-semibold">OFF</dt>
+          {off.map((playerId) => (
+            <dd key={playerId} className={bigName}>
+              {cast.nameOf(playerId)}
+            </dd>
+          ))}
+        </div>
+      ) : null}
     </dl>
   )
 }

@@ -35,6 +35,10 @@ export function PlayerMoves({ playerId, pack, state, cast, onDeeds, onNotOut, on
   const own = placedIn(stations).find((placed) => placed.playerId === playerId) ?? null
   const player = listedPlayers(state, pack.players).find(({ id }) => id === playerId)
   const name = cast.nameOf(playerId)
+  const mayKeep = mayKeepGoal(pack, state.plan)
+  const substitutes = freePlayers(state, stations).filter(
+    (id) => id !== playerId && (own?.role !== 'keep' || mayKeep(id)),
+  )
   const turn = live?.index ?? next?.index ?? null
   const fill = (instead: PlayerId | null) => {
     const places = withoutPlayer(stations, playerId, instead)
@@ -64,12 +68,10 @@ export function PlayerMoves({ playerId, pack, state, cast, onDeeds, onNotOut, on
     )
   }
   if (step === 'instead') {
-    const mayTake = mayKeepGoal(pack, state.plan)
-    const free = freePlayers(state, stations).filter((id) => own?.role !== 'keep' || mayTake(id))
     return (
       <Sheet title={`Who goes in for ${name}?`} onClose={() => fill(null)}>
         <p>Whoever has waited longest stands first.</p>
-        <Names ids={free.filter((id) => id !== playerId)} cast={cast} onChoose={fill} />
+        <Names ids={substitutes} cast={cast} onChoose={fill} />
         <PitchButton className="w-full" onClick={() => fill(null)}>
           Nobody
         </PitchButton>
@@ -79,7 +81,7 @@ export function PlayerMoves({ playerId, pack, state, cast, onDeeds, onNotOut, on
   const pass = (role: SeatRole) => {
     if (turn === null) return
     onDeeds([{ kind: 'passed', turn, playerId, role }])
-    if (own) setStep('instead')
+    if (own && substitutes.length > 0) setStep('instead')
     else onClose()
   }
   const offered: readonly SeatRole[] = own
@@ -93,7 +95,7 @@ export function PlayerMoves({ playerId, pack, state, cast, onDeeds, onNotOut, on
       onNotOut={onNotOut}
       onRegister={(id, is) => {
         onDeeds([{ kind: 'register', playerId: id, state: is }])
-        if (live && own && is !== 'here') setStep('instead')
+        if (live && own && is !== 'here' && substitutes.length > 0) setStep('instead')
         else onClose()
       }}
     >

@@ -22,47 +22,65 @@ export type RotationNews = {
 
 type RotationNoticeProps = {
   readonly news: RotationNews | null
-  /** What the last new rotation said of itself, on whichever phone it was made. */
-  readonly sentence: string | null
   /** The plan does not fit who is here, and this phone may make a new one: for so many. */
   readonly neededFor: number | null
   readonly onPlanAnew: () => void
   readonly onShape: (round: number, stations: readonly StationSeats[]) => void
 }
 
-/** Whether the rotation fits who is here, how fair it is, and what was made smaller for it. */
-export function RotationNotice({ news, sentence, neededFor, onPlanAnew, onShape }: RotationNoticeProps) {
+/** What has to be seen before the places: that the plan does not fit, and what was made smaller. */
+export function RotationNotice({ news, neededFor, onPlanAnew, onShape }: RotationNoticeProps) {
   const shapes = news?.shapes.filter(({ proposals }) => proposals.length > 0) ?? []
-  const said = news?.proof ?? sentence
+  const isImpossible = news !== null && !news.isMade
   return (
     <div className="space-y-2 empty:hidden">
-      {news && !news.isMade ? (
+      {isImpossible ? (
         <p role="alert" className="border-2 border-ink p-2 font-semibold">
           No rotation works for those who are here. The plan stays as it was; places of those who are missing
           are empty.
         </p>
       ) : null}
-      {neededFor !== null && !(news && !news.isMade) ? (
+      {neededFor !== null && !isImpossible ? (
         <PitchButton className="w-full" onClick={onPlanAnew}>
           The plan does not fit who is here: new rotation for {neededFor}
         </PitchButton>
       ) : null}
-      {shapes.map(({ round, proposals }) => (
-        <ShapeChoice
-          key={round}
-          round={round}
-          proposals={proposals}
-          chosen={news?.chosen.get(round)}
-          onShape={(stations) => onShape(round, stations)}
-        />
-      ))}
-      {said || news?.isSearching ? (
-        <p role="status" className="text-base">
-          {said}
-          {news?.isSearching ? ' Looking for a fairer one…' : ''}
-        </p>
+      {shapes.length > 0 ? (
+        <details className="border-2 border-ink px-2">
+          <summary className="flex items-center font-semibold">Too few for the plan: smaller areas…</summary>
+          <div className="space-y-3 pb-2">
+            {shapes.map(({ round, proposals }) => (
+              <ShapeChoice
+                key={round}
+                round={round}
+                proposals={proposals}
+                chosen={news?.chosen.get(round)}
+                onShape={(stations) => onShape(round, stations)}
+              />
+            ))}
+          </div>
+        </details>
       ) : null}
     </div>
+  )
+}
+
+/** How fair the rotation is, and whether a fairer one is being looked for. */
+export function RotationProof({
+  news,
+  sentence,
+}: {
+  readonly news: RotationNews | null
+  /** What the last new rotation said of itself, on whichever phone it was made. */
+  readonly sentence: string | null
+}) {
+  const said = news?.proof ?? sentence
+  if (!said && !news?.isSearching) return null
+  return (
+    <p role="status" className="text-base">
+      {said}
+      {news?.isSearching ? ' Looking for a fairer one…' : ''}
+    </p>
   )
 }
 
@@ -74,8 +92,8 @@ type ShapeChoiceProps = RoundShapes & {
 function ShapeChoice({ round, proposals, chosen, onShape }: ShapeChoiceProps) {
   const now = chosen ?? proposals[0]?.stations
   return (
-    <fieldset className="space-y-1 border-2 border-ink p-2">
-      <legend className="px-1 font-semibold">Too few for round {round + 1} as planned. It becomes:</legend>
+    <fieldset className="space-y-1">
+      <legend className="font-semibold">Round {round + 1} becomes</legend>
       {proposals.map(({ sentence, stations }) => (
         <PitchButton
           key={sentence}

@@ -1,7 +1,7 @@
 import { counted } from '#ui/plural'
 
 /** Whether the pages of the pitch open on this phone without a signal. */
-export type OfflinePages = 'getting' | 'ready' | 'insecure' | 'unable'
+export type OfflinePages = 'looking' | 'getting' | 'ready' | 'insecure' | 'unable'
 
 /** How the last exchange with the book went. */
 export type Signal =
@@ -36,7 +36,7 @@ export function savedLine({ tapped, waiting, refused, sentAt, signal }: Saved): 
 
 /** Whether this phone can do without a signal, in one sentence; null where nothing has to be said. */
 export function offlineSentence(pages: OfflinePages): string | null {
-  if (pages === 'ready') return null
+  if (pages === 'ready' || pages === 'looking') return null
   if (pages === 'getting')
     return 'Getting ready to work without a signal: keep this page open while there is one.'
   if (pages === 'insecure')
