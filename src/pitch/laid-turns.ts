@@ -4,7 +4,7 @@ import { secondAt } from '#pitch/pitch-times'
 import { earliestAfterPlans, newPlacesOf, placesDuring } from '#pitch/places-in-time'
 import { firstOfRound, plannedLength } from '#pitch/plan-as-it-stands'
 import type { SetAside } from '#pitch/set-aside'
-import type { TimedTurn, TimingSetting } from '#pitch/timed-turns'
+import type { TimedTurn, TimingSetting } from '#pitch/timed-turn'
 import type { PlannedTurn } from '#planning/practice-plan'
 
 type UntimedTurn = { readonly eventId: string; readonly index: number; readonly turn: PlannedTurn }

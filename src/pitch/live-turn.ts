@@ -1,6 +1,6 @@
 import { type Placed, placedIn } from '#pitch/changeover'
 import { type PlayedTurn, playedTurns, seatedIn } from '#pitch/played-turns'
-import type { TimedTurn, TimedTurns } from '#pitch/timed-turns'
+import type { TimedTurn, TimedTurns } from '#pitch/timed-turn'
 import type { Station } from '#practice/turn'
 import type { PresenceLine } from '#squad/presence'
 
