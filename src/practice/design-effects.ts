@@ -50,6 +50,19 @@ function mostPoints({ endings = [], choice }: DesignRound): number {
   return Math.max(ending, ...(choice?.sizes ?? []).map(({ points }) => points))
 }
 
+/** From first ball to last whistle of each round, all together: with the gaps between turns, and the ball in play alone. */
+export function designSeconds(rounds: readonly DesignRound[]): {
+  readonly whole: Seconds
+  readonly live: Seconds
+} {
+  let [whole, live] = [0, 0]
+  for (const { turnCount, turnSeconds, gapSeconds } of rounds) {
+    live += turnCount * turnSeconds
+    whole += turnCount * turnSeconds + Math.max(0, turnCount - 1) * gapSeconds
+  }
+  return { whole, live }
+}
+
 /** What one round was and becomes. */
 export type AdaptationEffect = {
   /** Place in the design's rounds, from 0. */

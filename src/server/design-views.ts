@@ -11,6 +11,7 @@ import { areaPerChildOver } from '#practice/area-per-child'
 import { areaVerdict } from '#practice/area-sentence'
 import type { Cast } from '#practice/cast-faults'
 import { type Caution, designCautions } from '#practice/design-cautions'
+import { designSeconds } from '#practice/design-effects'
 import type { DesignSheet } from '#practice/design-sheet'
 import { type ChildrenNeeded, childrenNeeded } from '#practice/design-stretch'
 import type { RoundKind } from '#practice/round-kind'
@@ -88,10 +89,7 @@ function listed(sheet: DesignSheet, themes: readonly StoredTheme[]): ListedDesig
     needed: childrenNeeded(sheet),
     kinds: [...new Set(sheet.rounds.map(kindOfRound))],
     rounds: sheet.rounds.length,
-    lengthSeconds: sheet.rounds.reduce(
-      (sum, round) => sum + round.turnCount * (round.turnSeconds + round.gapSeconds),
-      0,
-    ),
+    lengthSeconds: designSeconds(sheet.rounds).whole,
   }
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { adaptDesign } from '#practice/adapt-design'
 import type { Adaptation, DesignChange } from '#practice/adaptation'
-import { adaptationEffects, roundEffect } from '#practice/design-effects'
+import { adaptationEffects, designSeconds, roundEffect } from '#practice/design-effects'
 import { copyRound, moveRound, removeRound } from '#practice/edit-rounds'
 import { aRound, aShape, aSheet } from '../support/design-builder'
 
@@ -93,6 +93,13 @@ describe('what a round asks', () => {
   it('with too few children says how many places stay empty, and nobody waits', () => {
     const effect = roundEffect(sheet, { round: sheet.rounds[0] ?? aRound([]), children: 5 })
     expect(effect).toMatchObject({ placesTooMany: 2, waiting: 0, waitSeconds: 0 })
+  })
+
+  // On paper: 4 × 60 + 3 × 30 = 330 s, and 2 × 300 s of a free game without a gap.
+  it('takes so long altogether, and less of it with the ball in play', () => {
+    const game = aRound(['5v5'], { turnCount: 2, turnSeconds: 300, gapSeconds: 0, isFreeGame: true })
+    expect(designSeconds([aRound(['2v1']), game])).toEqual({ whole: 930, live: 840 })
+    expect(designSeconds([])).toEqual({ whole: 0, live: 0 })
   })
 
   it('before and after an adaptation differs where it does something, and only there', () => {

@@ -1,10 +1,11 @@
 import type { Cast } from '#practice/cast-faults'
 import type { Caution } from '#practice/design-cautions'
+import { designSeconds } from '#practice/design-effects'
 import type { DesignSheet } from '#practice/design-sheet'
 import type { ChildrenNeeded } from '#practice/design-stretch'
 import type { Squad } from '#squad/squad'
 import { AdaptationList } from '#ui/designs/adaptation-list'
-import { CautionList } from '#ui/designs/caution-list'
+import { CautionList, CautionPart } from '#ui/designs/caution-list'
 import { sizeText } from '#ui/designs/design-words'
 import { RoundPart } from '#ui/designs/round-part'
 import { StretchPart } from '#ui/designs/stretch-table'
@@ -45,6 +46,7 @@ export function DesignBody(props: DesignBodyProps) {
           </p>
           <p>{lengthText(sheet.rounds)}</p>
           {spaceSentence ? <p>{spaceSentence}</p> : null}
+          <CautionList cautions={cautions.filter(({ isWarning }) => isWarning)} />
           {sheet.sides ? <p>{sidesText(sheet.sides)}</p> : null}
           {sheet.note ? <p className="whitespace-pre-line">{sheet.note}</p> : null}
         </div>
@@ -62,16 +64,15 @@ export function DesignBody(props: DesignBodyProps) {
       </section>
       <StretchPart squadId={squad.id} sheet={sheet} cast={cast} needed={needed} turnout={turnout} />
       <AdaptationList sheet={sheet} turnout={turnout} />
-      <CautionList cautions={cautions} />
+      <CautionPart cautions={cautions.filter(({ isWarning }) => !isWarning)} />
     </>
   )
 }
 
 /** Time from first ball to last of each round, and how much of it the ball is in play. */
 function lengthText(rounds: DesignSheet['rounds']): string {
-  const live = rounds.reduce((sum, { turnCount, turnSeconds }) => sum + turnCount * turnSeconds, 0)
-  const gaps = rounds.reduce((sum, { turnCount, gapSeconds }) => sum + (turnCount - 1) * gapSeconds, 0)
-  return `The rounds take about ${wholeMinutes(live + gaps)} min, the ball in play for ${wholeMinutes(live)} of them; breaks between rounds come on top.`
+  const { whole, live } = designSeconds(rounds)
+  return `The rounds take about ${wholeMinutes(whole)} min, the ball in play for ${wholeMinutes(live)} of them; breaks between rounds come on top.`
 }
 
 function sidesText({ names, swap }: NonNullable<DesignSheet['sides']>): string {

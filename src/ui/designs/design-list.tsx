@@ -127,7 +127,7 @@ function DesignLines({ squad, designs }: Pick<DesignListProps, 'squad' | 'design
       {designs.map(({ id, name, themeName, needed, kinds, lengthSeconds }) => (
         <li
           key={id}
-          className="grid gap-x-8 border-b border-rule py-2 md:grid-cols-[minmax(0,2fr)_minmax(0,1fr)_minmax(0,2fr)_6rem] md:items-center"
+          className="grid gap-x-8 border-b border-rule py-2 md:grid-cols-[minmax(0,4fr)_minmax(0,4fr)_minmax(0,5fr)_7rem] md:items-center"
         >
           <div>
             <PageLink
