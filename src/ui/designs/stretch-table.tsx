@@ -1,6 +1,7 @@
 import type { Cast } from '#practice/cast-faults'
 import type { DesignSheet } from '#practice/design-sheet'
 import { type ChildrenNeeded, type StretchedRound, stretchDesign } from '#practice/design-stretch'
+import { freeGameFor } from '#practice/free-game-for'
 import { shapesText } from '#practice/shape-text'
 import { Button } from '#ui/page/button'
 import { Field } from '#ui/page/field'
@@ -27,8 +28,9 @@ export function StretchPart({ squadId, sheet, cast, turnout, needed }: StretchPa
   const from = Math.max(2, Math.min(turnout - fewerShown, needed.best - 2))
   const to = Math.max(turnout + moreShown, needed.best)
   const rows = Array.from({ length: to - from + 1 }, (_, index) => from + index)
-  const stretched = (present: number) =>
-    stretchDesign(sheet, { present, keepersAble: Math.min(present, cast.mayKeep) })
+  const turnoutOf = (present: number) => ({ present, keepersAble: Math.min(present, cast.mayKeep) })
+  const stretched = (present: number) => stretchDesign(sheet, turnoutOf(present))
+  const free = sheet.rounds.find(({ isFreeGame }) => isFreeGame)
   const chosen = stretched(turnout).filter(({ sentence }) => sentence !== null)
   return (
     <section>
@@ -69,6 +71,12 @@ export function StretchPart({ squadId, sheet, cast, turnout, needed }: StretchPa
           </>
         )}
       </div>
+      {free ? (
+        <p className="mb-4 max-w-prose">
+          The free game takes everybody: with {turnout},{' '}
+          {shapesText(freeGameFor(free, turnoutOf(turnout)).stations)}.
+        </p>
+      ) : null}
       <Table
         caption="Numbers in each round by how many come; in brackets how many wait at a time"
         head={[
