@@ -73,7 +73,7 @@ export function StretchPart({ squadId, sheet, cast, turnout, needed }: StretchPa
       </div>
       {free ? (
         <p className="mb-4 max-w-prose">
-          The free game takes everybody: with {turnout},{' '}
+          The free game can take everybody: with {turnout},{' '}
           {shapesText(freeGameFor(free, turnoutOf(turnout)).stations)}.
         </p>
       ) : null}
