@@ -9,7 +9,7 @@ import type { RotationProblem } from '#rotation/problem'
 
 /** How much waiting weighs in the plans begun with. */
 const waitingWeights = [0, 4, 40]
-const triesEach = 8000
+const triesEach = 25_000
 
 /**
  * A plan that keeps what single players agreed to (at most so many turns, a wait after each) and every other rule but

@@ -1,4 +1,5 @@
 import type { ClashPart } from '#rotation/clash'
+import type { RotationPlan } from '#rotation/plan'
 import type { RotationProblem } from '#rotation/problem'
 import type { Rotation } from '#rotation/rotation'
 import type { SolveProgress } from '#solver/solve-progress'
@@ -8,6 +9,8 @@ export type WorkerSettings = {
   readonly seed: number
   readonly timeLimitMs: number
   readonly workLimit: number | null
+  /** The plan that is there already: what comes back is no less fair, and a request that it answers is never impossible. */
+  readonly start?: RotationPlan
 }
 
 /** What a worker is asked for; one thing at a time. */

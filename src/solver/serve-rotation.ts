@@ -1,3 +1,4 @@
+import { checkPlan } from '#rotation/check-plan'
 import { findClash } from '#rotation/clash'
 import type { WorkerCall, WorkerWord } from '#solver/rotation-messages'
 import { solveRotation } from '#solver/solve-rotation'
@@ -6,10 +7,13 @@ import { solveRotation } from '#solver/solve-rotation'
 export async function serveRotation(call: WorkerCall, say: (word: WorkerWord) => void): Promise<void> {
   const began = performance.now()
   try {
-    const clash = findClash(call.problem)
+    const { problem, settings } = call
+    const isAnswered =
+      settings.start !== undefined && checkPlan({ ...problem, restLimit: null }, settings.start).length === 0
+    const clash = isAnswered ? [] : findClash(problem)
     if (clash.length > 0) return say({ kind: 'impossible', clash })
-    const rotation = await solveRotation(call.problem, {
-      ...call.settings,
+    const rotation = await solveRotation(problem, {
+      ...settings,
       began,
       onProgress: (progress) => say({ kind: 'progress', progress }),
     })

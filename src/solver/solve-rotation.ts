@@ -32,6 +32,8 @@ export type SolveSettings = {
   /** When the request had been read, by `performance.now()`. */
   readonly began: number
   readonly onProgress?: OnProgress
+  /** A plan that is known already; where it keeps the rules, what comes back is no less fair. */
+  readonly start?: RotationPlan
 }
 
 /**
@@ -46,10 +48,11 @@ export async function solveRotation(problem: RotationProblem, settings: SolveSet
     chance: seededChance(settings.seed),
     seed: settings.seed,
   }
-  const within = await leastLimit(search)
+  const start = settings.start ?? null
+  const within = await leastLimit(search, start)
   const tell = teller(within.used, settings)
   tell('firstPlan', { ...within, value: planValues(problem, within.plan).unfairness, bound: 0 })
-  const fairest = await findFairest(search, within, tell)
+  const fairest = await findFairest(search, fairerOf(problem, within, start), tell)
   tell('finishing', fairest)
   const plan = polish(search, fairest.plan, within.used)
   const broken = checkPlan({ ...problem, restLimit: within.used }, plan)
@@ -81,17 +84,20 @@ function teller(restLimitUsed: number | null, settings: SolveSettings): Tell {
 type Within = { readonly plan: RotationPlan; readonly used: number | null; readonly isProven: boolean }
 
 /** The smallest rest limit, from the one asked for on, with which a plan is found, and whether a smaller is impossible. */
-async function leastLimit(search: Search): Promise<Within> {
+async function leastLimit(search: Search, start: RotationPlan | null): Promise<Within> {
   const { problem } = search
   const asked = problem.restLimit
   if (asked === null) {
-    const plan = findQuickly(search, null) ?? planWithinLimits(problem, search.mayTake).plan
+    const plan =
+      findQuickly(search, null) ??
+      keeping(problem, start, null) ??
+      planWithinLimits(problem, search.mayTake).plan
     if (plan === null) throw new InvariantError('A turn that can be seated was not.')
     return { plan, used: null, isProven: true }
   }
   let isProven = true
   for (let limit = leastRestByCounting(problem, asked); ; limit += 1) {
-    const quick = findQuickly(search, limit)
+    const quick = findQuickly(search, limit) ?? keeping(problem, start, limit)
     if (quick) return { plan: quick, used: limit, isProven }
     if (limit > mostRest(problem)) throw new InvariantError('No plan without a limit on rests.', { limit })
     const solver = await solverInTime(search)
@@ -101,6 +107,22 @@ async function leastLimit(search: Search): Promise<Within> {
     // Where a limit is impossible, so is every smaller one; a limit that stayed open spoils the proof of those above.
     isProven = exact.isImpossible
   }
+}
+
+/** The plan if it keeps every rule with this limit on rests. */
+function keeping(
+  problem: RotationProblem,
+  plan: RotationPlan | null,
+  restLimit: number | null,
+): RotationPlan | null {
+  return plan && checkPlan({ ...problem, restLimit }, plan).length === 0 ? plan : null
+}
+
+/** The found plan, or the known one where it keeps the same limit and is fairer. */
+function fairerOf(problem: RotationProblem, within: Within, start: RotationPlan | null): Within {
+  const known = keeping(problem, start, within.used)
+  const worth = (plan: RotationPlan) => planValues(problem, plan).unfairness
+  return known && worth(known) < worth(within.plan) ? { ...within, plan: known } : within
 }
 
 /** Out of time: the plan that makes nobody wait long, with the longest wait in it as its limit. */

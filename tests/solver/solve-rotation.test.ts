@@ -2,6 +2,10 @@ import { describe, expect, it } from 'vitest'
 import { impossibleJson, rotationJson } from '#exchange/rotation-json'
 import { readRotationRequest } from '#exchange/rotation-request'
 import type { RotationRequestJson } from '#exchange/rotation-request-shape'
+import { checkPlan } from '#rotation/check-plan'
+import { findClash } from '#rotation/clash'
+import { planValues } from '#rotation/plan-values'
+import { replanTail } from '#rotation/replan-tail'
 import { solveRotation } from '#solver/solve-rotation'
 import { randomRotation } from '../support/random-rotation'
 import { problemOf, smallRequest } from '../support/rotation-builder'
@@ -116,5 +120,27 @@ describe('a rotation', () => {
     })
     expect(unfairness.value).toBeCloseTo(1600, 6)
     expect(unfairness.proven).toBe(true)
+  })
+})
+
+describe('a plan that is known already', () => {
+  it('is not made less fair, however little time there is', async () => {
+    for (const seed of [8, 12, 20]) {
+      const problem = problemOf(randomRotation(seed, { turns: 24 }))
+      if (findClash(problem).length > 0) continue
+      const known = replanTail(problem, { old: [], seed, tries: 100_000 })
+      if (!known) throw new Error(`${seed}: no plan`)
+      const asked = { ...problem, restLimit: known.restLimitUsed }
+      const found = await solveRotation(asked, {
+        seed,
+        timeLimitMs: 1,
+        workLimit: null,
+        began: performance.now(),
+        start: known.plan,
+      })
+      expect(checkPlan({ ...asked, restLimit: found.restLimit.used }, found.plan)).toEqual([])
+      if (found.restLimit.used === known.restLimitUsed)
+        expect(found.unfairness.value).toBeLessThanOrEqual(planValues(problem, known.plan).unfairness + 1e-3)
+    }
   })
 })
