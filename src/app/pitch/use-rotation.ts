@@ -10,6 +10,8 @@ import { replanDeed } from '#pitch/replan-deed'
 import { sayProof } from '#planning/plan-proof'
 import { planValues } from '#rotation/plan-values'
 import { type Replanned, usualTries } from '#rotation/replan'
+import { broughtBack, isWorthChanging } from '#rotation/replan-tail'
+import { proofOf } from '#rotation/rotation'
 import { tailProblem, withTail } from '#rotation/tail-problem'
 import { prepareRotationWorker, solveInWorker } from '#solver/rotation-in-worker'
 import type { RotationNews, RoundShapes } from '#ui/pitch/rotation-notice'
@@ -81,23 +83,26 @@ export function useRotation(
       const abort = new AbortController()
       search.current = abort
       setNews((now) => now && { ...now, isSearching: true })
-      const settings = { seed: 1, timeLimitMs: searchMs, workLimit: null }
+      const standing = made.plan.slice(free)
+      const settings = { seed: 1, timeLimitMs: searchMs, workLimit: null, start: standing }
       void solveInWorker(tail, settings, { signal: abort.signal }).then((found) => {
         if (search.current !== abort) return
         search.current = null
-        console.warn('FOUND', JSON.stringify(found).slice(0, 300))
         const rotation = found.kind === 'impossible' ? null : found.rotation
         if (!rotation || abort.signal.aborted) return setNews((now) => now && { ...now, isSearching: false })
-        const { value, bound, proven } = rotation.unfairness
-        const before = planValues(tail, made.plan.slice(free)).unfairness
+        const before = planValues(tail, standing).unfairness
         const players = tail.players.filter(({ present }) => present.some((isThere) => isThere)).length
-        const isBetter = value < before - 1e-6 * Math.max(1, before)
-        const sentence =
-          isBetter || proven ? sayProof({ value: Math.min(value, before), bound, proven, players }) : null
+        // Names that were read out already do not change for a hair.
+        const isBetter = isWorthChanging(before, rotation.unfairness.value)
+        // What is said is true of the plan that is played then.
+        const kept = proofOf(isBetter ? rotation.unfairness.value : before, rotation.unfairness.bound)
+        const sentence = isBetter || kept.bound > kept.value / 2 ? sayProof({ ...kept, players }) : null
         setNews((now) => now && { ...now, isSearching: false, proof: sentence })
         // Called meanwhile: the plan that was made at once stays.
         if (!isBetter || sentence === null || firstUncalled(current(), isBallByBall) > free) return
-        const better = { problem: made.problem, plan: withTail(made.plan, free, rotation.plan) }
+        const restLimit = rotation.restLimit.used
+        const closest = broughtBack(tail, rotation.plan, { old: standing, restLimit })
+        const better = { problem: made.problem, plan: withTail(made.plan, free, closest) }
         onBetter([replanDeed(anew.request, better, { fromTurn: free, sentence })])
       })
     },
