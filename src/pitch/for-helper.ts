@@ -1,32 +1,39 @@
 import type { PitchEvent } from '#pitch/pitch-event'
 import { shortName } from '#pitch/short-name'
 import type { PlannedPlayer, PracticePlan } from '#planning/practice-plan'
-import type { ColumnSeconds } from '#rotation/problem'
+import { noSeconds } from '#rotation/fair-seconds'
 
 /**
  * A plan as a helper may see it: who goes where. What a player is behind by, what was agreed for it, who is kept apart
- * or together and what the coach holds fast is left out, and so is the proof, which speaks of it.
+ * or together and what the coach holds fast is left out, and so is the proof, which speaks of it. Only what is named
+ * here goes out: whatever a plan comes to hold stays with the coach.
  */
-export function planForHelper(plan: PracticePlan): PracticePlan {
+export function planForHelper({ design, players, rules, turns, proof }: PracticePlan): PracticePlan {
+  const { restLimit, isGentle, keepsSides } = rules
+  const { restLimitUsed } = proof
   return {
-    ...plan,
-    players: plan.players.map(playerForHelper),
+    design,
+    players: players.map(playerForHelper),
+    rules: { restLimit, isGentle, keepsSides },
     apart: [],
     together: [],
     locks: [],
-    proof: { sentence: '', value: 0, bound: 0, proven: false, restLimitUsed: plan.proof.restLimitUsed },
+    turns,
+    proof: { sentence: '', value: 0, bound: 0, proven: false, restLimitUsed },
   }
 }
 
 /** Whoever asks not to keep today, or for good, simply does not keep. */
-function playerForHelper({ keeps, notInGoal, gap, ...player }: PlannedPlayer): PlannedPlayer {
+function playerForHelper({ playerId, keeps, notInGoal, side, present }: PlannedPlayer): PlannedPlayer {
   return {
-    ...player,
+    playerId,
     keeps: keeps && !notInGoal,
+    side,
+    present,
     notInGoal: false,
     waitsAfterEachTurn: false,
     mostTurns: null,
-    gap: Object.fromEntries(Object.keys(gap).map((column) => [column, 0])) as ColumnSeconds,
+    gap: noSeconds,
   }
 }
 

@@ -117,7 +117,9 @@ export function WhistleBody(props: WhistleBodyProps) {
             <SectionTitle note="Difference from an even share over the season’s practices, in minutes: before this practice, and with it.">
               What it does to the season
             </SectionTitle>
-            <MovedPart squadId={squadId} moved={props.moved} nameOf={nameOf} />
+            <Details summary="Player by player" isOpen={props.isWritten}>
+              <MovedPart squadId={squadId} moved={props.moved} nameOf={nameOf} />
+            </Details>
           </section>
         </>
       ) : null}
