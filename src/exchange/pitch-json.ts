@@ -16,7 +16,7 @@ export const pitchLimits = {
   /** Length of one deed as JSON, in bytes; the database takes somewhat more. */
   deedBytes: 200_000,
   /** Events of one practice, of all phones together. */
-  eventsOfPractice: 20_000,
+  eventsOfPractice: 5_000,
   /** New faces of one practice. */
   guests: 40,
 } as const
