@@ -16,6 +16,8 @@ export type SolveEnd =
   | { readonly kind: 'impossible'; readonly clash: readonly ClashPart[] }
 
 export type SolveWatch = {
+  /** The plan that is known: what comes back is no less fair. */
+  readonly start: RotationPlan
   readonly timeLimitMs: number
   readonly signal: AbortSignal
   readonly onProgress?: (best: SolvedSoFar & { readonly elapsedMs: number }) => void

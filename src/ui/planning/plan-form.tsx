@@ -1,6 +1,6 @@
 'use client'
 
-import { useActionState, useCallback, useMemo, useState } from 'react'
+import { useActionState, useCallback, useEffect, useMemo, useState } from 'react'
 import { planOfDraft } from '#planning/plan-draft'
 import type { PlanSolver } from '#planning/plan-solver'
 import { isSamePlan } from '#planning/same-plan'
@@ -46,6 +46,7 @@ export function PlanForm(props: PlanFormProps) {
   const plan = useMemo(() => planOfDraft(draft), [draft])
   const json = plan && JSON.stringify({ squadId, sessionId: session.id, knownVersion: version, plan })
   const isSaved = plan !== null && props.plan !== null && isSamePlan(plan, props.plan)
+  useLeavingAsks(editing.canUndo && !isSaved)
   const close = () => {
     setFirst(null)
     setSecond(null)
@@ -159,4 +160,14 @@ export function PlanForm(props: PlanFormProps) {
       </form>
     </div>
   )
+}
+
+/** What is not saved yet is not lost by a slip: the browser asks first. */
+function useLeavingAsks(isUnsaved: boolean): void {
+  useEffect(() => {
+    if (!isUnsaved) return
+    const ask = (event: BeforeUnloadEvent) => event.preventDefault()
+    window.addEventListener('beforeunload', ask)
+    return () => window.removeEventListener('beforeunload', ask)
+  }, [isUnsaved])
 }

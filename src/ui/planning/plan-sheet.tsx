@@ -19,9 +19,8 @@ export type PlanSheetProps = SheetPlan & {
  */
 export function PlanSheet(props: PlanSheetProps) {
   const rounds = sheetRounds(props)
-  const turnCount = props.turns.length
   return (
-    <article className="plan-sheet" data-dense={turnCount > 18 ? 'yes' : undefined}>
+    <article className="plan-sheet" data-lines={linesOf(props)}>
       <header className="plan-sheet-head">
         <h1>{props.name}</h1>
         <p>
@@ -41,6 +40,15 @@ export function PlanSheet(props: PlanSheetProps) {
       </footer>
     </article>
   )
+}
+
+/** How full the sheet is: a turn takes more room the more children are named in it. Measured for sheets of A4. */
+function linesOf({ turns, players }: SheetPlan): 'few' | 'some' | 'many' | 'most' | 'all' {
+  const lines = turns.length * (players.length / 14)
+  if (lines <= 11) return 'few'
+  if (lines <= 15) return 'some'
+  if (lines <= 21) return 'many'
+  return lines <= 26 ? 'most' : 'all'
 }
 
 function RoundOfSheet({

@@ -92,7 +92,7 @@ async function priceOf(
 ): Promise<Price> {
   // The free games stay as they stand, so that the two plans differ by the rule alone.
   const problem = withFreeGames(problemOfRequest(rule.without), { request: rule.without, plan: made.plan })
-  const end = await solver(problem, { timeLimitMs: limitMs, signal })
+  const end = await solver(problem, { start: made.plan, timeLimitMs: limitMs, signal })
   const best = end.kind === 'impossible' ? null : end.best
   if (!best) return { kind: 'unknown' }
   return priceOfRule(

@@ -54,8 +54,13 @@ export function usePlanDraft(first: () => PlanDraft, solver: PlanSolver): PlanEd
   const stop = useCallback(() => running.current?.abort(), [])
 
   const problem = draft.made?.problem ?? null
+  const plan = useRef(draft.made?.plan ?? null)
+  useEffect(() => {
+    plan.current = draft.made?.plan ?? null
+  })
   const searchNow = useCallback(() => {
-    if (!problem) return
+    const start = plan.current
+    if (!problem || !start) return
     running.current?.abort()
     const own = new AbortController()
     running.current = own
@@ -64,6 +69,7 @@ export function usePlanDraft(first: () => PlanDraft, solver: PlanSolver): PlanEd
     const began = performance.now()
     const clock = setInterval(() => setSearch({ elapsedMs: performance.now() - began, limitMs }), 250)
     void solver(problem, {
+      start,
       timeLimitMs: limitMs,
       signal: own.signal,
       onProgress: (best) => take((now) => withSolved(now, { problem, best, isEnd: false })),

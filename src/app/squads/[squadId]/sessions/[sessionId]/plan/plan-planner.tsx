@@ -9,10 +9,10 @@ import { PlanForm } from '#ui/planning/plan-form'
 const seed = 1
 
 /** The exact solver of this page: in a worker, so that the page stays free. */
-const solver: PlanSolver = async (problem, { timeLimitMs, signal, onProgress }) => {
+const solver: PlanSolver = async (problem, { start, timeLimitMs, signal, onProgress }) => {
   const end = await solveInWorker(
     problem,
-    { seed, timeLimitMs, workLimit: null },
+    { seed, timeLimitMs, workLimit: null, start },
     { signal, ...(onProgress ? { onProgress } : {}) },
   )
   return end.kind === 'impossible' ? end : { kind: end.kind, best: end.rotation && bestOf(end.rotation) }
