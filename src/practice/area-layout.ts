@@ -13,6 +13,8 @@ export type LaidArea = Point & {
   readonly to: 'right' | 'left' | 'up'
   /** A goal at the end attacked; without one a line to reach. */
   readonly hasGoal: boolean
+  /** A goal at the other end too: with two keepers. */
+  readonly hasGoalBehind: boolean
   readonly places: readonly (Point & { readonly role: SeatRole })[]
 }
 
@@ -78,13 +80,27 @@ const along: Readonly<Record<SeatRole, number>> = { attack: 0.26, defend: 0.66, 
 
 function laid(shape: AreaShape, { station, box, to }: Where): LaidArea {
   const way = to ?? (box.lengthM >= box.widthM ? 'right' : 'up')
-  const places = (['attack', 'defend', 'keep'] as const).flatMap((role) =>
-    Array.from({ length: shape[role] }, (_, index) => ({
-      role,
-      ...onGround(box, way, { u: along[role], v: (index + 1) / (shape[role] + 1) }),
-    })),
+  const field = (['attack', 'defend'] as const).flatMap((role) =>
+    evenly(shape[role]).map((v) => ({ role, ...onGround(box, way, { u: along[role], v }) })),
   )
-  return { ...box, station, to: way, hasGoal: shape.keep > 0, places }
+  // Of two keepers one stands at each end.
+  const behind = Math.floor(shape.keep / 2)
+  const keepers = [
+    ...evenly(shape.keep - behind).map((v) => ({ u: along.keep, v })),
+    ...evenly(behind).map((v) => ({ u: 1 - along.keep, v })),
+  ].map((at) => ({ role: 'keep' as const, ...onGround(box, way, at) }))
+  return {
+    ...box,
+    station,
+    to: way,
+    hasGoal: shape.keep > 0,
+    hasGoalBehind: behind > 0,
+    places: [...field, ...keepers],
+  }
+}
+
+function evenly(count: number): readonly number[] {
+  return Array.from({ length: count }, (_, index) => (index + 1) / (count + 1))
 }
 
 /** `u` along the way attacked, `v` across it, both of 1. */

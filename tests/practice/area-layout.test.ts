@@ -29,6 +29,20 @@ describe('areas on the ground', () => {
     },
   )
 
+  it('with two keepers have a goal at each end, and a keeper at each', () => {
+    const whole = { areaLengthM: 60, areaWidthM: 40, isMirrored: false }
+    const [area] = layAreas(whole, [aShape('6v6+2')])
+    expect(area).toMatchObject({ to: 'right', hasGoal: true, hasGoalBehind: true })
+    const keepers = area?.places
+      .filter(({ role }) => role === 'keep')
+      .map(({ x, y }) => [Math.round(x), Math.round(y)])
+    expect(keepers).toEqual([
+      [54, 20],
+      [6, 20],
+    ])
+    expect(layAreas(whole, [aShape('6v6+1')])[0]).toMatchObject({ hasGoal: true, hasGoalBehind: false })
+  })
+
   it('mirrored are each other’s image in the middle line, their goals there', () => {
     const whole = { areaLengthM: 64, areaWidthM: 36, isMirrored: true }
     const areas = layAreas(whole, ['3v2+1', '2v2', '3v2+1', '2v2'].map(aShape))

@@ -52,14 +52,7 @@ export function AreaDrawing({ sheet, round }: AreaDrawingProps) {
 }
 
 function AreaGround({ area, part }: { readonly area: LaidArea; readonly part: number }) {
-  const { x, y, lengthM, widthM, to, hasGoal } = area
-  const end = endOf(area)
-  const goal = Math.min(0.5 * (to === 'up' ? lengthM : widthM), 12 * part)
-  // Back to back goals of two halves would lie upon each other.
-  const inset = 0.7 * part
-  const at = { right: [end.x - inset, end.y], left: [end.x + inset, end.y], up: [end.x, end.y + inset] }[to]
-  const [cx = 0, cy = 0] = at
-  const across = to === 'up' ? { x: goal / 2, y: 0 } : { x: 0, y: goal / 2 }
+  const { x, y, lengthM, widthM, hasGoal, hasGoalBehind } = area
   return (
     <g fill="none">
       <rect
@@ -71,27 +64,41 @@ function AreaGround({ area, part }: { readonly area: LaidArea; readonly part: nu
         strokeWidth={0.5 * part}
       />
       <DirectionArrow area={area} part={part} />
-      {hasGoal ? (
-        <line
-          x1={cx - across.x}
-          y1={cy - across.y}
-          x2={cx + across.x}
-          y2={cy + across.y}
-          stroke="var(--color-ink)"
-          strokeWidth={1.6 * part}
-        />
-      ) : (
-        <LineToReach area={area} part={part} />
-      )}
+      {hasGoal ? <GoalMark area={area} part={part} at="end" /> : <LineToReach area={area} part={part} />}
+      {hasGoalBehind ? <GoalMark area={area} part={part} at="behind" /> : null}
     </g>
   )
 }
 
-/** The middle of the end that is attacked. */
-function endOf({ x, y, lengthM, widthM, to }: LaidArea): { readonly x: number; readonly y: number } {
-  if (to === 'up') return { x: x + lengthM / 2, y }
-  return { x: to === 'right' ? x + lengthM : x, y: y + widthM / 2 }
+type GoalMarkProps = {
+  readonly area: LaidArea
+  readonly part: number
+  readonly at: 'end' | 'behind'
 }
+
+function GoalMark({ area, part, at }: GoalMarkProps) {
+  const { x, y, lengthM, widthM, to } = area
+  const half = Math.min(0.25 * (to === 'up' ? lengthM : widthM), 6 * part)
+  // Inside the line: the goals of two halves would lie upon each other.
+  const inset = 0.7 * part
+  const isFirst = (to === 'right') !== (at === 'end')
+  const line =
+    to === 'up'
+      ? {
+          x1: x + lengthM / 2 - half,
+          x2: x + lengthM / 2 + half,
+          ...sameY(at === 'end' ? y + inset : y + widthM - inset),
+        }
+      : {
+          y1: y + widthM / 2 - half,
+          y2: y + widthM / 2 + half,
+          ...sameX(isFirst ? x + inset : x + lengthM - inset),
+        }
+  return <line {...line} stroke="var(--color-ink)" strokeWidth={1.6 * part} />
+}
+
+const sameX = (x: number) => ({ x1: x, x2: x })
+const sameY = (y: number) => ({ y1: y, y2: y })
 
 function LineToReach({ area, part }: { readonly area: LaidArea; readonly part: number }) {
   const { x, y, lengthM, widthM, to } = area

@@ -110,7 +110,9 @@ function StretchCell({ stations, sentence, waiting, waitsInARow, keepsKind }: St
   if (stations.length === 0) return <span className="text-soft">cannot be played</span>
   return (
     <>
-      <span className={`whitespace-nowrap ${sentence ? 'font-semibold' : ''}`}>{shapesText(stations)}</span>
+      <span className={`sm:whitespace-nowrap ${sentence ? 'font-semibold' : ''}`}>
+        {shapesText(stations)}
+      </span>
       {waiting > 0 ? <span className="text-soft"> ({waiting})</span> : null}
       {keepsKind ? null : <span className="block text-sm text-warn">not as it was meant</span>}
       {(waitsInARow ?? 0) > 1 ? (
