@@ -117,6 +117,15 @@ export function withoutLock(
   return withLocks(draft, { locks: withoutLocksAt(draft.request, { turn: at.turn, playerId }), bound: 0 })
 }
 
+/** Whether a place is held fast, in a free game also by its other half. Turns from 0. */
+export function isHeldFast(
+  request: PlanRequest,
+  at: { readonly turn: number; readonly player: number },
+): boolean {
+  const playerId = request.players[at.player]?.playerId ?? ''
+  return withoutLocksAt(request, { turn: at.turn, playerId }).length < request.locks.length
+}
+
 function withLocks(
   draft: PlanDraft,
   { locks, bound }: { readonly locks: readonly PlanLock[]; readonly bound: number },

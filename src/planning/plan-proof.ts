@@ -5,9 +5,6 @@ import { planValues } from '#rotation/plan-values'
 import type { RotationProblem } from '#rotation/problem'
 import { proofOf } from '#rotation/rotation'
 
-/** What is known of how fair any plan of a problem can be; 0: nothing yet. */
-export type KnownBound = { readonly bound: number }
-
 /** A plan's worth against what is known of the best, with the sentence that says so. */
 export function proofOfPlan(
   problem: RotationProblem,

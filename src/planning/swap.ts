@@ -3,7 +3,7 @@ import { otherHalf, withMirroredHalves } from '#planning/problem-of-request'
 import { restLimitKept } from '#planning/rest-limit-kept'
 import { turnFrames } from '#planning/turn-frames'
 import { checkPlan } from '#rotation/check-plan'
-import { away, roleOf, stationOf } from '#rotation/place'
+import { away, roleOf } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
 import { type PlanValues, planValues } from '#rotation/plan-values'
 import type { RotationProblem } from '#rotation/problem'
@@ -91,15 +91,4 @@ function fixedOf(
     return locked.has(`${turn} ${id}`) || (half !== null && locked.has(`${half} ${id}`))
   }
   return problem.fixed.filter(({ turn, player }) => !turns.includes(turn) || isLocked(turn, player))
-}
-
-/** A swap as a coach sees it: whether only the area changes, not what anyone does. */
-export function isSameRole(plan: RotationPlan, { one, other, turn }: Swap): boolean {
-  const [mine, theirs] = [plan[turn]?.[one] ?? away, plan[turn]?.[other] ?? away]
-  return (
-    mine !== away &&
-    theirs !== away &&
-    roleOf(mine) === roleOf(theirs) &&
-    stationOf(mine) !== stationOf(theirs)
-  )
 }

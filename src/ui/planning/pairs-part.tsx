@@ -9,7 +9,7 @@ import { Details } from '#ui/page/details'
 import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
 import { Select } from '#ui/page/select'
-import { Check } from '#ui/planning/expected-part'
+import { Check } from '#ui/planning/check'
 import type { NameOf, PlanningPair, PlanningPlayer } from '#ui/planning/planning-types'
 
 type PairsPartProps = {

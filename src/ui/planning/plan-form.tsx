@@ -1,10 +1,9 @@
 'use client'
 
-import { useActionState, useCallback, useEffect, useMemo, useState } from 'react'
+import { useActionState, useCallback, useEffect, useMemo } from 'react'
 import { planOfDraft } from '#planning/plan-draft'
 import type { PlanSolver } from '#planning/plan-solver'
 import { isSamePlan } from '#planning/same-plan'
-import type { CellPlace } from '#practice/grid'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button, LinkButton } from '#ui/page/button'
 import { Details } from '#ui/page/details'
@@ -14,14 +13,11 @@ import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
 import { BalancePart } from '#ui/planning/balance-part'
 import { firstDraft, type PlanningStart } from '#ui/planning/first-draft'
-import { PlanGridPart } from '#ui/planning/plan-grid-part'
 import { PlanInputs, type PlanInputsProps } from '#ui/planning/plan-inputs'
+import { PlanResult } from '#ui/planning/plan-result'
 import type { PlanningPolicy } from '#ui/planning/planning-types'
 import { PricesPart } from '#ui/planning/prices-part'
-import { ProofPart } from '#ui/planning/proof-part'
-import { SwapPanel } from '#ui/planning/swap-panel'
 import { usePlanDraft } from '#ui/planning/use-plan-draft'
-import { WaysOutPart } from '#ui/planning/ways-out-part'
 
 export type PlanFormProps = PlanningStart &
   Omit<PlanInputsProps, 'request' | 'nameOf' | 'onAsk'> & {
@@ -37,128 +33,81 @@ export function PlanForm(props: PlanFormProps) {
   const { squadId, session, version, players, solver } = props
   const editing = usePlanDraft(() => firstDraft(props), solver)
   const { draft, ask } = editing
-  const { request, made } = draft
-  const [first, setFirst] = useState<CellPlace | null>(null)
-  const [second, setSecond] = useState<CellPlace | null>(null)
   const names = useMemo(() => new Map(players.map(({ id, name }) => [id, name])), [players])
   const nameOf = useCallback((id: string) => names.get(id) ?? 'Somebody', [names])
-  const [reply, sendForm, isSaving] = useActionState(props.save, { status: 'idle' } as const)
   const plan = useMemo(() => planOfDraft(draft), [draft])
-  const json = plan && JSON.stringify({ squadId, sessionId: session.id, knownVersion: version, plan })
   const isSaved = plan !== null && props.plan !== null && isSamePlan(plan, props.plan)
   useLeavingAsks(editing.canUndo && !isSaved)
-  const close = () => {
-    setFirst(null)
-    setSecond(null)
-  }
-  const tap = (place: CellPlace) => {
-    if (first && first.column === place.column && first.row !== place.row) setSecond(place)
-    else if (first?.column === place.column && first.row === place.row) close()
-    else {
-      setFirst(place)
-      setSecond(null)
-    }
-  }
-  const isLocked =
-    first !== null &&
-    request.locks.some(
-      ({ turn, playerId }) => turn === first.column + 1 && playerId === request.players[first.row]?.playerId,
-    )
   return (
     <div className="space-y-10">
-      <PlanInputs
-        {...props}
-        request={request}
-        nameOf={nameOf}
-        onAsk={(change) => {
-          close()
-          ask(change)
-        }}
-      />
+      <PlanInputs {...props} request={draft.request} nameOf={nameOf} onAsk={ask} />
       <section className="space-y-4">
         <SectionTitle id="the-plan">The plan</SectionTitle>
-        {made ? (
-          <>
-            <ProofPart
-              request={request}
-              made={made}
-              nameOf={nameOf}
-              search={editing.search}
-              fault={editing.fault}
-              onSearch={editing.searchNow}
-              onStop={editing.stop}
-            />
-            <p className="text-sm text-soft">
-              A attacks, D defends, K is in goal, the number is the area, W waits. ▲ comes on, ▽ goes off, ■
-              is held fast. Tap a place, then another in the same turn, to swap them.
-            </p>
-            <PlanGridPart request={request} plan={made.plan} nameOf={nameOf} chosen={first} onTap={tap} />
-            {first ? (
-              <SwapPanel
-                draft={draft}
-                nameOf={nameOf}
-                first={first}
-                second={second}
-                isLocked={isLocked}
-                onSwap={(swap) => {
-                  editing.swap(swap)
-                  close()
-                }}
-                onLock={() => editing.lock({ turn: first.column, player: first.row })}
-                onUnlock={() => editing.unlock({ turn: first.column, player: first.row })}
-                onClose={close}
-              />
-            ) : null}
-          </>
-        ) : (
-          <WaysOutPart
-            request={request}
-            clash={draft.clash}
-            nameOf={nameOf}
-            onTake={(way) => ask(() => way)}
-          />
-        )}
+        <PlanResult editing={editing} nameOf={nameOf} />
       </section>
-      {made ? (
+      {draft.made ? (
         <>
           <Details summary="What it does for each child">
             <BalancePart
-              made={made}
-              request={request}
+              made={draft.made}
+              request={draft.request}
               players={players}
               policy={props.policy}
               nameOf={nameOf}
             />
           </Details>
           <Details summary="What each rule costs">
-            <PricesPart request={request} made={made} nameOf={nameOf} solver={solver} />
+            <PricesPart request={draft.request} made={draft.made} nameOf={nameOf} solver={solver} />
           </Details>
         </>
       ) : null}
+      <SavePlan
+        json={plan && JSON.stringify({ squadId, sessionId: session.id, knownVersion: version, plan })}
+        isSaved={isSaved}
+        save={props.save}
+        canUndo={editing.canUndo}
+        onUndo={editing.undo}
+        sheetHref={paths.planSheet(squadId, { sessionId: session.id })}
+      />
+    </div>
+  )
+}
+
+type SavePlanProps = {
+  /** What is sent; null: there is no plan to save. */
+  readonly json: string | null
+  readonly isSaved: boolean
+  readonly save: SendForm
+  readonly canUndo: boolean
+  readonly onUndo: () => void
+  readonly sheetHref: string
+}
+
+function SavePlan({ json, isSaved, save, canUndo, onUndo, sheetHref }: SavePlanProps) {
+  const [reply, sendForm, isSaving] = useActionState(save, { status: 'idle' } as const)
+  return (
+    <form action={sendForm} className="space-y-3 border-t-2 border-rule-strong pt-4">
       <div aria-live="polite">
-        {reply.status === 'refused' ? (
+        {reply.status === 'refused' && !isSaved ? (
           <Problems title="Nothing was saved; the plan is still here" problems={reply.problems} />
         ) : null}
         {reply.status === 'done' && isSaved ? <Notice tone="done">{reply.message}</Notice> : null}
       </div>
-      <form
-        action={sendForm}
-        className="flex flex-wrap items-center gap-3 border-t-2 border-rule-strong pt-4"
-      >
-        {json ? <input type="hidden" name="json" value={json} /> : null}
+      {json ? <input type="hidden" name="json" value={json} /> : null}
+      <div className="flex flex-wrap items-center gap-3">
         <Button disabled={!json || isSaving || isSaved}>
           {isSaving ? 'Saving …' : isSaved ? 'Saved' : 'Save this plan'}
         </Button>
-        <Button type="button" weight="plain" disabled={!editing.canUndo} onClick={editing.undo}>
+        <Button type="button" weight="plain" disabled={!canUndo} onClick={onUndo}>
           Undo
         </Button>
         {isSaved ? (
-          <LinkButton href={paths.planSheet(squadId, { sessionId: session.id })}>Sheet to print</LinkButton>
+          <LinkButton href={sheetHref}>Sheet to print</LinkButton>
         ) : (
           <span className="text-sm text-soft">The sheet to print is there once the plan is saved.</span>
         )}
-      </form>
-    </div>
+      </div>
+    </form>
   )
 }
 

@@ -1,0 +1,80 @@
+'use client'
+
+import { useState } from 'react'
+import { isHeldFast } from '#planning/plan-draft'
+import type { PlannedPlayer } from '#planning/practice-plan'
+import type { CellPlace } from '#practice/grid'
+import { PlanGridPart } from '#ui/planning/plan-grid-part'
+import type { NameOf } from '#ui/planning/planning-types'
+import { ProofPart } from '#ui/planning/proof-part'
+import { SwapPanel } from '#ui/planning/swap-panel'
+import type { PlanEditing } from '#ui/planning/use-plan-draft'
+import { WaysOutPart } from '#ui/planning/ways-out-part'
+
+/** Places that were tapped, and in which list of players: in another one they are other players'. */
+type Chosen = {
+  readonly players: readonly PlannedPlayer[]
+  readonly first: CellPlace
+  readonly second: CellPlace | null
+}
+
+/** The plan with its proof, to be changed by taps; or why there is none and what would work. */
+export function PlanResult({ editing, nameOf }: { readonly editing: PlanEditing; readonly nameOf: NameOf }) {
+  const { draft, ask } = editing
+  const { request, made } = draft
+  const { players } = request
+  const [state, setChosen] = useState<Chosen | null>(null)
+  const chosen = state?.players === players ? state : null
+  if (!made)
+    return (
+      <WaysOutPart request={request} clash={draft.clash} nameOf={nameOf} onTake={(way) => ask(() => way)} />
+    )
+  const tap = (place: CellPlace) => {
+    const isSameTurn = chosen?.first.column === place.column
+    if (chosen && isSameTurn && chosen.first.row === place.row) setChosen(null)
+    else if (chosen && isSameTurn) setChosen({ ...chosen, second: place })
+    else setChosen({ players, first: place, second: null })
+  }
+  const close = () => setChosen(null)
+  const at = chosen && { turn: chosen.first.column, player: chosen.first.row }
+  return (
+    <>
+      <ProofPart
+        request={request}
+        made={made}
+        nameOf={nameOf}
+        search={editing.search}
+        fault={editing.fault}
+        onSearch={editing.searchNow}
+        onStop={editing.stop}
+      />
+      <p className="text-sm text-soft">
+        A attacks, D defends, K is in goal, the number is the area, W waits. ▲ comes on, ▽ goes off, ■ is held
+        fast. Tap a place, then another in the same turn, to swap them.
+      </p>
+      <PlanGridPart
+        request={request}
+        plan={made.plan}
+        nameOf={nameOf}
+        chosen={chosen?.first ?? null}
+        onTap={tap}
+      />
+      {chosen && at ? (
+        <SwapPanel
+          draft={draft}
+          nameOf={nameOf}
+          first={chosen.first}
+          second={chosen.second}
+          isLocked={isHeldFast(request, at)}
+          onSwap={(swap) => {
+            editing.swap(swap)
+            close()
+          }}
+          onLock={() => editing.lock(at)}
+          onUnlock={() => editing.unlock(at)}
+          onClose={close}
+        />
+      ) : null}
+    </>
+  )
+}
