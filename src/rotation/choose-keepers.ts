@@ -46,6 +46,11 @@ export function chooseKeepers(
   return { duties: search.duties }
 }
 
+/** Turns in which a player keeps goal by what is chosen already; looked up only where its turns are numbered. */
+function dutyTurns({ problem, duties }: Search, player: number): number {
+  return problem.players[player]?.mostTurns == null ? 0 : duties.filter((own) => own.has(player)).length
+}
+
 type Position = { readonly chain: number; readonly step: number }
 
 function fillChains(search: Search, chains: readonly KeeperChain[], at: Position): boolean {
@@ -60,7 +65,7 @@ function fillChains(search: Search, chains: readonly KeeperChain[], at: Position
     const own = turns(player)
     return (
       own.length > 0 &&
-      mayServe(problem.players[player], own) &&
+      mayServe(problem.players[player], own, dutyTurns(search, player)) &&
       own.every((turn) => !duties[turn]?.has(player) && search.mayTake(turn, player, chain.place))
     )
   })

@@ -73,7 +73,7 @@ function seatAll(asked: {
 }): RotationPlan | null {
   const { problem, mayTake, style, owed, duties } = asked
   const runs = problem.players.map(({ restedBefore = 0 }) => restedBefore)
-  const limits = new OwnLimits(problem)
+  const limits = new OwnLimits(problem, duties)
   const restLimits = problem.players.map((player) =>
     style.restLimit === null ? Number.POSITIVE_INFINITY : restLimitOf(player, style.restLimit),
   )
@@ -95,7 +95,7 @@ function seatAll(asked: {
     plan.push(places)
     places.forEach((place, player) => {
       runs[player] = place === resting ? (runs[player] ?? 0) + 1 : 0
-      limits.book(player, place)
+      limits.book(turn, player, place)
       if (place < resting || keepers.has(player)) return
       const index = player * 4 + roleIndexOf(place)
       owed[index] = (owed[index] as number) - seconds

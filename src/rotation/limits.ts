@@ -28,10 +28,10 @@ export function restLimitOf(player: RotationPlayer | undefined, limit: number): 
   return player.mostTurns > needed ? limit : Number.POSITIVE_INFINITY
 }
 
-/** Whether a player's own limits let it have a place in each of these turns, which are in order. */
-export function mayServe(player: RotationPlayer | undefined, turns: readonly number[]): boolean {
+/** Whether a player's own limits let it have a place in each of these turns, in order, besides `others` that it has. */
+export function mayServe(player: RotationPlayer | undefined, turns: readonly number[], others = 0): boolean {
   if (!player) return false
-  if (player.mostTurns != null && player.mostTurns < turns.length) return false
+  if (player.mostTurns != null && player.mostTurns < turns.length + others) return false
   return !player.restsAfterTurn || turns.every((turn, index) => turn + 1 !== turns[index + 1])
 }
 

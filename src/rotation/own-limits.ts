@@ -6,8 +6,12 @@ export class OwnLimits {
   readonly #had: number[]
   readonly #isOn: boolean[]
 
-  constructor(readonly problem: RotationProblem) {
-    this.#had = problem.players.map(() => 0)
+  /** `duties`: turn by turn, who keeps goal whatever comes; these turns count from the beginning. */
+  constructor(
+    readonly problem: RotationProblem,
+    readonly duties: readonly ReadonlyMap<number, number>[],
+  ) {
+    this.#had = problem.players.map((_, player) => duties.filter((own) => own.has(player)).length)
     this.#isOn = problem.players.map(() => false)
   }
 
@@ -19,9 +23,9 @@ export class OwnLimits {
     return beyond + (own.restsAfterTurn && this.#isOn[player] ? 1 : 0)
   }
 
-  /** Books the place that the player has in the turn. */
-  book(player: number, place: number): void {
+  /** Books the place that the player has in a turn. */
+  book(turn: number, player: number, place: number): void {
     this.#isOn[player] = place > resting
-    if (place > resting) this.#had[player] = (this.#had[player] ?? 0) + 1
+    if (place > resting && !this.duties[turn]?.has(player)) this.#had[player] = (this.#had[player] ?? 0) + 1
   }
 }

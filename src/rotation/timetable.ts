@@ -37,7 +37,7 @@ export function timetable(
     wanted.groups.flatMap(({ turns }, group) => turns.map((turn) => [turn, group] as const)),
   )
   const runs = problem.players.map(({ restedBefore = 0 }) => restedBefore)
-  const limits = new OwnLimits(problem)
+  const limits = new OwnLimits(problem, wanted.duties)
   const restLimits = problem.players.map((player) =>
     wanted.restLimit === null ? null : restLimitOf(player, wanted.restLimit),
   )
@@ -63,7 +63,7 @@ export function timetable(
     plan.push(places)
     places.forEach((place, player) => {
       runs[player] = place === resting ? (runs[player] ?? 0) + 1 : 0
-      limits.book(player, place)
+      limits.book(turn, player, place)
       if (place < resting || keepers.has(player)) return
       const index = player * 4 + roleIndexOf(place)
       own[index] = (own[index] ?? 0) - 1
