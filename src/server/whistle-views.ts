@@ -74,8 +74,6 @@ export async function loadWhistle(
   })
 }
 
-export type WhistlePage = Awaited<ReturnType<typeof loadWhistle>>
-
 function isSame({ book, before }: TappedPractice): boolean {
   const { voids, turns, passes } = bookChanges(eventsThatStand(before.events), book)
   const { written, lengthSeconds } = before.session
