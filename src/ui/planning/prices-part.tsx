@@ -9,6 +9,7 @@ import { problemOfRequest, withFreeGames } from '#planning/problem-of-request'
 import { planValues } from '#rotation/plan-values'
 import { Button } from '#ui/page/button'
 import type { NameOf } from '#ui/planning/planning-types'
+import { ProgressBar } from '#ui/planning/progress-bar'
 
 type PricesPartProps = {
   readonly request: PlanRequest
@@ -60,12 +61,7 @@ export function PricesPart({ request, made, nameOf, solver }: PricesPartProps) {
       </ul>
       {own?.isRunning ? (
         <div className="flex flex-wrap items-center gap-3">
-          <progress
-            className="h-3 w-40 accent-accent"
-            value={own.prices.size}
-            max={rules.length}
-            aria-label="Working out the prices"
-          />
+          <ProgressBar label="Working out the prices" value={own.prices.size} max={rules.length} />
           <span>
             {own.prices.size} of {rules.length} worked out
           </span>

@@ -15,6 +15,7 @@ import { Button } from '#ui/page/button'
 import { Notice } from '#ui/page/notice'
 import { waitText } from '#ui/planning/plan-words'
 import type { NameOf } from '#ui/planning/planning-types'
+import { ProgressBar } from '#ui/planning/progress-bar'
 import type { PlanSearch } from '#ui/planning/use-plan-draft'
 import { counted, listed } from '#ui/plural'
 import { words } from '#ui/words'
@@ -34,7 +35,11 @@ export function ProofPart({ request, made, nameOf, search, fault, onSearch, onSt
   const proof = useMemo(() => proofOfPlan(made.problem, made), [made])
   return (
     <div className="space-y-3">
-      <p className="border-l-4 border-accent py-1 pl-4 text-lg font-semibold" data-part="proof">
+      <p
+        className="border-l-4 border-accent py-1 pl-4 text-lg font-semibold"
+        data-part="proof"
+        data-settled={search === null && made.isSettled ? 'yes' : 'no'}
+      >
         {proof.sentence}
       </p>
       <PlanFacts request={request} made={made} nameOf={nameOf} />
@@ -57,9 +62,17 @@ function PlanFacts({ request, made, nameOf }: Pick<ProofPartProps, 'request' | '
     const values = planValues(made.problem, made.plan)
     const balances = planBalance(made.problem, { plan: made.plan, request })
     const closed = sayClosed(balances, request.rules.isGentle)
-    return { waits, longest, turns, mixing, closed, changes: values.roleChanges }
-  }, [request, made])
-  const { mixing, changes, turns, waits, longest, closed } = facts
+    return {
+      waits,
+      longest,
+      turns,
+      mixing,
+      closed,
+      changes: values.roleChanges,
+      uneven: unevenSides(request, made, nameOf),
+    }
+  }, [request, made, nameOf])
+  const { uneven, mixing, changes, turns, waits, longest, closed } = facts
   const asked = request.rules.restLimit
   const wait = waits[longest]
   return (
@@ -81,11 +94,9 @@ function PlanFacts({ request, made, nameOf }: Pick<ProofPartProps, 'request' | '
         {mixing.pairsMet} of {mixing.pairs} pairs play side by side at least once, no pair more than{' '}
         {counted(mixing.most, 'time')}.
       </li>
-      {goesTwice(made.problem, made.plan).map(({ round, role, players }) => (
+      {uneven.map(({ round, role, names }) => (
         <li key={`${round} ${role}`}>
-          Uneven sides: {listed(players.map((player) => nameOf(request.players[player]?.playerId ?? '')))}{' '}
-          {players.length === 1 ? 'goes' : 'go'} once more than the others when {words.doing[role]} in round{' '}
-          {made.problem.rounds[round]?.id}.
+          Uneven sides: in round {round} once more {words.doing[role]} than the others: {names}.
         </li>
       ))}
       {togetherTurns(made.problem, made.plan).map(({ pair, turns: times, of }) => (
@@ -98,6 +109,25 @@ function PlanFacts({ request, made, nameOf }: Pick<ProofPartProps, 'request' | '
   )
 }
 
+/** Who of a side goes once more, where that is so few of them that it is worth saying. */
+function unevenSides(request: PlanRequest, made: MadePlan, nameOf: NameOf) {
+  return goesTwice(made.problem, made.plan).flatMap(({ round, role, players }) => {
+    const own = made.problem.rounds[round]
+    // A half of a free game carries a letter behind the number of its round.
+    const number = Number.parseInt(own?.id ?? '', 10)
+    const side = own?.sides?.[role] ?? []
+    const isFew = players.length * 2 <= side.length
+    if (!isFew || request.design.rounds[number - 1]?.isFreeGame) return []
+    return [
+      {
+        round: number,
+        role,
+        names: listed(players.map((player) => nameOf(request.players[player]?.playerId ?? ''))),
+      },
+    ]
+  })
+}
+
 function SearchBar({
   search,
   isProven,
@@ -106,16 +136,15 @@ function SearchBar({
 }: Pick<ProofPartProps, 'search' | 'onSearch' | 'onStop'> & { readonly isProven: boolean }) {
   if (search)
     return (
-      <div className="flex flex-wrap items-center gap-3" aria-live="polite">
-        <progress
-          className="h-3 w-40 accent-accent"
-          value={search.elapsedMs}
-          max={search.limitMs}
-          aria-label="Looking for a fairer plan"
-        />
-        <span>
-          Looking for a fairer plan, {Math.round(search.elapsedMs / 1000)} of{' '}
-          {Math.round(search.limitMs / 1000)} s
+      <div className="flex flex-wrap items-center gap-3">
+        <ProgressBar label="Looking for a better plan" value={search.elapsedMs} max={search.limitMs} />
+        <span role="status">
+          {isProven
+            ? 'Nothing fairer is possible; looking for fewer changes and better mixing'
+            : 'Looking for a fairer plan'}
+        </span>
+        <span aria-hidden="true" className="figures text-soft">
+          {Math.round(search.elapsedMs / 1000)} of {Math.round(search.limitMs / 1000)} s
         </span>
         <Button type="button" weight="plain" onClick={onStop}>
           Stop, keep the best so far
