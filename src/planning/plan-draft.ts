@@ -12,6 +12,7 @@ import { away, roleOf, stationOf } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
 import { planValues } from '#rotation/plan-values'
 import type { RotationProblem } from '#rotation/problem'
+import { togetherTurns } from '#rotation/together-turns'
 
 /** A plan while it is being made: what is asked, and the best that is known, or what stands in the way. */
 export type PlanDraft = {
@@ -175,9 +176,14 @@ function isBetterPlan(made: MadePlan, best: SolvedSoFar): boolean {
   const [mine, theirs] = [made.restLimitUsed ?? 0, best.restLimitUsed ?? 0]
   if (mine !== theirs) return theirs < mine
   const [own, other] = [planValues(made.problem, made.plan), planValues(made.problem, best.plan)]
-  const goals = ['unfairness', 'situationUnfairness', 'roleChanges', 'mixing'] as const
+  const goals = ['unfairness', 'situationUnfairness', 'roleChanges'] as const
   const first = goals.find((goal) => Math.abs(own[goal] - other[goal]) > 1e-6 * Math.max(1, own[goal]))
-  return first !== undefined && other[first] < own[first]
+  if (first !== undefined) return other[first] < own[first]
+  // Pairs wished together come before mixing, which they would spoil.
+  const together = (plan: RotationPlan) =>
+    togetherTurns(made.problem, plan).reduce((sum, { turns }) => sum + turns, 0)
+  const more = together(best.plan) - together(made.plan)
+  return more === 0 ? other.mixing < own.mixing : more > 0
 }
 
 /** A bound with a longer limit on waits holds for a shorter one, too, and not the other way round. */
