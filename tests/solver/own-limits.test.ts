@@ -68,7 +68,7 @@ describe('plans with what single players agreed to', () => {
     const random = seededRandom(5)
     const differ: string[] = []
     let possible = 0
-    for (let at = 0; at < 30; at += 1) {
+    for (let at = 0; at < 14; at += 1) {
       const problem = tinyProblem(random)
       const clash = findClash(problem)
       if ((best(problem, null) === Number.POSITIVE_INFINITY) !== clash.length > 0) differ.push(`${at}: clash`)
@@ -91,7 +91,7 @@ describe('plans with what single players agreed to', () => {
         differ.push(`${at}: limit ${used} is not the least`)
     }
     expect(differ).toEqual([])
-    expect(possible).toBeGreaterThan(14)
+    expect(possible).toBeGreaterThan(6)
   })
 
   it('keep them at full size', { timeout: 60_000 }, async () => {
