@@ -43,7 +43,7 @@ export function WhistleStep(props: WhistleStepProps) {
   if (props.isWritten && (lastWrite === null || props.tapsSince === 0)) {
     return (
       <section className="space-y-3">
-        <Notice>
+        <Notice tone="done">
           {lastWrite
             ? `This stands in the book: written at ${formatTime(lastWrite.at, timeZone)}${lastWrite.byName ? ` by ${lastWrite.byName}` : ''}.`
             : 'This stands in the book.'}
