@@ -65,7 +65,8 @@ for (const width of [390, 1280] as const) {
       await page.getByRole('button', { name: 'Close', exact: true }).click()
       await expect(place(page, one, 1)).toHaveAccessibleName(/defending.*held fast/)
       await page.getByRole('button', { name: 'Look for a fairer plan around what is held fast' }).click()
-      await searched(page)
+      await expect(part(page, 'proof')).toHaveAttribute('data-settled', 'no')
+      await page.waitForTimeout(1500)
       await expect(place(page, one, 1)).toHaveAccessibleName(/defending.*held fast/)
 
       await page.getByRole('button', { name: 'Save this plan' }).click()
@@ -135,6 +136,34 @@ test('a child’s day, the sides in their bibs, what rules cost, a search stoppe
       .first(),
   ).toBeVisible({ timeout: 15_000 })
   await expectGoodPage(page)
+})
+
+test('twenty-four turns for fourteen fit on one sheet of A4', async ({ page }) => {
+  // Names of designs are taken for good.
+  const name = `The very long way ${Date.now().toString(36).slice(-5)}`
+  await signIn(page, 'Coach')
+  await openTab(page, 'Practices and matches')
+  await page.getByRole('link', { name: 'Designs', exact: true }).click()
+  await page.getByRole('link', { name: 'The long way round', exact: true }).click()
+  await page.getByRole('button', { name: 'Make a copy' }).click()
+  await page.getByLabel('Name', { exact: true }).fill(name)
+  const first = page.locator('details').filter({ hasText: /^1\. / })
+  await first.getByLabel('Turns', { exact: true }).fill('10')
+  await page.getByRole('button', { name: 'Save the design' }).click()
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(name)
+  const design = page.url()
+  await openPlan(page, 'Tue, 9 Jun 2026')
+  await page.getByText(/^Practice: /).click()
+  await page.getByRole('button', { name: /more designs?$/ }).click()
+  await page.getByRole('button', { name: new RegExp(`^${name}`) }).click()
+  await expect(place(page, 'Noor', 24)).toBeVisible()
+  await page.getByRole('button', { name: 'Save this plan' }).click()
+  await page.getByRole('link', { name: 'Sheet to print' }).click()
+  await expect(page.getByRole('rowheader')).toHaveCount(24)
+  expect(sheetsOf(await page.pdf({ format: 'A4' }))).toHaveLength(1)
+  await page.goto(design)
+  await page.getByRole('button', { name: 'Put away' }).click()
+  await expect(page.getByRole('button', { name: 'Take out again' })).toBeVisible()
 })
 
 test('a parent reaches neither the plan nor its sheet', async ({ page }) => {

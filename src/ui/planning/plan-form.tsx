@@ -65,6 +65,7 @@ export function PlanForm(props: PlanFormProps) {
         json={plan && JSON.stringify({ squadId, sessionId: session.id, knownVersion: version, plan })}
         isSaved={isSaved}
         save={props.save}
+        onSave={editing.settle}
         canUndo={editing.canUndo}
         onUndo={editing.undo}
         sheetHref={paths.planSheet(squadId, { sessionId: session.id })}
@@ -78,15 +79,16 @@ type SavePlanProps = {
   readonly json: string | null
   readonly isSaved: boolean
   readonly save: SendForm
+  readonly onSave: () => void
   readonly canUndo: boolean
   readonly onUndo: () => void
   readonly sheetHref: string
 }
 
-function SavePlan({ json, isSaved, save, canUndo, onUndo, sheetHref }: SavePlanProps) {
+function SavePlan({ json, isSaved, save, onSave, canUndo, onUndo, sheetHref }: SavePlanProps) {
   const [reply, sendForm, isSaving] = useActionState(save, { status: 'idle' } as const)
   return (
-    <form action={sendForm} className="space-y-3 border-t-2 border-rule-strong pt-4">
+    <form action={sendForm} onSubmit={onSave} className="space-y-3 border-t-2 border-rule-strong pt-4">
       <div aria-live="polite">
         {reply.status === 'refused' && !isSaved ? (
           <Problems title="Nothing was saved; the plan is still here" problems={reply.problems} />

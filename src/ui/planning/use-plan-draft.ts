@@ -20,6 +20,8 @@ export type PlanEditing = {
   readonly unlock: (at: { readonly turn: number; readonly player: number }) => void
   readonly searchNow: () => void
   readonly stop: () => void
+  /** Ends the search where it is and leaves the plan as it stands on the page: it is being saved. */
+  readonly settle: () => void
   readonly undo: () => void
   readonly canUndo: boolean
 }
@@ -52,6 +54,13 @@ export function usePlanDraft(first: () => PlanDraft, solver: PlanSolver): PlanEd
     setState((state) => ({ ...state, draft: to(state.draft) }))
   }, [])
   const stop = useCallback(() => running.current?.abort(), [])
+  const settle = useCallback(() => {
+    const own = running.current
+    running.current = null
+    own?.abort()
+    setSearch(null)
+    take((now) => (now.made ? { ...now, made: { ...now.made, isSettled: true } } : now))
+  }, [take])
 
   const problem = draft.made?.problem ?? null
   const plan = useRef(draft.made?.plan ?? null)
@@ -67,14 +76,19 @@ export function usePlanDraft(first: () => PlanDraft, solver: PlanSolver): PlanEd
     setFault(null)
     setSearch({ elapsedMs: 0, limitMs })
     const began = performance.now()
-    const clock = setInterval(() => setSearch({ elapsedMs: performance.now() - began, limitMs }), 250)
+    const clock = setInterval(() => {
+      if (running.current === own) setSearch({ elapsedMs: performance.now() - began, limitMs })
+    }, 250)
     void solver(problem, {
       start,
       timeLimitMs: limitMs,
       signal: own.signal,
-      onProgress: (best) => take((now) => withSolved(now, { problem, best, isEnd: false })),
+      onProgress: (best) => {
+        if (running.current === own) take((now) => withSolved(now, { problem, best, isEnd: false }))
+      },
     })
       .then((end) => {
+        if (running.current !== own) return
         const best = end.kind === 'impossible' ? null : end.best
         take((now) => withSolved(now, { problem, best, isEnd: true }))
         if (end.kind === 'failed') setFault(noSearch)
@@ -108,6 +122,7 @@ export function usePlanDraft(first: () => PlanDraft, solver: PlanSolver): PlanEd
     unlock: useCallback((at) => change((now) => withoutLock(now, at)), [change]),
     searchNow,
     stop,
+    settle,
     undo: useCallback(
       () => setState((state) => ({ draft: state.past.at(-1) ?? state.draft, past: state.past.slice(0, -1) })),
       [],
