@@ -38,9 +38,18 @@ export function refillTurn(rest: RotationProblem, called: RotationPlan): readonl
       const due = owes ** 2 - (owed[index] as number) ** 2 - rested * seconds ** 2
       const chain = chains.find((own) => own.place === place)
       const elsewhere = chain ? movesOnTheWay(rest, called, { player, turns: chain.turns, place }) : 0
-      return due + (before === away ? justCome : 0) + moved * elsewhere
+      const costsLater = elsewhere + (chain ? 0 : missedLater(rest, called, player))
+      return due + (before === away ? justCome : 0) + moved * costsLater
     },
   })
+}
+
+/** Whether coming on now would cost a player a later called turn, by what it agreed to. */
+function missedLater(rest: RotationProblem, called: RotationPlan, player: number): 0 | 1 {
+  const { mostTurns, restsAfterTurn } = rest.players[player] ?? {}
+  const later = called.slice(1).map((places) => (places[player] ?? away) > resting)
+  if (restsAfterTurn && later[0]) return 1
+  return mostTurns != null && later.filter((isOn) => isOn).length >= mostTurns ? 1 : 0
 }
 
 /** How many called turns would change if the player kept goal through these. */

@@ -163,6 +163,27 @@ describe('one who leaves', () => {
     expect(found.calledChanges).toHaveLength(1)
   })
 
+  it('is followed by nobody whom that would cost a called turn', () => {
+    // Two wait and both are called next; the one who is owed more attack agreed to a wait after each turn.
+    const asked = (restsAfterTurn: boolean) => {
+      const problem = small([[[1, 2]]])
+      const players = problem.players.map((own, player) =>
+        player === 3 ? { ...own, gap: { ...noSeconds, attack: -500, rest: 500 }, restsAfterTurn } : own,
+      )
+      const found = replan({ ...wish, problem: { ...problem, players } })
+      if (found.kind !== 'planned') throw new Error(found.kind)
+      return found.plan.slice(2, 4)
+    }
+    expect(asked(false)).toEqual([
+      [away, R, K, A, D],
+      [away, D, K, A, R],
+    ])
+    expect(asked(true)).toEqual([
+      [away, A, K, R, D],
+      [away, D, K, A, R],
+    ])
+  })
+
   it('from goal: whoever takes over stays there to the end of the round', () => {
     const found = replan({ ...wish, problem: small([[[1, 6]], [[1, 6]], [[1, 2]]]) })
     if (found.kind !== 'planned') throw new Error(found.kind)
