@@ -1,4 +1,5 @@
 import { countWaiting, forgetEverything } from '#app/pitch/pitch-store'
+import { forgetClock } from '#app/pitch/use-pitch-clock'
 
 /** How many taps of practices would be lost if this phone forgot them now. */
 export const tapsOnlyHere = countWaiting
@@ -6,6 +7,7 @@ export const tapsOnlyHere = countWaiting
 /** Takes everything of every practice off this phone: names, taps, and the pages that open without a signal. */
 export async function forgetPhone(): Promise<void> {
   await forgetEverything()
+  forgetClock()
   const names = 'caches' in globalThis ? await caches.keys() : []
   await Promise.all(names.filter((name) => name.startsWith('turnbook-')).map((name) => caches.delete(name)))
   // With its files gone the worker could only stand in the way; the next visit brings it back whole.

@@ -103,7 +103,6 @@ export async function keepSetting(name: string, value: unknown): Promise<void> {
 /** Nothing of any practice is left on this phone. */
 export async function forgetEverything(): Promise<void> {
   await store.delete()
-  await store.open()
 }
 
 const keptMs = 14 * 24 * 60 * 60 * 1000
