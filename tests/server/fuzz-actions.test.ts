@@ -1,12 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
+import { daysLater } from '#common/days-later'
 import { listAdjustments, recordAdjustment } from '#data/adjustments'
 import { getDesign, recordDesigns } from '#data/designs'
 import { recordGuests } from '#data/guests'
 import { listHelperPasses } from '#data/helper-passes'
 import { newId } from '#data/ids'
+import { recordPair } from '#data/player-pairs'
 import { recordRegister } from '#data/register-lines'
 import { recordThemes } from '#data/themes'
+import { draftOf as draftOfPlan, planOfDraft } from '#planning/plan-draft'
 import { addDesign, changeDesign, copyDesign, putDesignAway } from '#server/design-actions'
 import { designVersion } from '#server/design-version'
 import { answerFlag } from '#server/flag-actions'
@@ -15,6 +18,7 @@ import { makeHelperPass, takeBackHelperPass } from '#server/helper-actions'
 import { codeOfPass } from '#server/helper-secret'
 import { checkFileAction, importFileAction } from '#server/import-actions'
 import { joinPractice } from '#server/join-actions'
+import { addPlayerPair, endPlayerPair, savePracticePlan } from '#server/plan-actions'
 import {
   addPlayer,
   agree,
@@ -34,6 +38,7 @@ import { askAs as askDatabaseAs } from '../support/ask-as'
 import { aSheet } from '../support/design-builder'
 import { redirectOf } from '../support/next-request'
 import { aPlan, planIt, send, wholePractice } from '../support/pitch-club'
+import { aPlanRequest, aPlanRound } from '../support/plan-builder'
 import { spoilForm, spoilings } from '../support/spoil-form'
 import { aTheme, enterSession as entered } from '../support/test-club'
 import { testDatabase } from '../support/test-database'
@@ -85,6 +90,9 @@ const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | ob
   ['changeDesign', changeDesign, 'coach', editing],
   ['copyDesign', copyDesign, 'coach', ofDesign],
   ['putDesignAway', putDesignAway, 'coach', async () => ({ ...(await ofDesign()), what: 'putAway' })],
+  ['savePracticePlan', savePracticePlan, 'coach', planning],
+  ['addPlayerPair', addPlayerPair, 'coach', () => ({ ...ofPair(), kind: 'apart' })],
+  ['endPlayerPair', endPlayerPair, 'coach', endingPair],
   [
     'addPlayer',
     addPlayer,
@@ -127,6 +135,39 @@ const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | ob
 ]
 
 const term = () => at.club.termIds[0]
+
+/** A pair that ends on its first day, each time another day. */
+let pairDay = 0
+function ofPair() {
+  pairDay += 1
+  const [oneId, otherId] = at.club.playerIds
+  const day = daysLater(someDay, pairDay)
+  return { ...ofSquad(), oneId, otherId, firstDay: day, lastDay: day }
+}
+
+async function endingPair() {
+  const [one = '', other = ''] = at.club.playerIds
+  const pair = {
+    id: newId(),
+    squadId: at.club.squadId,
+    playerIds: [one, other] as const,
+    kind: 'apart' as const,
+  }
+  await at.club.run((tx) => recordPair(tx, { ...pair, firstDay: someDay, lastDay: null, madeById: null }))
+  return { ...ofSquad(), pairId: pair.id, lastDay: someDay }
+}
+
+/** A plan of a practice of its own, so that none has a version yet. */
+async function planning() {
+  const sessionId = await entered(at.club, { title: newId() })
+  const request = aPlanRequest({
+    players: 5,
+    rounds: [aPlanRound({ turnCount: 3, stations: [{ attack: 2, defend: 1, keep: 1 }] })],
+    own: { 5: { keeps: false } },
+  })
+  const players = request.players.map((own, index) => ({ ...own, playerId: at.club.playerIds[index] ?? '' }))
+  return { ...ofSquad(), sessionId, knownVersion: 0, plan: planOfDraft(draftOfPlan({ ...request, players })) }
+}
 
 async function practice() {
   const version = await versionNow(at)
