@@ -29,6 +29,7 @@ export function checkedPlan(plan: PracticePlan): Result<PracticePlan, PlanFault>
 
 /** Whether a plan made at once already beats the bound, or the bound lies above the plan itself. */
 function isDisproved(plan: PracticePlan, problem: Parameters<typeof planValues>[0]): boolean {
+  if (plan.proof.bound <= 0) return false
   const timetable = timetableOf(plan)
   if (!timetable.ok) return true
   const value = planValues(problem, timetable.value).unfairness

@@ -11,6 +11,7 @@ export type PlanFault =
   | { readonly what: 'noTurns' }
   | { readonly what: 'playerTwice'; readonly playerId: PlayerId }
   | { readonly what: 'presence'; readonly playerId: PlayerId }
+  | { readonly what: 'pairOfOne'; readonly playerId: PlayerId }
   | { readonly what: 'otherTurns'; readonly turn: number }
   | ({ readonly what: 'seat' } & SeatFault)
   | { readonly what: 'halves'; readonly turn: number }
@@ -40,7 +41,7 @@ export function planFaults(plan: PracticePlan): readonly PlanFault[] {
   return checkPlan(mirrored, timetable.value).map(({ turn }) => ({ what: 'halves' as const, turn }))
 }
 
-function faultsOfPlayers({ players, design }: PracticePlan): readonly PlanFault[] {
+function faultsOfPlayers({ players, design, apart, together }: PracticePlan): readonly PlanFault[] {
   const count = turnFrames(design.rounds).length
   const ids = players.map(({ playerId }) => playerId)
   const twice = new Set(ids.filter((id, index) => ids.indexOf(id) !== index))
@@ -50,6 +51,9 @@ function faultsOfPlayers({ players, design }: PracticePlan): readonly PlanFault[
   return [
     ...[...twice].map((playerId) => ({ what: 'playerTwice' as const, playerId })),
     ...badlyThere.map(({ playerId }) => ({ what: 'presence' as const, playerId })),
+    ...[...apart, ...together].flatMap(([one, other]) =>
+      one === other ? [{ what: 'pairOfOne' as const, playerId: one }] : [],
+    ),
   ]
 }
 

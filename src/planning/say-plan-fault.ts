@@ -10,6 +10,8 @@ export function sayPlanFault(fault: PlanFault, nameOf: (id: PlayerId) => string)
       return `${nameOf(fault.playerId)} stands in the list twice. Take one of the two out.`
     case 'presence':
       return `${nameOf(fault.playerId)} is expected for turns that do not follow each other, or that the practice does not have. Write the first and the last turn again.`
+    case 'pairOfOne':
+      return `${nameOf(fault.playerId)} is paired with nobody else. Choose another second player, or take the pair out.`
     case 'otherTurns':
       return `Turn ${fault.turn + 1} is not as its round says. Work the plan out anew.`
     case 'seat':

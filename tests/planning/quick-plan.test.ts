@@ -136,6 +136,7 @@ describe('what is wrong with a plan', () => {
     const [first] = shorter.players
     const doubled = { ...shorter, players: [...shorter.players, first as never] }
     expect(planFaults(doubled)).toEqual([{ what: 'playerTwice', playerId: 'p1' }])
+    expect(planFaults({ ...shorter, apart: [['p2', 'p2']] })).toEqual([{ what: 'pairOfOne', playerId: 'p2' }])
   })
 
   it('a longer wait than the plan admits to', () => {
