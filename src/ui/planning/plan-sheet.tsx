@@ -59,10 +59,15 @@ function RoundOfSheet({
   readonly design: DesignRound | undefined
 }) {
   return (
-    <section className="keep-together">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
+    <section
+      className="keep-together overflow-x-auto print:overflow-visible"
+      tabIndex={0}
+      aria-label={`Round ${round.number}`}
+    >
       <h2>
-        {round.number}. {design?.title} <small>{design ? turnsWords(design) : ''}</small>
-        {round.keepers.length > 0 ? <small> In goal all round: {round.keepers.join(', ')}</small> : null}
+        {round.number}. {design?.title} <small>{design ? turnsWords(design) : ''}</small>{' '}
+        {round.keepers.length > 0 ? <small>· in goal all round: {round.keepers.join(', ')}</small> : null}
       </h2>
       <table>
         <thead>
