@@ -17,7 +17,7 @@ describe('plans of practices in the database', () => {
     await loadDemoClub(ownerDatabase(), () => {})
     const stored = await inClub(clubId, (tx) => Promise.all(planned.map((id) => getPlan(tx, id))))
     plans = stored.map(({ plan }) => plan)
-  })
+  }, 60_000)
   const thePlan = () => plans[0] as PracticePlan
 
   it('the demo has one for fourteen on the day it stands still, each without a fault', () => {

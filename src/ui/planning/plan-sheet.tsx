@@ -59,9 +59,9 @@ function RoundOfSheet({
   readonly design: DesignRound | undefined
 }) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
     <section
       className="keep-together overflow-x-auto print:overflow-visible"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
       tabIndex={0}
       aria-label={`Round ${round.number}`}
     >
