@@ -20,7 +20,7 @@ export type RegisteredPlayer = {
   readonly state: RegisterState | 'gone' | 'missing'
   /** Out for today; only a second answer takes it back. */
   readonly isOut: boolean
-  /** Nobody tapped it, but it had a place in what was played: taken to be there from the start. */
+  /** It had a place in what was played before anybody was tapped as here: taken to be there from the start. */
   readonly isAssumed: boolean
 }
 
@@ -34,16 +34,17 @@ export type PitchRegister = {
 
 /**
  * Who was there, from when to when, in seconds of the practice. Of taps that contradict each other the later holds, but
- * that nothing follows on being out for today except going home. Where nobody was tapped as here, whoever had a place
- * in what was played was there from the start: a coach who says that a round was played has said who was there.
+ * that nothing follows on being out for today except going home. Whoever had a place in what was played before anybody
+ * was tapped as here was there from the start up to that tap: a coach who says that a round was played has said who was
+ * there, and what is tapped of one child later takes nothing from the others.
  */
 export function pitchRegister(
   standing: readonly DoneEvent[],
   at: {
     readonly roster: readonly RosterPlayer[]
     readonly times: Pick<PitchTimes, 'beganAt' | 'heldUntil'>
-    /** Who had a place in what was played. */
-    readonly placed: ReadonlySet<PlayerId>
+    /** Who had a place in what was played, and from which second on at first. */
+    readonly placed: ReadonlyMap<PlayerId, Seconds>
     /** Who left, as the answer to one question after the practice says. */
     readonly left: ReadonlyMap<PlayerId, Seconds>
   },
@@ -60,13 +61,18 @@ export function pitchRegister(
     setAside.push({ id, why: 'unknownPlayer' })
     return false
   })
-  const isTaken = taps.some(({ deed }) => deed.state === 'here')
+  const firstHere = taps.find(({ deed }) => deed.state === 'here') ?? null
+  const isTaken = firstHere !== null
   const { beganAt, heldUntil } = at.times
   const second = (tapped: EpochMs) =>
     beganAt === null || heldUntil === null || tapped <= heldUntil ? 0 : secondAt(beganAt, tapped)
+  const takenFrom = firstHere && second(firstHere.at)
   const players = people.map(({ id: playerId, name, came }): RegisteredPlayer => {
-    const isAssumed = !isTaken && came === null && at.placed.has(playerId)
-    let segments: readonly RegisterSegment[] = isAssumed ? [{ from: 0, to: null, state: 'here' }] : []
+    const placedFrom = came === null ? at.placed.get(playerId) : undefined
+    // The one tapped as here when nobody had been came just then.
+    const cameFirst = firstHere?.deed.playerId === playerId
+    const isAssumed = placedFrom !== undefined && !cameFirst && (takenFrom === null || placedFrom < takenFrom)
+    let segments: readonly RegisterSegment[] = isAssumed ? [{ from: 0, to: takenFrom, state: 'here' }] : []
     if (came !== null) segments = [{ from: second(came), to: null, state: 'here' }]
     let isOut = false
     let now: RegisteredPlayer['state'] = came === null ? 'missing' : 'here'

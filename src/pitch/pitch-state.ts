@@ -91,13 +91,10 @@ export function foldPitch(
     planned: planned.turns,
     history: planHistory(plan, standing),
   })
-  const placed = new Set(
-    timed.turns.flatMap((turn) => [turn, ...turn.changes].flatMap(({ stations }) => seatedIn(stations))),
-  )
   const register = pitchRegister(standing, {
     roster,
     times,
-    placed,
+    placed: firstPlaces(timed),
     left: leftOf(taps, timed),
   })
   const presence = presenceOfPlayers(register.players, Number.POSITIVE_INFINITY)
@@ -135,6 +132,19 @@ export function foldPitch(
     redoable: redoSteps(stood),
     setAside: once(setAside),
   }
+}
+
+/** From which second on everyone had a place in what was played at first, whether or not it was there. */
+function firstPlaces(timed: TimedTurns): ReadonlyMap<PlayerId, Seconds> {
+  const first = new Map<PlayerId, Seconds>()
+  const note = (second: Seconds, playerIds: readonly PlayerId[]) => {
+    for (const playerId of playerIds) first.set(playerId, Math.min(second, first.get(playerId) ?? second))
+  }
+  for (const { start, stations, changes } of timed.turns) {
+    note(start, seatedIn(stations))
+    for (const change of changes) note(change.second, seatedIn(change.stations))
+  }
+  return first
 }
 
 /** Who left after which turn, as the answer to one question says; in seconds. */

@@ -400,6 +400,24 @@ describe('the register', () => {
     expect(lines(phone, 'b')).toEqual(['0-100 here'])
   })
 
+  it('begun in mid-practice takes nothing from those who had a place before it; whoever is tapped first came then', () => {
+    const phone = aPhone()
+    phone.begin()
+    phone.done(210, 0, turns.slice(0, 3))
+    phone.state('e', 'here', 300)
+    phone.here('abc', 320)
+    phone.stop(600)
+    const state = stateOf(plan, letters, phone)
+    expect(playedText(state)).toEqual(['0-60 ab/c', '75-135 cd/', '150-210 a/b'])
+    expect(lines(phone, 'a')).toEqual(['0-300 here', '320-600 here'])
+    expect(lines(phone, 'd')).toEqual(['0-300 here'])
+    expect(lines(phone, 'e')).toEqual(['300-600 here'])
+    expect(state.players.find(({ playerId }) => playerId === 'd')).toMatchObject({
+      state: 'missing',
+      isAssumed: true,
+    })
+  })
+
   it('of taps that contradict each other the later holds, whatever phone it was', () => {
     const [one, other] = [begun('p1'), aPhone('p2')]
     other.state('a', 'gone', 100)
