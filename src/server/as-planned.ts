@@ -13,6 +13,8 @@ import { loadTapped } from '#server/pitch-book'
 import { takeEvents } from '#server/pitch-sync'
 import { openForWriting } from '#server/session-writing'
 import type { AsPlannedInput } from '#server/whistle-input'
+import type { PlayerId } from '#squad/player'
+import type { RegisterLine, RegisterState } from '#squad/register'
 
 /**
  * The answer to one question, for a practice that was played and not tapped: taken as if a phone had sent it, and
@@ -26,7 +28,7 @@ export async function writeAsPlannedOf(
 ): Promise<Result<Done, Problem>> {
   return inClub(viewer.clubId, async (tx) => {
     const session = await openForWriting(tx, viewer, input)
-    const { plan, state } = await loadTapped(tx, session)
+    const { plan, state, before } = await loadTapped(tx, session)
     if (!plan || state.turns.length === 0)
       return refuse({ path: '', message: 'Nothing was planned for this practice. Type in what was played.' })
     if (state.played.length > 0)
@@ -37,11 +39,19 @@ export async function writeAsPlannedOf(
     const { stoppedAfterRound } = input
     const left = input.left.filter(({ afterRound }) => afterRound !== null)
     const missing = input.left.filter(({ afterRound }) => afterRound === null)
+    const answered = new Set(input.left.map(({ playerId }) => playerId))
+    const untapped = state.players.flatMap(({ playerId, state: how }) =>
+      how === 'missing' && !answered.has(playerId) ? [playerId] : [],
+    )
     const deed = asPlannedDeed(state.turns, { stoppedAfterRound, left })
-    const events = eventsOfAnswer(deed, { missing: missing.map(({ playerId }) => playerId), now })
+    const register = [
+      ...notPlaying(before.register, untapped),
+      ...missing.map(({ playerId }) => ({ playerId, state: 'gone' as const })),
+    ]
+    const events = eventsOfAnswer(deed, { register, now })
     await takeEvents(tx, { kind: 'coach', viewer }, { session, events, now })
-    const answered = { cursor: null, overTyped: false, takenBack: [] }
-    const result = await writeTapped(tx, viewer, { session, input: answered, now })
+    const nothingSeen = { cursor: null, overTyped: false, takenBack: [] }
+    const result = await writeTapped(tx, viewer, { session, input: nothingSeen, now })
     // Taps cannot be taken back: an answer that cannot be written must leave none behind.
     if (!result.ok) throw new Unwritable(result.reasons)
     return result
@@ -58,20 +68,34 @@ class Unwritable extends Error {
   }
 }
 
-/** The plan ended now, and whoever is missing was away before it began. */
+type Said = { readonly playerId: PlayerId; readonly state: RegisterState | 'gone' }
+
+/** Who of these did not play, by a register that was taken beforehand: the plan makes nobody play who was out for today. */
+function notPlaying(
+  register: readonly RegisterLine[],
+  playerIds: readonly PlayerId[],
+): readonly { readonly playerId: PlayerId; readonly state: RegisterState }[] {
+  return playerIds.flatMap((playerId) => {
+    const lines = register.filter((line) => line.playerId === playerId)
+    const last = lines.at(-1)
+    return !last || lines.some(({ state }) => state === 'here') ? [] : [{ playerId, state: last.state }]
+  })
+}
+
+/** The plan ended now, and what is said of single players held before it began. */
 function eventsOfAnswer(
   deed: Extract<Deed, { kind: 'asPlanned' }>,
-  { missing, now }: { readonly missing: readonly string[]; readonly now: Date },
+  { register, now }: { readonly register: readonly Said[]; readonly now: Date },
 ): readonly PitchEvent[] {
   const deviceId = newId()
   const at = now.getTime()
   const before = at - (plannedLength(deed.turns) + 1) * 1000
   return [
-    ...missing.map((playerId) => ({
+    ...register.map(({ playerId, state }) => ({
       id: newId(),
       deviceId,
       at: before,
-      deed: { kind: 'register', playerId, state: 'gone' } as const,
+      deed: { kind: 'register', playerId, state } as const,
     })),
     { id: newId(), deviceId, at, deed },
   ]

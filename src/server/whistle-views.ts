@@ -62,6 +62,7 @@ export async function loadWhistle(
       typed: tapped.typed,
       takenBack: takenBackFromOut(before.register, register),
       plan: tapped.plan,
+      absent: absentBefore(tapped),
       book: { ...book, register },
       after: afterTheWhistle(state, { lengthSeconds: session.lengthSeconds }),
       setAside: state.setAside,
@@ -72,6 +73,13 @@ export async function loadWhistle(
       ...(await loadGuestsOf(tx, viewer, { tapped, people })),
     }
   })
+}
+
+/** Of those planned for, whom a register has not that was taken before the practice, and not at the pitch. */
+function absentBefore({ plan, state, before }: TappedPractice): readonly PlayerId[] {
+  if (state.isRegisterTaken || before.register.length === 0) return []
+  const there = new Set(before.register.map(({ playerId }) => playerId))
+  return (plan?.players ?? []).map(({ playerId }) => playerId).filter((playerId) => !there.has(playerId))
 }
 
 function isSame({ book, before }: TappedPractice): boolean {

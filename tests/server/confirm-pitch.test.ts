@@ -336,4 +336,30 @@ describe('a register taken before the practice', () => {
     expect(turns).toHaveLength(1)
     expect(eventsThatStand((await book()).events)).toHaveLength(1)
   })
+
+  it('keeps out of the plan, as planned, who is out for today or not playing, unless the coach says when it left', async () => {
+    const [, , c, d, e] = at.club.playerIds as [string, string, string, string, string]
+    const states = { [c]: 'notPlaying', [d]: 'out', [e]: 'here' } as const
+    await write(at, {
+      grid: { columns: [], rows: [] },
+      register: Object.entries(states).map(([playerId, state]) => ({
+        playerId,
+        segments: [{ from: 0, to: null, state }],
+      })),
+    })
+    expect(await asPlanned({ left: [`${c}:0`] })).toMatchObject({ status: 'done' })
+    const { register, turns } = await book()
+    const linesOf = (id: string) =>
+      register
+        .filter(({ playerId }) => playerId === id)
+        .map(({ from, to, state }) => `${from}-${to} ${state}`)
+    expect(linesOf(c)).toEqual(['0-130 here'])
+    expect(linesOf(d)).toEqual([expect.stringMatching(/^0-\d+ out$/)])
+    expect(linesOf(e)).toEqual([expect.stringMatching(/^0-\d+ here$/)])
+    const seated = turns.flatMap(({ stations }) =>
+      stations.flatMap(({ attack, defend, keep }) => [...attack, ...defend, ...keep]),
+    )
+    expect(seated).not.toContain(d)
+    expect(seated).toContain(e)
+  })
 })

@@ -10,7 +10,8 @@ type AsPlannedFormProps = {
   readonly version: string
   /** Names of the planned rounds, in order. */
   readonly rounds: readonly string[]
-  readonly players: readonly { readonly id: string; readonly name: string }[]
+  /** `isAbsent`: the register that was taken beforehand has it not. */
+  readonly players: readonly { readonly id: string; readonly name: string; readonly isAbsent: boolean }[]
   readonly send: SendForm
 }
 
@@ -34,14 +35,18 @@ export function AsPlannedForm({ rounds, players, send, ...sent }: AsPlannedFormP
         label="Was all of it played?"
         options={[{ value: '', label: 'All rounds, as planned' }, ...stops]}
       />
-      <Details summary="Somebody left early, or did not come">
+      <Details
+        summary="Somebody left early, or did not come"
+        isOpen={players.some(({ isAbsent }) => isAbsent)}
+      >
         <div className="grid gap-3 sm:grid-cols-2">
-          {players.map(({ id, name }) => (
+          {players.map(({ id, name, isAbsent }) => (
             <Select
               key={id}
               id={`left-${id}`}
               name="left"
               label={name}
+              defaultValue={isAbsent ? `${id}:none` : ''}
               options={[
                 { value: '', label: 'there to the end' },
                 { value: `${id}:none`, label: 'did not come' },

@@ -52,6 +52,10 @@ export function WhistleBody(props: WhistleBodyProps) {
   const roundName = (round: number) => rounds[round] ?? `Round ${round + 1}`
   const hasTurns = book.turns.length > 0
   const there = players.filter(({ id }) => book.register.some(({ playerId }) => playerId === id))
+  // Places may change twice within a minute: once is enough to say so.
+  const differences = [
+    ...new Set(after.differences.map((one) => differenceSentence(one, { nameOf, roundName }))),
+  ]
   const asides = asideSentences(props.setAside.map(({ why }) => why))
   return (
     <>
@@ -69,14 +73,13 @@ export function WhistleBody(props: WhistleBodyProps) {
               themes={[]}
               correctHref={null}
             />
-            {after.differences.length > 0 ? (
+            {differences.length > 0 ? (
               <>
                 <h3 className="mt-4 font-semibold">Otherwise than planned</h3>
                 <ul className="list-disc space-y-1 pl-5">
-                  {after.differences.map((one) => {
-                    const sentence = differenceSentence(one, { nameOf, roundName })
-                    return <li key={sentence}>{sentence}</li>
-                  })}
+                  {differences.map((sentence) => (
+                    <li key={sentence}>{sentence}</li>
+                  ))}
                 </ul>
               </>
             ) : null}

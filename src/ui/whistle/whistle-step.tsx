@@ -27,6 +27,8 @@ export type WhistleStepProps = {
   readonly typed: { readonly at: Date; readonly byName: string | null } | null
   readonly takenBack: readonly string[]
   readonly plan: PracticePlan | null
+  /** Of those planned for, whom the register that was taken beforehand has not. */
+  readonly absent: readonly string[]
   readonly hasTurns: boolean
   readonly hasRegister: boolean
   readonly nameOf: (playerId: string) => string
@@ -92,7 +94,21 @@ function Confirm({ label, ...props }: WhistleStepProps & { readonly label: strin
 }
 
 function NothingTapped(props: WhistleStepProps & { readonly byHand: React.ReactNode }) {
-  const { squadId, sessionId, plan, hasRegister, nameOf } = props
+  const { squadId, sessionId, plan, typed, hasRegister, nameOf } = props
+  if (typed) {
+    return (
+      <section className="space-y-3">
+        <Notice>
+          No turn was tapped at this practice. {typed.byName ?? 'Somebody'} typed it in at{' '}
+          {formatTime(typed.at, props.timeZone)}, and that stands in the book.
+        </Notice>
+        <p className="flex flex-wrap gap-3">
+          {props.byHand}
+          <LinkButton href={paths.session(squadId, { sessionId })}>The practice in the book</LinkButton>
+        </p>
+      </section>
+    )
+  }
   if (!plan || plan.turns.length === 0) {
     return (
       <>
@@ -121,7 +137,11 @@ function NothingTapped(props: WhistleStepProps & { readonly byHand: React.ReactN
         sessionId={sessionId}
         version={props.version}
         rounds={roundNames(plan)}
-        players={plan.players.map(({ playerId }) => ({ id: playerId, name: nameOf(playerId) }))}
+        players={plan.players.map(({ playerId }) => ({
+          id: playerId,
+          name: nameOf(playerId),
+          isAbsent: props.absent.includes(playerId),
+        }))}
         send={props.asPlanned}
       />
       <p className="mt-4 flex flex-wrap items-center gap-3">It was otherwise: {props.byHand}</p>
