@@ -33,18 +33,13 @@ export function eventsThatStand(events: readonly PitchEvent[]): StandingEvents {
     const target = byId.get(event.deed.undoes)
     if (!target) setAside.push({ id: event.id, why: 'unknownEvent' })
     else if (isOut(target) && event.deed.secondAnswer !== true) setAside.push({ id: event.id, why: 'isOut' })
-    else undosOf.set(target.id, [...(undosOf.get(target.id) ?? []), event])
+    else {
+      const others = undosOf.get(target.id)
+      if (others) others.push(event)
+      else undosOf.set(target.id, [event])
+    }
   }
-  const known = new Map<string, readonly string[]>()
-  // Undos that undo each other in a ring: the first in order is read as if the others were not there.
-  const undoersOf = (id: string): readonly string[] => {
-    const found = known.get(id)
-    if (found) return found
-    known.set(id, [])
-    const undoers = (undosOf.get(id) ?? []).map((undo) => undo.id).filter((by) => undoersOf(by).length === 0)
-    known.set(id, undoers)
-    return undoers
-  }
+  const undoersOf = undoersThatStand(undosOf)
   const done = events.filter((event): event is DoneEvent => event.deed.kind !== 'undo')
   return {
     standing: done.filter(({ id }) => undoersOf(id).length === 0),
@@ -53,6 +48,38 @@ export function eventsThatStand(events: readonly PitchEvent[]): StandingEvents {
       return by.length > 0 ? [{ event, by }] : []
     }),
     setAside,
+  }
+}
+
+/**
+ * The undos of an event that are not undone themselves. Undos that undo each other in a ring: the first in order is read
+ * as if the others were not there. A list of what is being looked into, not a function that calls itself: a chain of
+ * undos may be as long as there are taps, and a stack of calls may not.
+ */
+function undoersThatStand(
+  undosOf: ReadonlyMap<string, readonly EventOf<'undo'>[]>,
+): (id: string) => readonly string[] {
+  const known = new Map<string, string[]>()
+  return (id) => {
+    const found = known.get(id)
+    if (found) return found
+    const open = [{ id, looked: 0, standing: [] as string[] }]
+    known.set(id, [])
+    for (let now = open.at(-1); now; now = open.at(-1)) {
+      const undo = undosOf.get(now.id)?.[now.looked]
+      const undoers = undo && known.get(undo.id)
+      if (!undo) {
+        known.set(now.id, now.standing)
+        open.pop()
+      } else if (undoers) {
+        if (undoers.length === 0) now.standing.push(undo.id)
+        now.looked += 1
+      } else {
+        known.set(undo.id, [])
+        open.push({ id: undo.id, looked: 0, standing: [] })
+      }
+    }
+    return known.get(id) ?? []
   }
 }
 

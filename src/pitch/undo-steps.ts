@@ -20,14 +20,25 @@ export function undoSteps({ standing }: StandingEvents, setAside: readonly SetAs
   const idle = new Set(
     setAside.filter(({ why }) => why !== 'noTime' && why !== 'nobodyThere').map(({ id }) => id),
   )
+  const alike = new Map<string, string[]>()
+  for (const event of standing) {
+    const what = sameness(event)
+    const others = what !== null && alike.get(what)
+    if (others) others.push(event.id)
+    else if (what !== null) alike.set(what, [event.id])
+  }
+  const told = new Set<string>()
   return standing
+    .toReversed()
     .filter(({ id }) => !idle.has(id))
-    .map((event) => ({
-      event,
-      also: standing.filter((other) => other.id !== event.id && isSame(event, other)).map(({ id }) => id),
-      needsSecondAnswer: event.deed.kind === 'register' && event.deed.state === 'out',
-    }))
-    .reverse()
+    .flatMap((event) => {
+      const what = sameness(event)
+      // One step takes all of them back: a second would find nothing left to do.
+      if (what !== null && told.has(what)) return []
+      if (what !== null) told.add(what)
+      const ids = what === null ? [] : (alike.get(what) ?? [])
+      return [{ event, also: ids.filter((id) => id !== event.id), needsSecondAnswer: isOut(event) }]
+    })
 }
 
 /** Taps that were taken back, the last first. */
@@ -35,13 +46,24 @@ export function redoSteps({ undone }: StandingEvents): readonly RedoStep[] {
   return [...undone].reverse()
 }
 
-/** Two taps of which only one stands. */
-function isSame({ deed: one }: DoneEvent, { deed: other }: DoneEvent): boolean {
-  if (one.kind === 'turnStart') return other.kind === 'turnStart' && one.turn === other.turn
-  if (one.kind === 'roundDone') return other.kind === 'roundDone' && one.round === other.round
-  if (one.kind === 'register') {
-    const isOut = one.state === 'out' && other.kind === 'register' && other.state === 'out'
-    return isOut && one.playerId === other.playerId
+/** The same text for taps of which only one stands; null: it stands by itself. */
+function sameness({ deed }: DoneEvent): string | null {
+  switch (deed.kind) {
+    case 'turnStart':
+      return `turn ${deed.turn}`
+    case 'roundDone':
+      return `round ${deed.round}`
+    case 'register':
+      return deed.state === 'out' ? `out ${deed.playerId}` : null
+    case 'begin':
+    case 'stop':
+    case 'asPlanned':
+      return deed.kind
+    default:
+      return null
   }
-  return one.kind === other.kind && (one.kind === 'begin' || one.kind === 'stop' || one.kind === 'asPlanned')
+}
+
+function isOut({ deed }: DoneEvent): boolean {
+  return deed.kind === 'register' && deed.state === 'out'
 }

@@ -20,10 +20,9 @@ export function setFrom(
   at: Seconds,
   state: RegisterState | 'away',
 ): readonly RegisterSegment[] {
-  const before = segments.flatMap((segment) => {
-    if (segment.from >= at) return []
-    return [{ ...segment, to: segment.to === null || segment.to > at ? at : segment.to }]
-  })
+  const before = segments
+    .filter((segment) => segment.from < at)
+    .map((segment) => (segment.to === null || segment.to > at ? { ...segment, to: at } : segment))
   return state === 'away' ? before : joined([...before, { from: at, to: null, state }])
 }
 
