@@ -2,6 +2,7 @@ import { seededChance } from '#common/chance'
 import { anneal } from '#rotation/anneal'
 import { type Board, layOut, planOf } from '#rotation/board'
 import { allLimitExcess } from '#rotation/board-rules'
+import { checkPlan } from '#rotation/check-plan'
 import { closePlan } from '#rotation/close-plan'
 import { firstPlan } from '#rotation/first-plan'
 import { mayTakeIn } from '#rotation/may-take'
@@ -66,7 +67,9 @@ export function broughtBack(
   const board = layOut(problem, plan)
   returnToOld(board, to.old, { restLimit: to.restLimit, most: mostReturns })
   settle(board, to.restLimit)
-  return planOf(board)
+  const closer = planOf(board)
+  // The plan found was checked by whoever found it; what was made of it is checked here.
+  return checkPlan({ ...problem, restLimit: to.restLimit }, closer).length === 0 ? closer : plan
 }
 
 const mostReturns = 50_000

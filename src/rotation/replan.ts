@@ -1,4 +1,5 @@
 import { refillTurn } from '#rotation/called-turn'
+import { checkPlan } from '#rotation/check-plan'
 import { type ClashPart, findClash } from '#rotation/clash'
 import { nearestProblem } from '#rotation/nearest-problem'
 import { away } from '#rotation/place'
@@ -128,7 +129,9 @@ function planRest(wish: ReplanWish): Replanned | null {
   const rest = tailProblem(problem, plan, free)
   if (rest.turns.length === 0) return { problem, plan, restLimitUsed: problem.restLimit, calledChanges }
   const tail = replanTail(rest, { old: before.slice(free), seed: wish.seed, tries: wish.tries })
-  if (tail === null) return null
+  // Whatever made it, nobody sees a plan that breaks a rule.
+  if (tail === null || checkPlan({ ...rest, restLimit: tail.restLimitUsed }, tail.plan).length > 0)
+    return null
   return { problem, plan: withTail(plan, free, tail.plan), restLimitUsed: tail.restLimitUsed, calledChanges }
 }
 
