@@ -4,6 +4,7 @@ import { type ClubTx, inClub } from '#data/in-club'
 import { listKeepsChanges } from '#data/keeps-changes'
 import { listMemberships } from '#data/memberships'
 import { listPitchEvents } from '#data/pitch-events'
+import { listPairs } from '#data/player-pairs'
 import { listPlayers } from '#data/players'
 import { listPolicies } from '#data/policies'
 import { listRegister } from '#data/register-lines'
@@ -16,6 +17,7 @@ import { eventForHelper, planForHelper } from '#pitch/for-helper'
 import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchPack, PitchPlayer } from '#pitch/pitch-pack'
 import { shortName } from '#pitch/short-name'
+import { withPairsApart } from '#planning/player-pair'
 import type { PracticePlan } from '#planning/practice-plan'
 import { clubIdOf, openPitch, type PitchAsker, type PitchRefused } from '#server/pitch-asker'
 import { asOf } from '#squad/keeps-change'
@@ -46,7 +48,7 @@ export async function loadPitchPack(
     const players = await listPitchPlayers(tx, { session, plan, register, events })
     return accept({
       session: frameOf(session, squad.name),
-      plan: plan && (isCoach ? plan : planForHelper(plan)),
+      plan: plan && (isCoach ? await withStandingPairs(tx, { plan, session }) : planForHelper(plan)),
       planVersion: stored?.version ?? 0,
       themeName: await themeNameOf(tx, plan),
       players: isCoach ? namesApart(players) : namesApart(players.map(withShortName)),
@@ -60,6 +62,16 @@ export async function loadPitchPack(
       cursor,
     })
   })
+}
+
+/** A pair is kept apart whenever it was noted: also where the plan was made before that. */
+async function withStandingPairs(
+  tx: ClubTx,
+  { plan, session }: { readonly plan: PracticePlan; readonly session: Session },
+): Promise<PracticePlan> {
+  const { squadId, day } = session
+  const pairs = await listPairs(tx, { squadId, from: day })
+  return { ...plan, apart: withPairsApart(plan.apart, { pairs, day }) }
 }
 
 function frameOf(session: Session, squadName: string): PitchPack['session'] {

@@ -2,6 +2,7 @@ import { describe, expect, it, vi } from 'vitest'
 import { listAudit } from '#data/audit'
 import { newId } from '#data/ids'
 import { listPitchEvents } from '#data/pitch-events'
+import { recordPair } from '#data/player-pairs'
 import { findPlayer } from '#data/players'
 import { cancelSession } from '#data/sessions'
 import { pitchLimits } from '#exchange/pitch-json'
@@ -59,6 +60,28 @@ describe('the pack of a practice', () => {
       ['Eli Rook', false],
     ])
     expect(Math.abs(body.serverNow - Date.now())).toBeLessThan(60_000)
+  })
+
+  it('keeps apart also those who were noted after the plan was made, for the days they were noted for', async () => {
+    const plan = await planIt(at.club, at.sessionId)
+    const [a, b, c, , e] = at.club.playerIds as [string, string, string, string, string]
+    const { squadId, coach } = at.club
+    const day = { firstDay: '2026-09-08', lastDay: '2026-09-08' }
+    await at.club.run(async (tx) => {
+      const note = (playerIds: [string, string], change = {}) =>
+        recordPair(tx, {
+          ...{ id: newId(), squadId, playerIds, kind: 'apart', ...day },
+          ...change,
+          madeById: coach.personId,
+        } as Parameters<typeof recordPair>[1])
+      await note([b, a])
+      await note([c, e])
+      await note([a, e], { firstDay: '2026-09-09', lastDay: null })
+      await note([b, e], { kind: 'together' })
+    })
+    const { body } = await fetchPack(at.sessionId)
+    expect(plan.apart).toEqual([[a, b]])
+    expect(body.plan).toEqual({ ...plan, apart: [...plan.apart, [c, e]] })
   })
 
   it('is there without a plan too', async () => {
