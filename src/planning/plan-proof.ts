@@ -1,4 +1,4 @@
-import { countWord } from '#planning/count-word'
+import { countWord } from '#common/count-word'
 import type { PlanProof } from '#planning/practice-plan'
 import type { RotationPlan } from '#rotation/plan'
 import { planValues } from '#rotation/plan-values'

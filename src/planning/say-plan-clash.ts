@@ -1,4 +1,4 @@
-import { countWord } from '#planning/count-word'
+import { countWord } from '#common/count-word'
 import type { ClashPart } from '#rotation/clash'
 import { resting, roleOf, stationOf } from '#rotation/place'
 import type { RotationProblem } from '#rotation/problem'

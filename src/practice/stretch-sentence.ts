@@ -1,3 +1,4 @@
+import { countWord } from '#common/count-word'
 import type { AreaShape } from '#practice/design'
 import { kindOfShape } from '#practice/round-kind'
 import type { AreaProposal } from '#practice/stretch-areas'
@@ -17,11 +18,11 @@ export function sayStretch(before: readonly AreaShape[], proposal: AreaProposal)
 function sayAreas(before: readonly AreaShape[], { stations, from }: AreaProposal): readonly string[] {
   if (stations.length > before.length) {
     const own = stations[from.indexOf(null)]
-    const areas = `${inWords(stations.length)} areas instead of ${inWords(before.length)}`
+    const areas = `${countWord(stations.length)} areas instead of ${countWord(before.length)}`
     return [`${capital(areas)}${own ? `, the new of ${sayShape(own)}` : ''}.`]
   }
   if (stations.length === before.length) return []
-  const left = `${inWords(stations.length)} area${stations.length === 1 ? '' : 's'} instead of ${inWords(before.length)}`
+  const left = `${countWord(stations.length)} area${stations.length === 1 ? '' : 's'} instead of ${countWord(before.length)}`
   return [`${capital(left)}.`]
 }
 
@@ -56,7 +57,7 @@ function sayChange(before: AreaShape, after: AreaShape): string {
       ? ''
       : after.keep === 0
         ? ', without a goalkeeper'
-        : `, ${inWords(after.keep)} in goal instead of ${inWords(before.keep)}`
+        : `, ${countWord(after.keep)} in goal instead of ${countWord(before.keep)}`
   const other = kind === kindOfShape(before) ? '' : ` (${kindWords[kind]} now)`
   return `${sides}${keeper}${other}`
 }
@@ -71,13 +72,11 @@ function sayShape(shape: AreaShape): string {
 }
 
 function sayWaiting(waiting: number): string {
-  return waiting === 0 ? 'Nobody waits.' : waiting === 1 ? 'One waits.' : `${capital(inWords(waiting))} wait.`
-}
-
-const numbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten']
-
-function inWords(count: number): string {
-  return numbers[count] ?? String(count)
+  return waiting === 0
+    ? 'Nobody waits.'
+    : waiting === 1
+      ? 'One waits.'
+      : `${capital(countWord(waiting))} wait.`
 }
 
 function capital(words: string): string {

@@ -13,12 +13,13 @@ export type DesignFilter = {
   readonly isPutAway: boolean
 }
 
-type Query = Readonly<Partial<Record<'theme' | 'children' | 'kind' | 'away', string | string[]>>>
+/** What an address says behind its question mark. */
+export type DesignQuery = Readonly<Partial<Record<'theme' | 'children' | 'kind' | 'away', string | string[]>>>
 
 export const mostChildren = 40
 
 /** What an address asks for; what makes no sense in it is left open. */
-export function designFilterOf(query: Query, themes: readonly Theme[]): DesignFilter {
+export function designFilterOf(query: DesignQuery, themes: readonly Theme[]): DesignFilter {
   const { theme, kind, away } = query
   return {
     themeId: themes.find(({ id }) => id === theme)?.id ?? null,

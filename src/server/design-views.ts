@@ -14,11 +14,16 @@ import { type Caution, designCautions } from '#practice/design-cautions'
 import { designSeconds } from '#practice/design-effects'
 import type { DesignSheet } from '#practice/design-sheet'
 import { type ChildrenNeeded, childrenNeeded } from '#practice/design-stretch'
-import type { RoundKind } from '#practice/round-kind'
-import { kindOfRound } from '#practice/round-kind'
+import { kindOfRound, type RoundKind } from '#practice/round-kind'
 import { roundsThatRise } from '#practice/round-places'
 import { loadCast } from '#server/design-cast'
-import { childrenOf, type DesignFilter, designFilterOf, isAskedFor } from '#server/design-filter'
+import {
+  childrenOf,
+  type DesignFilter,
+  type DesignQuery,
+  designFilterOf,
+  isAskedFor,
+} from '#server/design-filter'
 import { designVersion } from '#server/design-version'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { publishedGuidance } from '#server/published'
@@ -26,7 +31,6 @@ import { loadSquadSeason } from '#server/squad-season'
 import type { Squad, SquadId } from '#squad/squad'
 import { themeLines } from '#themes/theme-lines'
 
-type Query = Readonly<Partial<Record<'theme' | 'children' | 'kind' | 'away', string | string[]>>>
 type At = { readonly squadId: SquadId; readonly now?: Date }
 
 /** A theme to choose, with the steps it stands under others. */
@@ -58,7 +62,10 @@ export type DesignList = {
 }
 
 /** The club's library. @throws AppError `notAllowed` or `notFound`. */
-export async function loadDesigns(viewer: Viewer, at: At & { readonly query: Query }): Promise<DesignList> {
+export async function loadDesigns(
+  viewer: Viewer,
+  at: At & { readonly query: DesignQuery },
+): Promise<DesignList> {
   return inClub(viewer.clubId, async (tx) => {
     const { squad, today } = await loadSquadSeason(tx, viewer, at)
     const themes = await listThemes(tx)
@@ -118,7 +125,7 @@ export type DesignPage = {
 /** One design for one squad. @throws AppError `notAllowed` or `notFound`. */
 export async function loadDesign(
   viewer: Viewer,
-  at: At & { readonly designId: string; readonly query: Query },
+  at: At & { readonly designId: string; readonly query: DesignQuery },
 ): Promise<DesignPage> {
   return inClub(viewer.clubId, async (tx) => {
     const { squad, season, today } = await loadSquadSeason(tx, viewer, at)

@@ -1,30 +1,10 @@
+import { countWord } from '#common/count-word'
 import type { Situation } from '#exposure/column'
 import type { CureGroup } from '#fairness/flags/flag-rule'
 import type { CureToday } from '#fairness/flags/group-by-cure'
 import type { SidePlace } from '#fairness/flags/round-cure'
 import { capital } from '#ui/capital'
 import { listed } from '#ui/plural'
-
-const numbers = [
-  'no',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-]
-
-/** Small numbers as words, the way people say them. */
-export function numberWord(count: number): string {
-  return numbers[count] ?? String(count)
-}
 
 const sizes: Readonly<Record<Situation, { readonly own: number; readonly other: number }>> = {
   outnumbering: { own: 2, other: 1 },
@@ -54,14 +34,14 @@ export function cureWords(cure: CureToday, nameOf: Names): string {
   if (cure.kind === 'round') {
     const { rounds, clears, starts, of } = cure
     const isOne = rounds === 1
-    const given = isOne ? 'One round' : `${capital(numberWord(rounds))} rounds`
-    const cleared = `${isOne ? 'clears' : 'clear'} ${numberWord(clears.length)} of ${numberWord(of)}`
-    const begun = `${isOne ? 'makes' : 'make'} a start on ${numberWord(starts.length)} more`
+    const given = isOne ? 'One round' : `${capital(countWord(rounds))} rounds`
+    const cleared = `${isOne ? 'clears' : 'clear'} ${countWord(clears.length)} of ${countWord(of)}`
+    const begun = `${isOne ? 'makes' : 'make'} a start on ${countWord(starts.length)} more`
     const done = starts.length > 0 ? `${cleared} and ${begun}` : cleared
     return `${given} of ${placeWords(cure.place, names)} ${done}.`
   }
   if (cure.startIn === null) return `${groupWords[cure.group]} ${names}.`
-  const flags = `${numberWord(cure.flags.length)} of ${numberWord(cure.of)}`
+  const flags = `${countWord(cure.flags.length)} of ${countWord(cure.of)}`
   return `One round of ${placeWords(cure.startIn, names)} makes a start on ${flags}.`
 }
 
@@ -70,5 +50,5 @@ function placeWords({ role, situation }: SidePlace, names: string): string {
   const { own, other } = sizes[situation]
   const [attackers, defenders] = role === 'attack' ? [own, other] : [other, own]
   const doing = role === 'attack' ? 'attacking' : 'defending'
-  return `${numberWord(attackers)} against ${numberWord(defenders)} with ${names} ${doing}`
+  return `${countWord(attackers)} against ${countWord(defenders)} with ${names} ${doing}`
 }

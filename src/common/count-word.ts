@@ -22,7 +22,7 @@ const words = [
   'twenty',
 ]
 
-/** A number as a coach says it, up to twenty; larger ones in figures. */
+/** A number as people say it, up to twenty; larger ones in figures.. */
 export function countWord(count: number): string {
   return words[count] ?? String(count)
 }
