@@ -1,4 +1,5 @@
 import { LeaveForm } from '#app/leave-form'
+import { SignedOut } from '#app/signed-out'
 import { loadFirstPage } from '#server/first-page-views'
 import { signInToDemo } from '#server/sign-in-actions'
 import { findSignedIn } from '#server/viewer'
@@ -9,6 +10,7 @@ export default async function FirstPage() {
   const page = await loadFirstPage(await findSignedIn())
   return (
     <WholePage title="Turnbook">
+      {page.signedIn ? null : <SignedOut />}
       <FirstPageBody {...page} signIn={signInToDemo} signOut={<LeaveForm />} />
     </WholePage>
   )

@@ -178,6 +178,7 @@ test('two phones on one practice, the server killed in the middle, a clock set b
   }
   await screen(one, 'Now').tap()
   await expect(one.getByRole('heading', { name: /^Round 1 of/ })).toBeVisible()
+  await expect(one.getByText(/^All sent/)).toBeVisible()
 })
 
 test('signing out with taps that are not sent asks first; a phone that has sent all forgets', async ({
@@ -208,11 +209,12 @@ test('signing out with taps that are not sent asks first; a phone that has sent 
   await desk.goto('/')
   await desk.getByRole('button', { name: 'Sign out' }).tap()
   await expect(desk.getByRole('button', { name: /^Coach/ }).first()).toBeVisible()
-  const left = await desk.evaluate(async () => ({
-    caches: await caches.keys(),
-    stores: (await indexedDB.databases()).map(({ name }) => name),
-  }))
-  expect(left.caches).toEqual([])
+  const left = () =>
+    desk.evaluate(async () => [
+      ...(await caches.keys()),
+      ...(await indexedDB.databases()).map(({ name }) => name),
+    ])
+  await expect.poll(left).toEqual([])
   await desk.goto('/pitch')
   await expect(desk.getByText('No practice is on this phone yet.')).toBeVisible()
 })

@@ -24,7 +24,9 @@ export type KeptPractice = {
 
 type KeptSetting = { readonly name: string; readonly value: unknown }
 
-const store = new Dexie('turnbook-pitch') as Dexie & {
+export const storeName = 'turnbook-pitch'
+
+const store = new Dexie(storeName) as Dexie & {
   practices: EntityTable<KeptPractice, 'sessionId'>
   events: EntityTable<KeptEvent, 'id'>
   settings: EntityTable<KeptSetting, 'name'>

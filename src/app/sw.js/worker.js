@@ -31,7 +31,7 @@ self.addEventListener('activate', (event) => {
 const anew = ({ body, status, headers }) => new Response(body, { status, headers })
 
 async function pageOf(path, request) {
-  const kept = await (await caches.open(own)).match(path)
+  const kept = await caches.match(path, { cacheName: own })
   return kept ? anew(kept) : fetch(request)
 }
 
@@ -55,7 +55,8 @@ self.addEventListener('fetch', (event) => {
 self.addEventListener('message', (event) => {
   if (event.data !== 'isReady') return
   const answer = async () => {
-    const kept = await (await caches.open(own)).keys()
+    // To open it would make it again after somebody has signed out.
+    const kept = (await caches.has(own)) ? await (await caches.open(own)).keys() : []
     event.ports[0]?.postMessage({ build, isReady: kept.length >= pages.length + files.length })
   }
   event.waitUntil(answer())

@@ -1,3 +1,4 @@
+import { Notice } from '#ui/page/notice'
 import { paths } from '#ui/paths'
 import { counted } from '#ui/plural'
 
@@ -40,5 +41,16 @@ export function SignOut({ unsent, onLose, onStay }: SignOutProps) {
         </div>
       ) : null}
     </>
+  )
+}
+
+/** Nobody is signed in, and taps of a practice are still here. */
+export function UnsentNotice({ unsent }: { readonly unsent: number }) {
+  if (unsent === 0) return null
+  return (
+    <Notice>
+      {counted(unsent, 'tap')} of a practice {unsent === 1 ? 'is' : 'are'} on this phone only. Sign in again
+      and open “<a href={paths.pitch()}>At the pitch</a>” to send {unsent === 1 ? 'it' : 'them'}.
+    </Notice>
   )
 }
