@@ -30,9 +30,7 @@ export const plannedTurnShape: z.ZodType<PlannedTurn> = z.strictObject({
     .max(designLimits.rounds - 1),
   seconds: z.int().min(1).max(dayLong),
   gapSeconds: z.int().min(0).max(dayLong),
-  stations: z
-    .array(z.strictObject({ attack: playerIds, defend: playerIds, keep: playerIds }))
-    .max(designLimits.areas),
+  stations: stationsShape,
 })
 
 const turnNumber = z.int().min(1).max(planLimits.turns)
@@ -89,6 +87,7 @@ export const practicePlanShape: z.ZodType<PracticePlan> = z.strictObject({
     countsMatches: z.boolean().optional(),
   }),
   apart: pairs,
+  mayMeet: pairs.optional(),
   together: pairs,
   locks: z.array(lock).max(planLimits.locks),
   turns: z.array(plannedTurnShape).max(planLimits.turns),

@@ -1,5 +1,6 @@
 import { hasDay } from '#common/dated'
 import type { Day } from '#common/time'
+import type { PlanRequest } from '#planning/practice-plan'
 import type { PlayerId } from '#squad/player'
 import type { SquadId } from '#squad/squad'
 
@@ -18,15 +19,37 @@ export type PlayerPair = {
   readonly lastDay: Day | null
 }
 
-/** Pairs that a plan keeps apart, with those that stand on its day and were noted after it was made. */
-export function withPairsApart(
-  planned: readonly (readonly [PlayerId, PlayerId])[],
-  standing: { readonly pairs: readonly PlayerPair[]; readonly day: Day },
-): readonly (readonly [PlayerId, PlayerId])[] {
-  const isPlanned = ([one, other]: PlayerPair['playerIds']) =>
-    planned.some((pair) => pair.includes(one) && pair.includes(other))
-  const more = standing.pairs.filter(
-    (pair) => pair.kind === 'apart' && hasDay(pair, standing.day) && !isPlanned(pair.playerIds),
-  )
-  return [...planned, ...more.map(({ playerIds }) => playerIds)]
+type Two = readonly [PlayerId, PlayerId]
+
+export function isSamePair(one: Two, other: Two): boolean {
+  return one.every((playerId) => other.includes(playerId))
+}
+
+/** Whom a plan keeps apart, and whom of those who stand apart it lets meet on purpose. */
+type Apart = Pick<PlanRequest, 'apart' | 'mayMeet'>
+
+/** Pairs that stand apart on a day and that a plan says nothing of: they were noted after it was made. */
+export function pairsForgotten(
+  { apart, mayMeet = [] }: Apart,
+  standing: {
+    readonly pairs: readonly Pick<PlayerPair, 'kind' | 'playerIds' | 'firstDay' | 'lastDay'>[]
+    readonly day: Day
+  },
+): readonly Two[] {
+  return standing.pairs.flatMap((pair) => {
+    const isMeant = pair.kind === 'apart' && hasDay(pair, standing.day)
+    const isKnown = [...apart, ...mayMeet].some((own) => isSamePair(own, pair.playerIds))
+    return isMeant && !isKnown ? [pair.playerIds] : []
+  })
+}
+
+/** The request with a pair kept apart, or let meet in this practice. */
+export function withApart<Asked extends Apart>(asked: Asked, pair: Two, isApart: boolean): Asked {
+  const others = (pairs: readonly Two[]) => pairs.filter((own) => !isSamePair(own, pair))
+  const [apart, mayMeet] = [others(asked.apart), others(asked.mayMeet ?? [])]
+  return {
+    ...asked,
+    apart: isApart ? [...apart, pair] : apart,
+    mayMeet: isApart ? mayMeet : [...mayMeet, pair],
+  }
 }

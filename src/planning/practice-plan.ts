@@ -76,6 +76,8 @@ export type PracticePlan = {
   readonly rules: PlanRules
   /** Never at one area in one turn. For coaches' eyes only. */
   readonly apart: readonly (readonly [PlayerId, PlayerId])[]
+  /** Kept apart at other times, and let meet in this practice on purpose; missing: nobody. For coaches' eyes only. */
+  readonly mayMeet?: readonly (readonly [PlayerId, PlayerId])[]
   /** On one side of one area as often as it costs nothing. For coaches' eyes only. */
   readonly together: readonly (readonly [PlayerId, PlayerId])[]
   readonly locks: readonly PlanLock[]

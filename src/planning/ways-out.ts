@@ -1,3 +1,4 @@
+import { withApart } from '#planning/player-pair'
 import type { PlanRequest } from '#planning/practice-plan'
 import { isThereFor, otherHalf, problemOfRequest } from '#planning/problem-of-request'
 import { quickPlan } from '#planning/quick-plan'
@@ -133,12 +134,7 @@ function givenUp(request: PlanRequest, { problem, part, nameOf }: Clashing): Way
       const [one, other] = (problem.apart[part.index] ?? []).map(id)
       return {
         sentences: [`Do not keep ${nameOf(one ?? '')} and ${nameOf(other ?? '')} apart in this practice.`],
-        request: {
-          ...request,
-          apart: request.apart.filter(
-            ([mine, theirs]) => !(mine === one && theirs === other) && !(mine === other && theirs === one),
-          ),
-        },
+        request: withApart(request, [one ?? '', other ?? ''], false),
       }
     }
     case 'keepersStay':

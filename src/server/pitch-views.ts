@@ -17,7 +17,7 @@ import { eventForHelper, planForHelper } from '#pitch/for-helper'
 import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchPack, PitchPlayer } from '#pitch/pitch-pack'
 import { shortName } from '#pitch/short-name'
-import { withPairsApart } from '#planning/player-pair'
+import { pairsForgotten } from '#planning/player-pair'
 import type { PracticePlan } from '#planning/practice-plan'
 import { clubIdOf, openPitch, type PitchAsker, type PitchRefused } from '#server/pitch-asker'
 import { asOf } from '#squad/keeps-change'
@@ -64,14 +64,14 @@ export async function loadPitchPack(
   })
 }
 
-/** A pair is kept apart whenever it was noted: also where the plan was made before that. */
+/** A pair is kept apart also where it was noted after the plan was made. */
 async function withStandingPairs(
   tx: ClubTx,
   { plan, session }: { readonly plan: PracticePlan; readonly session: Session },
 ): Promise<PracticePlan> {
   const { squadId, day } = session
   const pairs = await listPairs(tx, { squadId, from: day })
-  return { ...plan, apart: withPairsApart(plan.apart, { pairs, day }) }
+  return { ...plan, apart: [...plan.apart, ...pairsForgotten(plan, { pairs, day })] }
 }
 
 function frameOf(session: Session, squadName: string): PitchPack['session'] {

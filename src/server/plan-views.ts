@@ -10,7 +10,6 @@ import { listPlayers } from '#data/players'
 import { listPolicies } from '#data/policies'
 import { listRegister } from '#data/register-lines'
 import { findPlan } from '#data/session-plans'
-import type { Session } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
 import { namesApart } from '#fairness/book/names-apart'
@@ -18,22 +17,12 @@ import { shortNames } from '#planning/short-names'
 import { loadClubDay } from '#server/club-day'
 import { loadFrame } from '#server/page-frame'
 import { loadPlanCast } from '#server/plan-cast'
+import { whyNotPlanned } from '#server/plan-closed'
 import { getSessionOfSquad } from '#server/session-of-squad'
 import { policyInForce } from '#squad/policy'
 import type { SquadId } from '#squad/squad'
 
 type AtSession = { readonly squadId: SquadId; readonly sessionId: string; readonly now?: Date }
-
-/** Why a session cannot be planned any more, or at all; null when it can. */
-export function whyNotPlannable(
-  session: Pick<Session, 'kind' | 'written'> & { readonly isCancelled?: boolean },
-): string | null {
-  if (session.kind === 'match') return 'This is a match: only practices are planned here.'
-  if (session.isCancelled) return 'This practice was cancelled: there is nothing to plan.'
-  if (session.written !== 'notWritten')
-    return 'This practice is written in the book already; a plan would change nothing any more.'
-  return null
-}
 
 /** Everything the page needs on which a practice is planned. @throws AppError `notAllowed` or `notFound`. */
 export async function loadPlanPage(viewer: Viewer, { squadId, sessionId, now = new Date() }: AtSession) {
@@ -52,7 +41,7 @@ export async function loadPlanPage(viewer: Viewer, { squadId, sessionId, now = n
       squad,
       today,
       session,
-      closed: whyNotPlannable(session),
+      closed: await whyNotPlanned(tx, session),
       version: stored?.version ?? 0,
       plan: stored?.plan ?? null,
       players: cast.players,

@@ -3,20 +3,24 @@ import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
+import type { Day } from '#common/time'
 import { recordAudit } from '#data/audit'
 import { findDesign } from '#data/designs'
 import { type ClubTx, inClub } from '#data/in-club'
+import { listPairs } from '#data/player-pairs'
+import { listRegister } from '#data/register-lines'
 import { findPlan, savePlan } from '#data/session-plans'
 import { changeSession, lockSession } from '#data/sessions'
 import { checkedPlan } from '#planning/checked-plan'
+import { type PlayerPair, pairsForgotten } from '#planning/player-pair'
 import type { PracticePlan } from '#planning/practice-plan'
 import { sayPlanFault } from '#planning/say-plan-fault'
 import { rotationColumns } from '#rotation/problem'
 import { type Done, saved } from '#server/action'
 import { loadClubDay } from '#server/club-day'
 import { loadPlanCast, type PlanCast } from '#server/plan-cast'
+import { whyNotPlanned } from '#server/plan-closed'
 import type { PlanInput } from '#server/plan-input'
-import { whyNotPlannable } from '#server/plan-views'
 import { getSessionOfSquad } from '#server/session-of-squad'
 
 /**
@@ -29,18 +33,26 @@ export async function savePlanOf(viewer: Viewer, input: PlanInput): Promise<Resu
     demand(viewer, 'planPractice', { kind: 'squad', squadId })
     await lockSession(tx, sessionId)
     const session = await getSessionOfSquad(tx, { squadId, sessionId })
-    const closed = whyNotPlannable(session)
+    const closed = await whyNotPlanned(tx, session)
     if (closed) return refuse({ path: '', message: closed })
     const stands = await findPlan(tx, sessionId)
     if ((stands?.version ?? 0) !== knownVersion) return refuse({ path: '', message: someoneElse })
     const now = new Date()
     const { today } = await loadClubDay(tx, now)
-    const alsoIds = input.plan.players.map(({ playerId }) => playerId)
+    const alsoIds = [
+      ...(stands?.plan.players ?? []).map(({ playerId }) => playerId),
+      ...(await listRegister(tx, sessionId)).map(({ playerId }) => playerId),
+    ]
     const cast = await loadPlanCast(tx, { session, today, alsoIds })
-    const problems = [...problemsOfCast(input.plan, cast), ...(await problemsOfDesign(tx, input.plan))]
+    const nameOf = (id: string) => cast.players.find((player) => player.id === id)?.name ?? 'Somebody'
+    const pairs = await listPairs(tx, { squadId, from: session.day })
+    const problems = [
+      ...problemsOfCast(input.plan, cast),
+      ...(await problemsOfDesign(tx, input.plan)),
+      ...problemsOfPairs(input.plan, { pairs, day: session.day, nameOf }),
+    ]
     if (problems.length > 0) return refuse(...problems)
     const checked = checkedPlan(input.plan)
-    const nameOf = (id: string) => cast.players.find((player) => player.id === id)?.name ?? 'Somebody'
     if (!checked.ok)
       return refuse(...checked.reasons.map((fault) => ({ path: '', message: sayPlanFault(fault, nameOf) })))
     const by = { personId: viewer.personId, at: now }
@@ -80,6 +92,24 @@ function problemsOfCast(plan: PracticePlan, { players }: PlanCast): readonly Pro
         'The season book has changed since this page was opened, and the plan was made for what stood there before. Nothing was saved: reload the page to plan by the book as it is now.',
     },
   ]
+}
+
+/** Whoever is kept apart is so in every plan, unless a coach lets the two meet in this one. */
+function problemsOfPairs(
+  plan: PracticePlan,
+  of: {
+    readonly pairs: readonly PlayerPair[]
+    readonly day: Day
+    readonly nameOf: (id: string) => string
+  },
+): readonly Problem[] {
+  const planned = new Set(plan.players.map(({ playerId }) => playerId))
+  return pairsForgotten(plan, of)
+    .filter((pair) => pair.every((playerId) => planned.has(playerId)))
+    .map(([one, other]) => ({
+      path: '',
+      message: `${of.nameOf(one)} and ${of.nameOf(other)} are kept apart on this day, which was noted since you opened the page. Reload it to plan with that.`,
+    }))
 }
 
 async function problemsOfDesign(tx: ClubTx, { design }: PracticePlan): Promise<readonly Problem[]> {

@@ -10,6 +10,7 @@ import { answerBatch } from '#server/pitch-door'
 import { askAs as askDatabaseAs } from '../support/ask-as'
 import { askAsPerson } from '../support/next-request'
 import {
+  aPlan,
   batchRequest,
   fetchPack,
   kickOff,
@@ -63,8 +64,8 @@ describe('the pack of a practice', () => {
   })
 
   it('keeps apart also those who were noted after the plan was made, for the days they were noted for', async () => {
-    const plan = await planIt(at.club, at.sessionId)
     const [a, b, c, , e] = at.club.playerIds as [string, string, string, string, string]
+    const plan = await planIt(at.club, at.sessionId, aPlan(at.club, { mayMeet: [[b, c]] }))
     const { squadId, coach } = at.club
     const day = { firstDay: '2026-09-08', lastDay: '2026-09-08' }
     await at.club.run(async (tx) => {
@@ -78,9 +79,10 @@ describe('the pack of a practice', () => {
       await note([c, e])
       await note([a, e], { firstDay: '2026-09-09', lastDay: null })
       await note([b, e], { kind: 'together' })
+      await note([c, b])
     })
     const { body } = await fetchPack(at.sessionId)
-    expect(plan.apart).toEqual([[a, b]])
+    expect(plan).toMatchObject({ apart: [[a, b]], mayMeet: [[b, c]] })
     expect(body.plan).toEqual({ ...plan, apart: [...plan.apart, [c, e]] })
   })
 

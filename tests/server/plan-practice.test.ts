@@ -2,8 +2,10 @@ import { beforeEach, describe, expect, it, vi } from 'vitest'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import { listAudit } from '#data/audit'
+import { recordGuests } from '#data/guests'
 import { newId } from '#data/ids'
-import { listPairs } from '#data/player-pairs'
+import { listPairs, recordPair } from '#data/player-pairs'
+import { recordRegister } from '#data/register-lines'
 import { findPlan, getPlan } from '#data/session-plans'
 import { cancelSession, getSession } from '#data/sessions'
 import { draftOf, planOfDraft } from '#planning/plan-draft'
@@ -12,6 +14,7 @@ import { findViewer } from '#server/find-viewer'
 import { addPlayerPair, endPlayerPair, savePracticePlan } from '#server/plan-actions'
 import { loadPlanPage, loadPlanSheet } from '#server/plan-views'
 import { askAsPerson, redirectOf } from '../support/next-request'
+import { send as sendTaps, tapped } from '../support/pitch-club'
 import { aPlanRequest, aPlanRound } from '../support/plan-builder'
 import { formOf } from '../support/typed-session'
 import { type Asker, aClubForWriting, askAs, idle, otherCoachId } from '../support/writing-club'
@@ -159,6 +162,48 @@ describe('saving a plan', () => {
     })
     expect(await stored()).toBeNull()
     expect((await at.club.run((tx) => getSession(tx, at.sessionId))).designId).toBeNull()
+  })
+
+  it('refuses a child that is neither of the squad nor in its register: planning is no way to another squad’s names', async () => {
+    const guest = { id: newId(), name: 'Gus Tern' }
+    await at.club.run((tx) => recordGuests(tx, { guests: [guest], since: '2026-09-08' }))
+    const plan = thePlan()
+    const withGuest = JSON.parse(JSON.stringify(plan).replaceAll(at.club.playerIds[0] ?? '', guest.id))
+    expect(await send(withGuest)).toMatchObject({
+      problems: [{ message: expect.stringContaining('no longer known') }],
+    })
+    const lines = [{ playerId: guest.id, from: 0, to: 60, state: 'here' as const }]
+    await at.club.run((tx) => recordRegister(tx, { sessionId: at.sessionId, lines, by: at.club.coach }))
+    expect(await send(withGuest)).toMatchObject({ status: 'done' })
+  })
+
+  it('refuses a plan that forgets a pair kept apart on its day, unless the two may meet in it', async () => {
+    const [oneId = '', otherId = ''] = at.club.playerIds
+    const day = { firstDay: '2026-09-08', lastDay: '2026-09-08' }
+    await at.club.run((tx) =>
+      recordPair(tx, {
+        ...{ id: newId(), squadId: at.club.squadId, playerIds: [oneId, otherId], kind: 'apart', ...day },
+        madeById: null,
+      }),
+    )
+    expect(await send(thePlan())).toMatchObject({
+      problems: [{ message: expect.stringMatching(/^Ada Fenn and Bo Larch are kept apart on this day/) }],
+    })
+    expect(await send(thePlan({ mayMeet: [[otherId, oneId]] }))).toMatchObject({ status: 'done' })
+  })
+
+  it('refuses another plan under a practice that has begun at the pitch', async () => {
+    await send(thePlan())
+    await sendTaps(at.sessionId, {
+      events: [tapped(-5, { kind: 'register', playerId: at.club.playerIds[0] ?? '', state: 'here' })],
+    })
+    expect(await send(thePlan(), { knownVersion: 1 })).toMatchObject({ status: 'done' })
+    await sendTaps(at.sessionId, { events: [tapped(0, { kind: 'begin' })] })
+    expect(await send(thePlan(), { knownVersion: 2 })).toMatchObject({
+      problems: [{ message: expect.stringContaining('has begun at the pitch') }],
+    })
+    expect((await loadPlanPage(await viewerOf('coach'), place())).closed).toContain('has begun at the pitch')
+    expect((await stored())?.version).toBe(2)
   })
 
   it('refuses what is no plan at all, and stays on its feet', async () => {

@@ -1,6 +1,8 @@
 import { presentByRegister } from '#planning/expected'
 import { designForDay, expectedPlayer } from '#planning/new-request'
 import { draftOf, draftOfSaved, type PlanDraft } from '#planning/plan-draft'
+import { planFaults } from '#planning/plan-faults'
+import { isSamePair, pairsForgotten } from '#planning/player-pair'
 import type { PlannedPlayer, PlanRequest, PracticePlan } from '#planning/practice-plan'
 import type { ThemeShort } from '#planning/season-gaps'
 import { suggestDesigns } from '#planning/suggest-designs'
@@ -11,7 +13,7 @@ import type { PlanningPair, PlanningPlayer, PlanningPolicy } from '#ui/planning/
 import { seasonFor } from '#ui/planning/season-for'
 
 export type PlanningStart = {
-  readonly session: { readonly designId: string | null }
+  readonly session: { readonly day: string; readonly designId: string | null }
   readonly plan: PracticePlan | null
   readonly players: readonly PlanningPlayer[]
   readonly themeShort: ThemeShort
@@ -26,7 +28,25 @@ export function firstDraft(start: PlanningStart): PlanDraft {
   if (!start.plan) return draftOf(newRequest(start))
   const { turns: _turns, proof: _proof, ...request } = start.plan
   const players = request.players.map((player) => asOfNow(player, { start, request }))
-  return draftOfSaved({ ...start.plan, players }) ?? draftOf({ ...request, players })
+  const now = withPairsOfNow({ ...start.plan, players }, start)
+  // Who may keep goal, or is kept apart, may have changed since: then it takes another plan.
+  const kept = planFaults(now).length === 0 ? draftOfSaved(now) : null
+  return kept ?? draftOf({ ...request, players, apart: now.apart, together: now.together })
+}
+
+/** Pairs noted since are kept apart, those that have ended are free. */
+function withPairsOfNow(
+  plan: PracticePlan,
+  { pairs, session }: Pick<PlanningStart, 'pairs' | 'session'>,
+): PracticePlan {
+  const stands = (kind: PlanningPair['kind']) => (pair: readonly [string, string]) =>
+    pairs.some((own) => own.kind === kind && isSamePair(own.playerIds, pair))
+  const forgotten = pairsForgotten(plan, { pairs, day: session.day })
+  return {
+    ...plan,
+    apart: [...plan.apart.filter(stands('apart')), ...forgotten],
+    together: plan.together.filter(stands('together')),
+  }
 }
 
 function asOfNow(

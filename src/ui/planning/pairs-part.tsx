@@ -1,6 +1,7 @@
 'use client'
 
 import type { Day } from '#common/time'
+import { isSamePair, withApart } from '#planning/player-pair'
 import type { PlanRequest } from '#planning/practice-plan'
 import type { SendForm } from '#ui/entry/send-form'
 import { formatDay } from '#ui/format-day'
@@ -26,16 +27,14 @@ type PairsPartProps = {
 
 const kinds = { apart: 'kept apart', together: 'together where it costs nothing' }
 
-const isPair = (own: readonly [string, string], other: readonly [string, string]) =>
-  own.every((id) => other.includes(id))
-
 /** Two children kept apart or together for some time. No reason is asked for, and only the squad's coaches see it. */
 export function PairsPart(props: PairsPartProps) {
   const { squadId, day, request, pairs, players, nameOf, onAsk, addPair, endPair } = props
   const toggle = ({ playerIds, kind }: PlanningPair, isOn: boolean) =>
     onAsk((own) => {
-      const others = own[kind].filter((pair) => !isPair(pair, playerIds))
-      return { ...own, [kind]: isOn ? [...others, playerIds] : others }
+      if (kind === 'apart') return withApart(own, playerIds, isOn)
+      const others = own.together.filter((pair) => !isSamePair(pair, playerIds))
+      return { ...own, together: isOn ? [...others, playerIds] : others }
     })
   const options = [
     { value: '', label: 'Choose a name' },
@@ -52,7 +51,7 @@ export function PairsPart(props: PairsPartProps) {
           <li key={pair.id} className="flex flex-wrap items-center gap-x-4 border-b border-rule py-1.5">
             <Check
               label={`${nameOf(pair.playerIds[0])} and ${nameOf(pair.playerIds[1])}: ${kinds[pair.kind]}${pair.lastDay ? `, until ${formatDay(pair.lastDay, 'short')}` : ''}`}
-              isTicked={request[pair.kind].some((own) => isPair(own, pair.playerIds))}
+              isTicked={request[pair.kind].some((own) => isSamePair(own, pair.playerIds))}
               onChange={(isOn) => toggle(pair, isOn)}
             />
             <ReplyForm send={endPair} refusedTitle="Not ended" waiting="Ending it …" className="ml-auto">

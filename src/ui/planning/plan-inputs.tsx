@@ -2,6 +2,7 @@
 
 import { useEffect, useMemo, useRef } from 'react'
 import { withDesign } from '#planning/new-request'
+import { withApart } from '#planning/player-pair'
 import type { PlanRequest } from '#planning/practice-plan'
 import type { ThemeShort } from '#planning/season-gaps'
 import type { DesignSheet } from '#practice/design-sheet'
@@ -92,10 +93,9 @@ function useNewPairs(pairs: readonly PlanningPair[], onAsk: PlanInputsProps['onA
     if (added.length === 0) return
     const of = (kind: PlanningPair['kind']) =>
       added.filter((pair) => pair.kind === kind).map(({ playerIds }) => playerIds)
-    onAsk((own) => ({
-      ...own,
-      apart: [...own.apart, ...of('apart')],
-      together: [...own.together, ...of('together')],
-    }))
+    onAsk((own) => {
+      const next = of('apart').reduce((asked, pair) => withApart(asked, pair, true), own)
+      return { ...next, together: [...own.together, ...of('together')] }
+    })
   })
 }
