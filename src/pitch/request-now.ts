@@ -2,6 +2,7 @@ import type { PitchPlayer } from '#pitch/pitch-pack'
 import type { PitchState } from '#pitch/pitch-state'
 import { expectedPlayer } from '#planning/new-request'
 import type { PlannedPlayer, PlanRequest, PracticePlan } from '#planning/practice-plan'
+import { smallerSide } from '#planning/split-sides'
 import { rotationColumns } from '#rotation/problem'
 import type { PlayerId } from '#squad/player'
 
@@ -22,20 +23,16 @@ export function requestNow(
     ...player,
     keeps: player.keeps || hasKept(state, player.playerId),
   }))
-  for (const player of others)
-    players.push({ ...player, side: plan.design.sides ? smallerSide(players, state) : null })
+  const here = new Set(state.players.filter(isHere).map(({ playerId }) => playerId))
+  for (const player of others) {
+    // A new face gets a bib of the side with fewer of those who are here.
+    const side = plan.design.sides ? smallerSide(players.filter(({ playerId }) => here.has(playerId))) : null
+    players.push({ ...player, side })
+  }
   return { ...plan, players }
 }
 
 const nothingOwed = Object.fromEntries(rotationColumns.map((column) => [column, 0])) as PlannedPlayer['gap']
-
-/** The side with fewer of those who are here; a new face gets its bib. */
-function smallerSide(players: readonly PlannedPlayer[], state: PitchState): 0 | 1 {
-  const here = new Set(state.players.filter(isHere).map(({ playerId }) => playerId))
-  const count = (side: 0 | 1) =>
-    players.filter((player) => player.side === side && here.has(player.playerId)).length
-  return count(1) < count(0) ? 1 : 0
-}
 
 /** Whoever kept today counts as able for today, as in the book. */
 function hasKept({ played, live }: PitchState, playerId: PlayerId): boolean {

@@ -1,5 +1,6 @@
 import { presentInTurns } from '#planning/expected'
 import type { PlannedPlayer, PlanRequest } from '#planning/practice-plan'
+import { withSidesOfDesign } from '#planning/split-sides'
 import { turnFrames } from '#planning/turn-frames'
 import { adaptDesign } from '#practice/adapt-design'
 import type { DesignSheet } from '#practice/design-sheet'
@@ -21,7 +22,10 @@ export function designForDay(
   }
 }
 
-/** A request with another design: who was expected to the end still is, and locks, which were of other turns, are gone. */
+/**
+ * A request with another design: who was expected to the end still is, and locks, which were of other turns, are gone.
+ * A design with sides after one without puts everyone in bibs.
+ */
 export function withDesign(request: PlanRequest, design: PlanRequest['design']): PlanRequest {
   const [before, after] = [request.design.rounds, design.rounds].map((rounds) => turnFrames(rounds).length)
   const players = request.players.map((player) => ({
@@ -30,7 +34,9 @@ export function withDesign(request: PlanRequest, design: PlanRequest['design']):
     present: presentInTurns(player.present, { before: before ?? 0, after: after ?? 0 }),
     mostTurns: player.mostTurns === null ? null : Math.min(player.mostTurns, after ?? 0),
   }))
-  return { ...request, design, players: players.filter(({ present }) => present.length > 0), locks: [] }
+  const there = players.filter(({ present }) => present.length > 0)
+  const next = { ...request, design, players: there, locks: [] }
+  return request.design.sides ? next : withSidesOfDesign(next)
 }
 
 /** Somebody who is expected from the first turn to the last, with nothing special about the day. */

@@ -1,4 +1,4 @@
-import type { PlannedPlayer } from '#planning/practice-plan'
+import type { PlannedPlayer, PlanRequest } from '#planning/practice-plan'
 import type { PlayerId } from '#squad/player'
 
 /** What a split into two sides looks at; abilities are no part of it. */
@@ -32,6 +32,27 @@ export function splitSides(input: SplitInput): ReadonlyMap<PlayerId, Side> {
         if (sides[one] !== sides[other] && helps(input, sides, [one, other])) isBetter = true
   }
   return new Map(input.players.map(({ playerId }, index) => [playerId, sides[index] ?? 0]))
+}
+
+/** The request with everyone in the bibs of a side, the sides as equal as can be. */
+export function withEvenSides(request: PlanRequest): PlanRequest {
+  const sides = splitSides(request)
+  return {
+    ...request,
+    players: request.players.map((player) => ({ ...player, side: sides.get(player.playerId) ?? null })),
+  }
+}
+
+/** The request with two sides that are kept, where its design has them: so it is unless the coach says otherwise. */
+export function withSidesOfDesign(request: PlanRequest): PlanRequest {
+  if (!request.design.sides) return request
+  return withEvenSides({ ...request, rules: { ...request.rules, keepsSides: true } })
+}
+
+/** The side with fewer of these players: whose bib somebody who joins them gets. */
+export function smallerSide(players: readonly Pick<PlannedPlayer, 'side'>[]): Side {
+  const count = (side: Side) => players.filter((player) => player.side === side).length
+  return count(1) < count(0) ? 1 : 0
 }
 
 /** Exchanges two players between the sides, and takes it back unless it is better. */

@@ -3,6 +3,7 @@
 import { useState } from 'react'
 import { expectedPlayer } from '#planning/new-request'
 import type { PlannedPlayer, PlanRequest } from '#planning/practice-plan'
+import { smallerSide } from '#planning/split-sides'
 import { turnFrames } from '#planning/turn-frames'
 import { ForToday, todayWords } from '#ui/planning/for-today'
 import type { PlanningPlayer } from '#ui/planning/planning-types'
@@ -96,10 +97,11 @@ function withPlayer(
     { playerId: player.id, keeps: player.keeps, gap: seasonFor(player, request.rules).gap },
     turnCount,
   )
+  const side = request.rules.keepsSides && request.design.sides ? smallerSide(request.players) : null
   const order = new Map(players.map(({ id }, index) => [id, index]))
   return {
     ...request,
-    players: [...request.players, added].sort(
+    players: [...request.players, { ...added, side }].sort(
       (a, b) => (order.get(a.playerId) ?? 0) - (order.get(b.playerId) ?? 0),
     ),
   }

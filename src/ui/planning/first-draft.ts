@@ -5,6 +5,7 @@ import { planFaults } from '#planning/plan-faults'
 import { isSamePair, pairsForgotten } from '#planning/player-pair'
 import type { PlannedPlayer, PlanRequest, PracticePlan } from '#planning/practice-plan'
 import type { ThemeShort } from '#planning/season-gaps'
+import { withSidesOfDesign } from '#planning/split-sides'
 import { suggestDesigns } from '#planning/suggest-designs'
 import { turnFrames } from '#planning/turn-frames'
 import type { DesignSheet } from '#practice/design-sheet'
@@ -63,14 +64,14 @@ function newRequest(start: PlanningStart): PlanRequest {
   const [suggested] = suggestDesigns(start.designs, { short: start.themeShort, expected: members })
   const sheet = start.designs.find(({ id }) => id === start.session.designId) ?? suggested?.design
   const design = sheet ? designForDay(sheet) : noDesign
-  return {
+  return withSidesOfDesign({
     design,
     players: expectedPlayers(start, design),
     rules: { restLimit: start.policy.restLimitTurns, isGentle: true, keepsSides: false },
     apart: pairsOf(start.pairs, 'apart'),
     together: pairsOf(start.pairs, 'together'),
     locks: [],
-  }
+  })
 }
 
 const noDesign: PlanRequest['design'] = { id: null, name: '', themeId: null, sides: null, rounds: [] }

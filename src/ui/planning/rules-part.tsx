@@ -1,7 +1,7 @@
 'use client'
 
 import type { PlanRequest, PlanRules } from '#planning/practice-plan'
-import { splitSides } from '#planning/split-sides'
+import { withEvenSides } from '#planning/split-sides'
 import { Stepper } from '#ui/entry/stepper'
 import { Button } from '#ui/page/button'
 import { Check } from '#ui/planning/check'
@@ -117,12 +117,4 @@ function Sides({ request, nameOf, onAsk }: Pick<RulesPartProps, 'request' | 'nam
       ) : null}
     </div>
   )
-}
-
-export function withEvenSides(request: PlanRequest): PlanRequest {
-  const sides = splitSides(request)
-  return {
-    ...request,
-    players: request.players.map((player) => ({ ...player, side: sides.get(player.playerId) ?? null })),
-  }
 }

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { designForDay, withDesign } from '#planning/new-request'
 import { draftOf, planOfDraft } from '#planning/plan-draft'
 import type { PracticePlan } from '#planning/practice-plan'
 import { noSeason } from '#planning/season-gaps'
+import { plainSheet } from '#practice/design-sheet'
 import { firstDraft, type PlanningStart } from '#ui/planning/first-draft'
-import { aPlanRequest } from '../../support/plan-builder'
+import { aPlanRequest, aPlanRound } from '../../support/plan-builder'
 
 const saved = planOfDraft(draftOf(aPlanRequest({ players: 9 }))) as PracticePlan
 const day = '2026-09-08'
@@ -53,6 +55,38 @@ const [one, other] = ['p1', 'p2', 'p3', 'p4']
     ['p1', 'p2', 'p3', 'p4'].slice(index + 1).map((theirs) => [mine, theirs] as const),
   )
   .find(([mine, theirs]) => meetings(saved, mine, theirs) > 0) as readonly [string, string]
+
+describe('a plan that is begun', () => {
+  const design = {
+    ...plainSheet,
+    id: 'd1',
+    name: 'Two sides',
+    themeId: null,
+    areaLengthM: 30,
+    areaWidthM: 20,
+    rounds: [aPlanRound({ stations: [{ attack: 2, defend: 1, keep: 0 }] })],
+  }
+  const sides = { names: ['Red', 'Blue'] as const, swap: 'eachRound' as const }
+  const sidesOf = (draft: ReturnType<typeof opened>) => draft.request.players.map(({ side }) => side)
+
+  it('has everyone in bibs where the design has sides, unless the coach says otherwise (a rule of our own)', () => {
+    const draft = opened({ plan: null, designs: [{ ...design, sides }] })
+    expect(draft.request.rules.keepsSides).toBe(true)
+    expect([0, 1, null].map((side) => sidesOf(draft).filter((own) => own === side).length).sort()).toEqual([
+      0, 4, 5,
+    ])
+    expect(planOfDraft(draft)).not.toBeNull()
+  })
+
+  it('has none where the design has none, and they come with another design', () => {
+    const draft = opened({ plan: null, designs: [design] })
+    expect([draft.request.rules.keepsSides, new Set(sidesOf(draft))]).toEqual([false, new Set([null])])
+    const other = withDesign(draft.request, designForDay({ ...design, sides }))
+    expect([other.rules.keepsSides, other.players.every(({ side }) => side !== null)]).toEqual([true, true])
+    const free = { ...other, rules: { ...other.rules, keepsSides: false } }
+    expect(withDesign(free, designForDay({ ...design, sides })).rules.keepsSides).toBe(false)
+  })
+})
 
 describe('a plan that was saved, opened again', () => {
   it('is as it was where nothing has changed', () => {
