@@ -33,16 +33,13 @@ export async function listGuests(tx: ClubTx, playerIds: readonly PlayerId[]): Pr
   )
 }
 
-/** Of these ids those that are taken: true when by a guest, whatever became of it; false when by another player. */
-export async function listTakenIds(
-  tx: ClubTx,
-  ids: readonly PlayerId[],
-): Promise<ReadonlyMap<PlayerId, boolean>> {
+/** Of these ids those that stand for a player already, guest or not. */
+export async function listTakenIds(tx: ClubTx, ids: readonly PlayerId[]): Promise<ReadonlySet<PlayerId>> {
   const rows = await tx.db.player.findMany({
     where: { clubId: tx.clubId, id: { in: ids.filter(isId) } },
-    select: { id: true, guestSince: true },
+    select: { id: true },
   })
-  return new Map(rows.map(({ id, guestSince }) => [id, guestSince !== null]))
+  return new Set(rows.map(({ id }) => id))
 }
 
 /** Enters guests as players without a membership: outside every mean and flag. Their ids are the caller's. */

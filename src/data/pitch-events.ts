@@ -1,9 +1,12 @@
 import 'server-only'
 import { isDeepStrictEqual } from 'node:util'
+import { z } from 'zod'
+import { Prisma } from '#data/generated/client'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import { insertRows } from '#data/insert-rows'
 import { lockSession } from '#data/sessions'
+import { sql } from '#data/sql'
 import { deedShape } from '#exchange/pitch-json'
 import type { PitchEvent } from '#pitch/pitch-event'
 
@@ -23,23 +26,37 @@ export type PitchEvents = {
 
 const columns = { id: true, deviceId: true, at: true, seq: true, deed: true } as const
 
+/** A phone in somebody's hand. What another hand sent in the name of the same phone is not its own. */
+export type PhoneInHand = Omit<PitchHand, 'at'> & { readonly deviceId: string }
+
 /**
- * What was tapped in a practice, behind a place in the order of arrival. A guest's name stands with the player it
- * became, not in what was tapped, which nobody can take back: here it is put in again, as it is kept now.
+ * What was tapped in a practice, behind a place in the order of arrival, but for what one phone sent itself. A guest's
+ * name stands with the player it became, not in what was tapped, which nobody can take back: here it is put in again, as
+ * it is kept now.
  */
 export async function listPitchEvents(
   tx: ClubTx,
-  { sessionId, after = 0 }: { readonly sessionId: string; readonly after?: number },
+  {
+    sessionId,
+    after = 0,
+    notFrom = null,
+  }: { readonly sessionId: string; readonly after?: number; readonly notFrom?: PhoneInHand | null },
 ): Promise<PitchEvents> {
   if (!isId(sessionId)) return { events: [], cursor: after }
   const rows = await tx.db.pitchEvent.findMany({
     where: { clubId: tx.clubId, sessionId, seq: { gt: after } },
-    select: columns,
+    select: { ...columns, recordedById: true, helperPassId: true },
     orderBy: { seq: 'asc' },
   })
-  const names = await namesOfGuests(tx, rows)
+  const others = rows.filter(
+    (row) =>
+      row.deviceId !== notFrom?.deviceId ||
+      row.recordedById !== notFrom.personId ||
+      row.helperPassId !== notFrom.helperPassId,
+  )
+  const names = await namesOfGuests(tx, others)
   return {
-    events: rows.map((row) => toEvent(row, names)),
+    events: others.map((row) => toEvent(row, names)),
     cursor: rows.at(-1)?.seq ?? after,
   }
 }
@@ -171,11 +188,51 @@ export async function countPitchEvents(
   return new Map(rows.map(({ sessionId, _count }) => [sessionId, _count.id]))
 }
 
-/** How many new faces were tapped in a practice. */
-export function countPitchGuests(tx: ClubTx, sessionId: string): Promise<number> {
-  return tx.db.pitchEvent.count({
+/** The room that taps take: their number, their length as JSON in bytes, and the new faces among them. */
+export type PitchRoom = { readonly events: number; readonly bytes: number; readonly guests: number }
+
+const roomRow = z.object({
+  events: z.int(),
+  bytes: z.int(),
+  guests: z.int(),
+  helperEvents: z.int(),
+  helperBytes: z.int(),
+  helperGuests: z.int(),
+})
+
+/** The room that what was tapped in a practice takes in all, and what came by helpers' passes. */
+export async function measurePitch(
+  tx: ClubTx,
+  sessionId: string,
+): Promise<{ readonly inAll: PitchRoom; readonly byHelpers: PitchRoom }> {
+  const [row] = await sql(
+    tx,
+    roomRow,
+    Prisma.sql`
+      with tapped as (
+        select octet_length(deed::text) as bytes, (deed ->> 'kind' = 'guest') as face, "helperPassId" is not null as helped
+        from "PitchEvent" where "clubId" = ${tx.clubId}::uuid and "sessionId" = ${sessionId}::uuid
+      )
+      select count(*)::int as events, coalesce(sum(bytes), 0)::int as bytes,
+        (count(*) filter (where face))::int as guests, (count(*) filter (where helped))::int as "helperEvents",
+        coalesce(sum(bytes) filter (where helped), 0)::int as "helperBytes",
+        (count(*) filter (where face and helped))::int as "helperGuests"
+      from tapped`,
+  )
+  const { helperEvents = 0, helperBytes = 0, helperGuests = 0, events = 0, bytes = 0, guests = 0 } = row ?? {}
+  return {
+    inAll: { events, bytes, guests },
+    byHelpers: { events: helperEvents, bytes: helperBytes, guests: helperGuests },
+  }
+}
+
+/** The ids of new faces that were tapped in a practice. */
+export async function listPitchGuestIds(tx: ClubTx, sessionId: string): Promise<ReadonlySet<string>> {
+  const rows = await tx.db.pitchEvent.findMany({
     where: { clubId: tx.clubId, sessionId, deed: { path: ['kind'], equals: 'guest' } },
+    select: { deed: true },
   })
+  return new Set(rows.flatMap(({ deed }) => guestIdOf(deed) ?? []))
 }
 
 /** How many events of a practice came by each helper's pass; passes without any are not in the map. */

@@ -17,8 +17,12 @@ export const pitchLimits = {
   deedBytes: 200_000,
   /** Events of one practice, of all phones together. */
   eventsOfPractice: 5_000,
+  /** All of them together, as the database measures them, in bytes. */
+  bytesOfPractice: 8_000_000,
   /** New faces of one practice. */
   guests: 40,
+  /** What helpers can have of each of these in all, so that a code in wrong hands leaves the coach's phone its room. */
+  shareOfHelpers: 0.5,
 } as const
 
 /** In the order of #pitch/pitch-event. Lower case, so that one id has one spelling. */

@@ -2,40 +2,34 @@ import 'server-only'
 import type { Day } from '#common/time'
 import { listTakenIds, recordGuests } from '#data/guests'
 import type { ClubTx } from '#data/in-club'
-import { countPitchGuests } from '#data/pitch-events'
-import { pitchLimits } from '#exchange/pitch-json'
+import { listPitchGuestIds } from '#data/pitch-events'
 import type { PitchEvent } from '#pitch/pitch-event'
 import type { PlayerId } from '#squad/player'
 
 /** How new faces in what was tapped meet the players there are. */
 export type NewFaces = {
-  /** Ids that stand for a player already; true when it came as a guest. */
-  readonly taken: ReadonlyMap<PlayerId, boolean>
+  /** Ids that stand for a player already. */
+  readonly taken: ReadonlySet<PlayerId>
   /** Events that cannot be taken, each with a sentence. */
   readonly refused: ReadonlyMap<string, string>
 }
 
 const isPlayer = 'This is a player of the club already, and no new face.'
-const tooMany = `At most ${pitchLimits.guests} new faces can be added to one practice.`
 
 export async function meetFaces(
   tx: ClubTx,
   { sessionId, events }: { readonly sessionId: string; readonly events: readonly PitchEvent[] },
 ): Promise<NewFaces> {
   const faces = facesOf(events)
-  if (faces.length === 0) return { taken: new Map(), refused: new Map() }
+  if (faces.length === 0) return { taken: new Set(), refused: new Map() }
   const taken = await listTakenIds(
     tx,
     faces.map(({ playerId }) => playerId),
   )
-  const refused = new Map<string, string>()
-  let left = pitchLimits.guests - (await countPitchGuests(tx, sessionId))
-  for (const { eventId, playerId } of faces) {
-    if (taken.get(playerId) === false) refused.set(eventId, isPlayer)
-    else if (left <= 0) refused.set(eventId, tooMany)
-    else left -= 1
-  }
-  return { taken, refused }
+  // A guest of another practice is nobody's new face here: its name is not for this phone.
+  const own = taken.size > 0 ? await listPitchGuestIds(tx, sessionId) : new Set()
+  const strangers = faces.filter(({ playerId }) => taken.has(playerId) && !own.has(playerId))
+  return { taken, refused: new Map(strangers.map(({ eventId }) => [eventId, isPlayer])) }
 }
 
 /**

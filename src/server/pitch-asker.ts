@@ -6,6 +6,7 @@ import { AppError } from '#common/app-error'
 import { accept, type Result, refuse } from '#common/result'
 import { findHelperPass, type HelperPass } from '#data/helper-passes'
 import type { ClubTx } from '#data/in-club'
+import type { PitchHand } from '#data/pitch-events'
 import { getSession, type Session } from '#data/sessions'
 import { type PassPlace, passOfSigned } from '#server/helper-secret'
 import { findSignedIn } from '#server/viewer'
@@ -33,6 +34,13 @@ export async function listPitchAskers(): Promise<readonly PitchAsker[]> {
 
 export function clubIdOf(asker: PitchAsker): string {
   return asker.kind === 'coach' ? asker.viewer.clubId : asker.clubId
+}
+
+/** Under whom what the asker taps is kept. */
+export function handOf(asker: PitchAsker): Omit<PitchHand, 'at'> {
+  return asker.kind === 'coach'
+    ? { personId: asker.viewer.personId, helperPassId: null }
+    : { personId: null, helperPassId: asker.passId }
 }
 
 /** Whether a pass opens the practice at this moment. */
