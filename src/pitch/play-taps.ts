@@ -36,6 +36,6 @@ export function playTaps(standing: readonly DoneEvent[]): DecidedTaps {
     return false
   })
   const [asPlanned, ...more] = eventsOf(standing, 'asPlanned')
-  for (const { id } of more) setAside.push({ id, why: 'saidAnew' })
+  for (const { id } of more) setAside.push({ id, why: 'alreadySaid' })
   return { starts, roundsDone, asPlanned: asPlanned ?? null, startOf, setAside }
 }

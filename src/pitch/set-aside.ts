@@ -28,7 +28,7 @@ export type SetAsideReason =
   | 'noTime'
   /** Nobody who had a place in it was there. */
   | 'nobodyThere'
-  /** Another tap said later how it is. */
-  | 'saidAnew'
+  /** It was said already that all was as planned. */
+  | 'alreadySaid'
 
 export type SetAside = { readonly id: string; readonly why: SetAsideReason }

@@ -508,6 +508,15 @@ describe('out for today', () => {
 })
 
 describe('undo', () => {
+  it('of as planned that two phones said brings back nothing: both are taken back', () => {
+    const [one, other] = [aPhone('p1'), aPhone('p2')]
+    const first = one.tap(600, { kind: 'asPlanned', turns })
+    const second = other.tap(605, { kind: 'asPlanned', turns: turns.slice(0, 3) })
+    const state = stateOf(plan, letters, one, other)
+    expect([state.played.length, asideOf(state)]).toEqual([5, [`${second} alreadySaid`]])
+    expect(state.undoable[0]).toMatchObject({ event: { id: first }, also: [second] })
+  })
+
   it('takes back any number of steps, the last first', () => {
     const phone = begun()
     phone.done(300, 0, turns.slice(0, 3))
