@@ -24,6 +24,8 @@ export type AnnealWish = {
   readonly enough?: number
   /** The search may end as soon as every limit is kept. */
   readonly stopWhenMended?: boolean
+  /** How hot it begins, 1 as a rule; less leaves a good plan nearly as it is. */
+  readonly heat?: number
   /** Asked now and then; false ends the search early. */
   readonly mayGoOn: () => boolean
 }
@@ -42,8 +44,8 @@ export function anneal(board: Board, wish: AnnealWish): void {
   const propose = proposals(board, chains, wish)
   const limit = wish.restLimit
   const excess = allLimitExcess(board, limit)
-  const heat = startHeat(board, wish.goal)
-  const penalty = 20 * heat
+  const heat = startHeat(board, wish.goal) * (wish.heat ?? 1)
+  const penalty = 20 * startHeat(board, wish.goal)
   const now = { value: 0, excess }
   let best = { ...now, place: board.place.slice() }
   const first = firstValue(board, wish.goal)

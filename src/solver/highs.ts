@@ -26,7 +26,34 @@ export type SolverLimits = {
   readonly boundWanted?: number
 }
 
-export type Solver = { readonly solve: (model: LinearModel, limits: SolverLimits) => SolverAnswer }
+/** A column over the rows of a master: what it costs and its entries. */
+export type MasterColumn = {
+  readonly cost: number
+  readonly upper?: number
+  readonly entries: readonly (readonly [number, number])[]
+}
+
+export type MasterAnswer = {
+  readonly objective: number
+  readonly prices: Float64Array
+  readonly values: Float64Array
+  readonly work: number
+}
+
+/** A linear model whose rows stand and to which columns are added; each solving goes on from the last one's basis. */
+export type Master = {
+  readonly add: (columns: readonly MasterColumn[]) => void
+  /** Sets the most that a column may be, and what it costs. */
+  readonly change: (column: number, to: { readonly upper?: number; readonly cost?: number }) => void
+  /** Null when it was not solved in time. */
+  readonly solve: (timeMs: number) => MasterAnswer | null
+  readonly dispose: () => void
+}
+
+export type Solver = {
+  readonly solve: (model: LinearModel, limits: SolverLimits) => SolverAnswer
+  readonly openMaster: (rows: readonly { readonly lower: number; readonly upper: number }[]) => Master
+}
 
 let loading: Promise<Highs> | null = null
 
@@ -34,7 +61,74 @@ let loading: Promise<Highs> | null = null
 export async function loadSolver(): Promise<Solver> {
   loading ??= loadHighs()
   const highs = await loading
-  return { solve: (model, limits) => solve(highs, model, limits) }
+  return {
+    solve: (model, limits) => solve(highs, model, limits),
+    openMaster: (rows) => openMaster(highs, rows),
+  }
+}
+
+function openMaster(
+  highs: Highs,
+  rows: readonly { readonly lower: number; readonly upper: number }[],
+): Master {
+  const model = highs.createModel({
+    numCols: 0,
+    numRows: rows.length,
+    colCost: [],
+    colLower: [],
+    colUpper: [],
+    rowLower: rows.map(({ lower }) => lower),
+    rowUpper: rows.map(({ upper }) => upper),
+    matrix: {
+      format: 'csr',
+      numRows: rows.length,
+      numCols: 0,
+      starts: new Int32Array(rows.length + 1),
+      indices: [],
+      values: [],
+    },
+  })
+  model.options.set({ output_flag: false, presolve: 'off', solver: 'simplex', random_seed: 1, simplex_strategy: 4 })
+  return {
+    add: (columns) => {
+      const entries = columns.flatMap((column) => column.entries)
+      const starts = [0]
+      for (const column of columns) starts.push((starts.at(-1) ?? 0) + column.entries.length)
+      model.addCols({
+        cost: Float64Array.from(columns, ({ cost }) => cost),
+        lower: new Float64Array(columns.length),
+        upper: Float64Array.from(columns, ({ upper }) => upper ?? Number.POSITIVE_INFINITY),
+        matrix: {
+          format: 'csc',
+          numRows: rows.length,
+          numCols: columns.length,
+          starts: Int32Array.from(starts),
+          indices: Int32Array.from(entries, ([row]) => row),
+          values: Float64Array.from(entries, ([, value]) => value),
+        },
+      })
+    },
+    change: (column, { upper, cost }) => {
+      if (upper !== undefined) model.changeColBounds(column, 0, upper)
+      if (cost !== undefined) model.changeColCost(column, cost)
+    },
+    solve: (timeMs) => {
+      model.zeroAllClocks()
+      model.options.set({ time_limit: Math.max(0.001, timeMs / 1000) })
+      model.run()
+      if (model.getModelStatus() !== highs.constants.modelStatus.optimal) return null
+      const { colValue, rowDual } = model.getSolution()
+      return {
+        objective: model.getObjectiveValue(),
+        prices: rowDual,
+        values: colValue,
+        work: Number(model.info.get('simplex_iteration_count')),
+      }
+    },
+    dispose: () => {
+      model.dispose()
+    },
+  }
 }
 
 /** Runs HiGHS on one model. It blocks until it is done or a limit is reached. */

@@ -30,10 +30,9 @@ function addWindows(model: RotationModel, player: number, limit: number): void {
   for (let first = 0; first + limit < model.groups.length; first += 1) {
     if (!isThroughout(model, player, first, first + limit)) continue
     const groups = Array.from({ length: limit + 1 }, (_, step) => first + step)
-    model.linear.addRow(
-      { lower: 1 },
-      groups.flatMap((group) => activeEntries(model, player, group)),
-    )
+    const active = new Map(groups.flatMap((group) => activeEntries(model, player, group)))
+    // One who keeps through several of these turns has one turn of not resting more than needed: each counts once.
+    model.linear.addRow({ lower: 1 }, active)
   }
 }
 

@@ -40,6 +40,7 @@ export function lower(
     readonly enough?: number
     readonly reserveMs?: number
     readonly stopWhenMended?: boolean
+    readonly heat?: number
   },
 ): void {
   const { deadline, chance } = search

@@ -17,11 +17,13 @@ import { situationBound } from '#rotation/situation-bound'
 import { setDeadline } from '#solver/deadline'
 import { boundWithoutLimit, type Fairest, improveExactly } from '#solver/fairest-plan'
 import { findExactly, findQuickly } from '#solver/find-within-limit'
-import { improveByWindows } from '#solver/improve-by-windows'
+import { improveByTimetables } from '#solver/improve-by-timetables'
 import { polish } from '#solver/polish'
 import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/search'
 import type { OnProgress, SolveStage } from '#solver/solve-progress'
 
+/** Players times turns up to which whole timetables are the quickest way to a proof. */
+const fewPlaces = 350
 /** Exchanges tried before the exact solver is asked. */
 const firstTries = 40_000
 
@@ -147,10 +149,11 @@ type FairestOfAll = Fairest & { readonly without: Fairest | null }
 
 /** The fairest plan with the limit, and, as far as time allows, what would be possible without one. */
 async function findFairest(search: Search, { plan, used }: Within, tell: Tell): Promise<FairestOfAll> {
+  const { problem } = search
   const board = boardOf(search, plan)
   lower(search, board, { goal: 'unfairness', restLimit: used, tries: firstTries, reserveMs: polishMs })
   const start = planOf(board)
-  let fairest: Fairest = { plan: start, value: planValues(search.problem, start).unfairness, bound: 0 }
+  let fairest: Fairest = { plan: start, value: planValues(problem, start).unfairness, bound: 0 }
   tell('evening', fairest)
   const solver = await solverInTime(search)
   if (!solver) return { ...fairest, without: null }
@@ -163,21 +166,23 @@ async function findFairest(search: Search, { plan, used }: Within, tell: Tell): 
       ? improveExactly(search, solver, known, wish)
       : known
   // Where the limit had to be raised it ties every turn: counting turns together says little then.
-  const isTight = used !== search.problem.restLimit || hasOwnLimits(search.problem)
-  fairest = improve(fairest, {
-    restLimit: used,
-    share: used === null ? 1 : isTight ? 0.75 : 0.45,
-    byTurn: isTight,
-  })
-  tell('evening', fairest)
-  if (used === null) return { ...fairest, without: null }
-  if (isOpen(fairest) && search.deadline.leftMs() > 3 * polishMs)
-    fairest = improveByWindows(search, solver, fairest, {
-      restLimit: used,
-      untilMs: search.deadline.leftMs() * 0.35,
-    })
-  tell('evening', fairest)
-  fairest = improve(fairest, { restLimit: used, share: 0.9, byTurn: true })
+  const isTight = used !== problem.restLimit || hasOwnLimits(problem)
+  const byTimetables = () => {
+    if (isOpen(fairest) && search.deadline.leftMs() > 2 * polishMs)
+      fairest = improveByTimetables(search, solver, fairest, { restLimit: used, untilMs: polishMs })
+    tell('evening', fairest)
+  }
+  if (used === null) {
+    fairest = improve(fairest, { restLimit: used, share: 0.5, byTurn: false })
+    byTimetables()
+    return { ...fairest, without: null }
+  }
+  // Where there are few places the timetables come first; else turns are counted together as long as that may do.
+  const isSmall = problem.players.length * problem.turns.length <= fewPlaces
+  if (!isSmall && !isTight) fairest = improve(fairest, { restLimit: used, share: 0.3, byTurn: false })
+  // Timetables know nothing of what single players agreed to; turns by themselves do.
+  if (hasOwnLimits(problem)) fairest = improve(fairest, { restLimit: used, share: 0.5, byTurn: true })
+  byTimetables()
   return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
 }
 
