@@ -1,7 +1,7 @@
 import 'server-only'
 import type { Viewer } from '#access/viewer'
 import type { Problem } from '#common/problem'
-import { accept, type Result, refuse } from '#common/result'
+import { accept, InvariantError, type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
 import type { Author } from '#data/author'
 import { newId } from '#data/ids'
@@ -10,6 +10,7 @@ import { listPlayers } from '#data/players'
 import { changeSession, markWritten, type Session } from '#data/sessions'
 import { recordEvents } from '#data/turn-events'
 import { bookChanges } from '#pitch/book-changes'
+import { whyTooLong } from '#pitch/too-long'
 import { checkPractice } from '#practice/checks/check-practice'
 import type { PracticeEvent } from '#practice/event'
 import { eventsThatStand } from '#practice/replay'
@@ -20,6 +21,7 @@ import { problemsOfRegister, writeRegister } from '#server/session-register'
 import { bringBookUpToDate, openForWriting } from '#server/session-writing'
 import type { ConfirmInput } from '#server/whistle-input'
 import { whyNotWritable } from '#server/why-not-writable'
+import { checkLineOverlap } from '#squad/checks/line-overlap'
 import type { PlayerId } from '#squad/player'
 import type { RegisterLine } from '#squad/register'
 
@@ -86,6 +88,8 @@ async function whyNotWritten(tx: ClubTx, { tapped, register, input }: Deciding):
     return say('More was tapped since this page was opened. It stands below now: look at it, then write.')
   if (book.turns.length === 0 && register.length === 0)
     return say('Nothing was tapped of this practice: there is nothing to write.')
+  const tooLong = whyTooLong(book)
+  if (tooLong) return say(tooLong)
   if (typed && !input.overTyped) {
     const message =
       'Somebody typed this practice in, or corrected it, by hand. Say below whether what was tapped is to stand in its place.'
@@ -93,6 +97,12 @@ async function whyNotWritten(tx: ClubTx, { tapped, register, input }: Deciding):
   }
   const names = await namesOf(tx, tapped, register)
   const nameOf = (playerId: PlayerId) => names.get(playerId) ?? 'Somebody'
+  const doubled = checkLineOverlap(register).flatMap((fault) =>
+    fault.rule === 'linesOverlap' ? [register[fault.line]?.playerId ?? ''] : [],
+  )
+  // What was tapped always comes to a practice that can be; only a guest joined to somebody who was there too cannot.
+  if (doubled.length > 0)
+    return [...new Set(doubled)].flatMap((playerId) => say(thereTwice(nameOf(playerId))))
   const ofRegister = problemsOfRegister(
     { before: before.register, after: register },
     { takenBack: input.takenBack, nameOf },
@@ -100,11 +110,15 @@ async function whyNotWritten(tx: ClubTx, { tapped, register, input }: Deciding):
   if (ofRegister.length > 0) return ofRegister.map(({ message }) => ({ path: 'takenBack', message }))
   const presence = register.filter(({ state }) => state === 'here')
   const faults = checkPractice({ lengthSeconds: book.lengthSeconds, register: presence, turns: book.turns })
-  // What was tapped always comes to a practice that can be; only a guest joined to somebody who was there too cannot.
-  return faults.map(({ turn }) => ({
-    path: '',
-    message: `In turn ${turn + 1} one player has two places, or a place without being there: a guest was joined to somebody who was at the practice as well. Correct the practice by hand.`,
-  }))
+  if (faults.length > 0)
+    throw new InvariantError(
+      `taps of ${tapped.before.session.id} came to ${JSON.stringify(faults.slice(0, 3))}`,
+    )
+  return []
+}
+
+function thereTwice(name: string): string {
+  return `${name} was tapped as here at the same time as the guest who was joined to ${name}. Take one of the two back at the pitch page, or type the practice in by hand.`
 }
 
 async function namesOf(

@@ -1,6 +1,7 @@
 import 'server-only'
 import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
+import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
@@ -12,14 +13,14 @@ import { type ClubTx, inClub } from '#data/in-club'
 import { recordSpells, voidSpells } from '#data/match-spells'
 import { listPitchEvents } from '#data/pitch-events'
 import { listSessionIdsWith, recordRegister } from '#data/register-lines'
-import { getSession, lockSessions } from '#data/sessions'
+import { getSession, lockSessions, type Session } from '#data/sessions'
 import { recordEvents } from '#data/turn-events'
 import { loadWritten, type WrittenMatch, type WrittenPractice } from '#data/written-sessions'
 import type { PracticeEvent } from '#practice/event'
 import { eventsThatStand } from '#practice/replay'
 import { type Station, seatRoles } from '#practice/turn'
 import { type Done, saved } from '#server/action'
-import { joinGuestDeed } from '#server/pitch-book'
+import { isTappedTwice, joinGuestDeed, loadTapped } from '#server/pitch-book'
 import { bringBookUpToDate, openForWriting } from '#server/session-writing'
 import type { JoinGuestInput } from '#server/whistle-input'
 import { checkLineOverlap } from '#squad/checks/line-overlap'
@@ -56,14 +57,17 @@ export async function joinGuestOf(
       })
     const written = await loadWritten(tx, sessions)
     const joining = { guestId: guest.id, playerId: player.id }
-    const meet = written.find(({ register }) => isThereTwice(register, joining))
+    const meet =
+      written.find(({ register }) => isThereTwice(register, joining))?.session ??
+      (await findTappedTwice(tx, { sessions: [session, ...sessions], joining }))
     if (meet) {
-      const message = `${player.name} was at the session of ${meet.session.day} at the same time as this guest: they cannot be one player.`
+      const message = `${player.name} was at the session of ${meet.day} at the same time as this guest: they cannot be one player.`
       return refuse({ path: 'playerId', message })
     }
     const by = { personId: viewer.personId, at: now }
     for (const one of written) await rewrite(tx, { written: one, joining, by })
-    await joinGuest(tx, joining)
+    if (!(await joinGuest(tx, joining)))
+      throw new AppError('conflict', `guest ${guest.id} was joined meanwhile`)
     const detail = { playerId: player.id, sessions: written.length }
     await recordAudit(tx, { action: 'joinGuest', objectKind: 'player', objectId: guest.id, detail, by })
     for (const one of written) await bringBookUpToDate(tx, one.session, now)
@@ -91,6 +95,18 @@ function isThereTwice(register: WrittenPractice['register'], joining: Joining): 
   const { guestId, playerId } = joining
   const lines = register.filter((line) => line.playerId === guestId || line.playerId === playerId)
   return checkLineOverlap(lines.map((line) => ({ ...line, playerId }))).length > 0
+}
+
+/** The first practice in which both were tapped as there at once: it may not be in the book yet. */
+async function findTappedTwice(
+  tx: ClubTx,
+  { sessions, joining }: { readonly sessions: readonly Session[]; readonly joining: Joining },
+): Promise<Session | null> {
+  const practices = new Map(sessions.filter(({ kind }) => kind === 'practice').map((one) => [one.id, one]))
+  for (const session of practices.values()) {
+    if (isTappedTwice(await loadTapped(tx, session), joining)) return session
+  }
+  return null
 }
 
 type Rewriting<Written> = { readonly written: Written; readonly joining: Joining; readonly by: Author }

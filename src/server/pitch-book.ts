@@ -15,6 +15,8 @@ import type { PitchPlayer } from '#pitch/pitch-pack'
 import { foldPitch, type PitchState } from '#pitch/pitch-state'
 import type { PracticePlan } from '#planning/practice-plan'
 import { listPitchPlayers } from '#server/pitch-views'
+import { checkLineOverlap } from '#squad/checks/line-overlap'
+import type { PlayerId } from '#squad/player'
 import type { RegisterLine } from '#squad/register'
 
 /** Kinds of deed by which a practice is written without anybody typing. */
@@ -104,4 +106,13 @@ export function registerToWrite({
     ...state.players.filter(({ state: now }) => now !== 'missing').map(({ playerId }) => playerId),
   ])
   return [...book.register, ...before.register.filter(({ playerId }) => !tapped.has(playerId))]
+}
+
+/** Whether what was tapped has a guest and a player there at the same time: then they are not one. */
+export function isTappedTwice(
+  { book }: Pick<TappedPractice, 'book'>,
+  { guestId, playerId }: { readonly guestId: PlayerId; readonly playerId: PlayerId },
+): boolean {
+  const { register } = underJoinedIds(book, new Map([[guestId, playerId]]))
+  return checkLineOverlap(register.filter((line) => line.playerId === playerId)).length > 0
 }

@@ -117,6 +117,9 @@ test('a child’s day, the sides in their bibs, what rules cost, a search stoppe
   await expect(page.getByRole('button', { name: 'For today: Elif Copperdene' })).toHaveText(
     'at most 12 turns',
   )
+  // A design with sides has them kept from the start.
+  await expect(page.getByLabel(/Everyone keeps to their bibs/)).toBeChecked()
+  await page.getByLabel(/Everyone keeps to their bibs/).uncheck()
   await page.getByLabel(/Everyone keeps to their bibs/).check()
   await expect(page.getByRole('button', { name: 'Split them evenly' })).toBeVisible()
   await page.getByRole('button', { name: 'Stop, keep the best so far' }).click({ timeout: 10_000 })

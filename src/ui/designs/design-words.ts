@@ -3,6 +3,7 @@ import { fromMetres, fromSquareMetres } from '#practice/area-unit'
 import type { DesignRound, Ending } from '#practice/design'
 import type { AreaUnit } from '#practice/design-sheet'
 import type { RoundKind } from '#practice/round-kind'
+import { durationText } from '#ui/duration-text'
 import { counted } from '#ui/plural'
 import { words } from '#ui/words'
 
@@ -53,20 +54,12 @@ export function squareText(squareMetres: number | null, unit: AreaUnit): string 
 
 /** "6 turns of 40 s, 20 s between", "until the ball is dead, about 40 s". */
 export function turnsText(round: DesignRound): string {
-  if (round.isFreeGame) return `2 halves of ${clockText(round.turnSeconds)}, sides swapped`
+  if (round.isFreeGame) return `2 halves of ${durationText(round.turnSeconds)}, sides swapped`
   const length = round.isUntilDead
-    ? `, each until the ball is dead, about ${clockText(round.turnSeconds)}`
-    : ` of ${clockText(round.turnSeconds)}`
-  const gap = round.gapSeconds > 0 && round.turnCount > 1 ? `, ${clockText(round.gapSeconds)} between` : ''
+    ? `, each until the ball is dead, about ${durationText(round.turnSeconds)}`
+    : ` of ${durationText(round.turnSeconds)}`
+  const gap = round.gapSeconds > 0 && round.turnCount > 1 ? `, ${durationText(round.gapSeconds)} between` : ''
   return `${words.turns(round.turnCount)}${length}${gap}`
-}
-
-/** "45 s" under two minutes, else "5:30 min". */
-export function clockText(seconds: number): string {
-  const whole = Math.round(seconds)
-  if (whole < 120) return `${whole} s`
-  const rest = whole % 60
-  return rest === 0 ? `${whole / 60} min` : `${Math.floor(whole / 60)}:${String(rest).padStart(2, '0')} min`
 }
 
 /** "Goal: 2 points to the attackers". */

@@ -1,5 +1,5 @@
 import type { AdaptationEffect, RoundEffect } from '#practice/design-effects'
-import { clockText } from '#ui/designs/design-words'
+import { durationText } from '#ui/duration-text'
 import { counted } from '#ui/plural'
 
 /** What changes in some rounds alike, in short pieces. */
@@ -46,7 +46,7 @@ const measures: readonly Measure[] = [
     say: (was, is) => `playing to waiting ${was} → ${is}`,
   },
   {
-    text: ({ wholeSeconds }) => clockText(wholeSeconds),
+    text: ({ wholeSeconds }) => durationText(wholeSeconds),
     say: (was, is) => `${was} → ${is} altogether`,
   },
   {

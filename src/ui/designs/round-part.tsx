@@ -6,7 +6,8 @@ import { kindOfRound } from '#practice/round-kind'
 import { placesOfAll } from '#practice/round-places'
 import { shapesText, shapeText } from '#practice/shape-text'
 import { AreaDrawing } from '#ui/designs/area-drawing'
-import { clockText, endingText, kindWords, squareText, turnsText } from '#ui/designs/design-words'
+import { endingText, kindWords, squareText, turnsText } from '#ui/designs/design-words'
+import { durationText } from '#ui/duration-text'
 import { counted } from '#ui/plural'
 
 type RoundPartProps = {
@@ -72,8 +73,8 @@ function sharesText(
 ): string {
   const { placesTooMany, workSeconds, waitSeconds } = roundEffect(sheet, { round, children: turnout })
   if (placesTooMany > 0) return `${counted(placesTooMany, 'place')} too many: see below`
-  if (waitSeconds === 0) return `everybody plays all ${clockText(workSeconds)}`
-  return `each plays about ${clockText(workSeconds)} and waits ${clockText(waitSeconds)}`
+  if (waitSeconds === 0) return `everybody plays all ${durationText(workSeconds)}`
+  return `each plays about ${durationText(workSeconds)} and waits ${durationText(waitSeconds)}`
 }
 
 function keepersText({ keepersStay, isFreeGame }: DesignRound): string {

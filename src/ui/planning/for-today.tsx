@@ -3,7 +3,7 @@
 import type { PlannedPlayer } from '#planning/practice-plan'
 import { Stepper } from '#ui/entry/stepper'
 import { Toggle } from '#ui/entry/toggle'
-import { Check } from '#ui/planning/check'
+import { CheckBox } from '#ui/page/check-box'
 
 /** What is special about a child's day, short; empty: nothing. */
 export function todayWords(player: PlannedPlayer, turnCount: number): string {
@@ -56,18 +56,18 @@ export function ForToday({
         />
       </div>
       {player.keeps ? (
-        <Check
+        <CheckBox
           label="Not in goal today"
           isTicked={player.notInGoal}
           onChange={(notInGoal) => onChange({ notInGoal })}
         />
       ) : null}
-      <Check
+      <CheckBox
         label="Waits after each turn"
         isTicked={player.waitsAfterEachTurn}
         onChange={(waitsAfterEachTurn) => onChange({ waitsAfterEachTurn })}
       />
-      <Check
+      <CheckBox
         label="At most so many turns"
         isTicked={player.mostTurns !== null}
         onChange={(isOn) => onChange({ mostTurns: isOn ? Math.ceil(turnCount / 2) : null })}

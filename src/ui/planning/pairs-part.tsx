@@ -6,11 +6,11 @@ import type { PlanRequest } from '#planning/practice-plan'
 import type { SendForm } from '#ui/entry/send-form'
 import { formatDay } from '#ui/format-day'
 import { Button } from '#ui/page/button'
+import { CheckBox } from '#ui/page/check-box'
 import { Details } from '#ui/page/details'
 import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
 import { Select } from '#ui/page/select'
-import { Check } from '#ui/planning/check'
 import type { NameOf, PlanningPair, PlanningPlayer } from '#ui/planning/planning-types'
 
 type PairsPartProps = {
@@ -49,7 +49,7 @@ export function PairsPart(props: PairsPartProps) {
       <ul className="mt-2">
         {pairs.map((pair) => (
           <li key={pair.id} className="flex flex-wrap items-center gap-x-4 border-b border-rule py-1.5">
-            <Check
+            <CheckBox
               label={`${nameOf(pair.playerIds[0])} and ${nameOf(pair.playerIds[1])}: ${kinds[pair.kind]}${pair.lastDay ? `, until ${formatDay(pair.lastDay, 'short')}` : ''}`}
               isTicked={request[pair.kind].some((own) => isSamePair(own, pair.playerIds))}
               onChange={(isOn) => toggle(pair, isOn)}

@@ -1,13 +1,5 @@
-import type { Seconds } from '#common/time'
 import type { AreaShape, DesignRound } from '#practice/design'
-
-/** "2 min 10 s", "45 s". */
-export function waitText(seconds: Seconds): string {
-  const minutes = Math.floor(seconds / 60)
-  const left = Math.round(seconds - minutes * 60)
-  if (minutes === 0) return `${left} s`
-  return left === 0 ? `${minutes} min` : `${minutes} min ${left} s`
-}
+import { durationText } from '#ui/duration-text'
 
 /** "3v2 and a goalkeeper". */
 export function shapeWords({ attack, defend, keep }: AreaShape): string {
@@ -24,6 +16,6 @@ export function areasWords(stations: readonly AreaShape[]): string {
 
 /** "6 turns of 40 s". */
 export function turnsWords({ turnCount, turnSeconds, isUntilDead }: DesignRound): string {
-  const length = isUntilDead ? `about ${waitText(turnSeconds)}` : waitText(turnSeconds)
+  const length = isUntilDead ? `about ${durationText(turnSeconds)}` : durationText(turnSeconds)
   return `${turnCount} ${turnCount === 1 ? 'turn' : 'turns'} of ${length}`
 }

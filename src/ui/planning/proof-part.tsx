@@ -11,9 +11,9 @@ import { turnFrames } from '#planning/turn-frames'
 import { goesTwice } from '#rotation/goes-twice'
 import { planValues } from '#rotation/plan-values'
 import { togetherTurns } from '#rotation/together-turns'
+import { durationText } from '#ui/duration-text'
 import { Button } from '#ui/page/button'
 import { Notice } from '#ui/page/notice'
-import { waitText } from '#ui/planning/plan-words'
 import type { NameOf } from '#ui/planning/planning-types'
 import { ProgressBar } from '#ui/planning/progress-bar'
 import type { PlanSearch } from '#ui/planning/use-plan-draft'
@@ -83,7 +83,7 @@ function PlanFacts({ request, made, nameOf }: Pick<ProofPartProps, 'request' | '
       <li>
         {turns === 0
           ? 'Nobody waits at all.'
-          : `Nobody waits more than ${counted(turns, 'turn')} in a row${asked !== null && turns > asked ? `; ${counted(asked, 'turn')} was asked for` : ''}. Longest by the clock: ${waitText(wait?.seconds ?? 0)}, ${nameOf(request.players[longest]?.playerId ?? '')}.`}
+          : `Nobody waits more than ${counted(turns, 'turn')} in a row${asked !== null && turns > asked ? `; ${counted(asked, 'turn')} was asked for` : ''}. Longest by the clock: ${durationText(wait?.seconds ?? 0)}, ${nameOf(request.players[longest]?.playerId ?? '')}.`}
       </li>
       <li>
         {changes === 0

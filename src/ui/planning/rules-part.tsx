@@ -4,7 +4,7 @@ import type { PlanRequest, PlanRules } from '#planning/practice-plan'
 import { withEvenSides } from '#planning/split-sides'
 import { Stepper } from '#ui/entry/stepper'
 import { Button } from '#ui/page/button'
-import { Check } from '#ui/planning/check'
+import { CheckBox } from '#ui/page/check-box'
 import type { NameOf, PlanningPlayer } from '#ui/planning/planning-types'
 import { seasonFor } from '#ui/planning/season-for'
 import { listed } from '#ui/plural'
@@ -36,7 +36,7 @@ export function RulesPart({ request, players, nameOf, onAsk }: RulesPartProps) {
   return (
     <div className="grid gap-x-10 gap-y-2 sm:grid-cols-2">
       <div>
-        <Check
+        <CheckBox
           label="Nobody waits long"
           hint="Most turns in a row that anyone waits. Where the numbers forbid it, the fewest possible."
           isTicked={rules.restLimit !== null}
@@ -54,13 +54,13 @@ export function RulesPart({ request, players, nameOf, onAsk }: RulesPartProps) {
           </div>
         )}
       </div>
-      <Check
+      <CheckBox
         label="Catch up gently"
         hint="Nobody gets more than half as much again, or less than half, of an even share of attack or defence today; the rest carries over."
         isTicked={rules.isGentle}
         onChange={(isGentle) => setRules({ isGentle })}
       />
-      <Check
+      <CheckBox
         label="Make up for matches, too"
         hint="Otherwise only what happened in practices counts."
         isTicked={rules.countsMatches ?? false}
@@ -82,7 +82,7 @@ function Sides({ request, nameOf, onAsk }: Pick<RulesPartProps, 'request' | 'nam
     listed(request.players.filter((player) => player.side === side).map(({ playerId }) => nameOf(playerId)))
   return (
     <div>
-      <Check
+      <CheckBox
         label="Everyone keeps to their bibs"
         hint="The same side all practice. What that costs in evenness stands under the prices."
         isTicked={request.rules.keepsSides}

@@ -2,9 +2,9 @@ import type { AfterTheWhistle } from '#pitch/after-the-whistle'
 import type { PitchSide } from '#pitch/side-points'
 import type { DesignRound } from '#practice/design'
 import { capital } from '#ui/capital'
+import { durationText } from '#ui/duration-text'
 import { Details } from '#ui/page/details'
 import { sizeWords } from '#ui/pitch/choice-size'
-import { waitText } from '#ui/planning/plan-words'
 import { counted, listed } from '#ui/plural'
 import { words } from '#ui/words'
 
@@ -26,10 +26,10 @@ export function LookedBack({ after, nameOf, roundName, roundOfTurn, bibs }: Look
   return (
     <div className="space-y-3">
       <p className="max-w-prose">
-        Ball in play: {waitText(ballInPlay.seconds)}
+        Ball in play: {durationText(ballInPlay.seconds)}
         {ballInPlay.share === null ? '' : `, ${Math.round(ballInPlay.share * 100)} % of the practice`}.{' '}
         {longestWait
-          ? `Longest wait by the clock: ${nameOf(longestWait.playerId)}, ${waitText(longestWait.to - longestWait.from)}, time between the balls included.`
+          ? `Longest wait by the clock: ${nameOf(longestWait.playerId)}, ${durationText(longestWait.to - longestWait.from)}, time between the balls included.`
           : 'Nobody waited.'}
       </p>
       {points.length > 0 ? (

@@ -74,7 +74,7 @@ describe('words of a design', () => {
       '4 turns, each until the ball is dead, about 60 s',
     )
     expect(turnsText(aRound([], { isFreeGame: true, turnCount: 2, turnSeconds: 330 }))).toBe(
-      '2 halves of 5:30 min, sides swapped',
+      '2 halves of 5 min 30 s, sides swapped',
     )
   })
 

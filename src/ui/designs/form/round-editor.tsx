@@ -7,7 +7,6 @@ import { placesOfAll } from '#practice/round-places'
 import { shapesText } from '#practice/shape-text'
 import { AreaDrawing } from '#ui/designs/area-drawing'
 import { kindWords } from '#ui/designs/design-words'
-import { CheckBox } from '#ui/designs/form/check-box'
 import { ChoicePart } from '#ui/designs/form/choice-part'
 import { EndingsPart } from '#ui/designs/form/endings-part'
 import { FieldProblem, NumberField } from '#ui/designs/form/number-field'
@@ -15,6 +14,7 @@ import { ShapeSteppers } from '#ui/designs/form/shape-steppers'
 import { TextField } from '#ui/designs/form/text-field'
 import { Toggle } from '#ui/entry/toggle'
 import { Button } from '#ui/page/button'
+import { CheckBox } from '#ui/page/check-box'
 
 export type RoundEditorProps = {
   readonly design: DraftDesign

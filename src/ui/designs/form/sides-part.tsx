@@ -1,10 +1,10 @@
 'use client'
 
-import { CheckBox } from '#ui/designs/form/check-box'
 import { FieldProblem } from '#ui/designs/form/number-field'
 import type { EditPartProps } from '#ui/designs/form/rounds-part'
 import { TextField } from '#ui/designs/form/text-field'
 import { Toggle } from '#ui/entry/toggle'
+import { CheckBox } from '#ui/page/check-box'
 import { SectionTitle } from '#ui/page/section-title'
 
 /** Two sides in their bibs for the whole practice, or none. */

@@ -7,10 +7,10 @@ type CheckBoxProps = {
   readonly onChange: (isTicked: boolean) => void
 }
 
-/** A box to tick in a form that is sent whole. */
+/** A box to tick that changes the page at once; `Tick` is one that is sent with its form. */
 export function CheckBox({ label, hint, isTicked, onChange }: CheckBoxProps) {
   return (
-    <label className="tap flex max-w-prose cursor-pointer items-center gap-3">
+    <label className="tap flex max-w-prose cursor-pointer items-center gap-3 py-1">
       <input
         type="checkbox"
         checked={isTicked}
