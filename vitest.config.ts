@@ -19,6 +19,8 @@ const unit = {
   exclude: [...needsDatabase, ...needsProcess, 'tests/browser/**'],
   // A time zone can be set for a process, not for a thread.
   pool: 'forks' as const,
+  // Generous: what a test waits for is the machine, which may be busy or slow.
+  testTimeout: 60_000,
 }
 
 export default defineConfig({
@@ -43,7 +45,7 @@ export default defineConfig({
           pool: 'forks',
           globalSetup: 'tests/support/database-setup.ts',
           setupFiles: 'tests/support/database-for-this-file.ts',
-          testTimeout: 20_000,
+          testTimeout: 60_000,
         },
       },
       {
