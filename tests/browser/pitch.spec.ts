@@ -1,5 +1,6 @@
 import { type BrowserContext, type BrowserContextOptions, expect, type Page, test } from '@playwright/test'
 import { expectGoodPage } from './support/axe'
+import { builtAnew } from './support/next-build'
 import { atThePitch, eventsOnPhone, expectSameInBook, ids, ownBook, practiceSecond } from './support/pitch'
 
 // One book of its own, two practices of the demo that are planned: the first test plays the one, the others the other.
@@ -23,7 +24,7 @@ test.afterEach(async () => {
 })
 
 async function newPhone(browser: import('@playwright/test').Browser, more: BrowserContextOptions = {}) {
-  const context = await browser.newContext({ ...phone, ...more, baseURL: book.address })
+  const context = await browser.newContext({ ...phone, baseURL: book.address, ...more })
   contexts.push(context)
   return context
 }
@@ -205,6 +206,7 @@ test('signing out with taps that are not sent asks first; a phone that has sent 
   await desk.getByRole('button', { name: 'Sign out' }).tap()
   await context.unroute('**/api/pitch/**')
   await desk.getByRole('link', { name: 'Send them first' }).tap()
+  await expect(desk.getByRole('link', { name: /Jun 2026/ })).toBeVisible()
   await expect(desk.getByText(/not sent yet/)).toBeHidden({ timeout: 20_000 })
   await desk.goto('/')
   await desk.getByRole('button', { name: 'Sign out' }).tap()
@@ -217,4 +219,48 @@ test('signing out with taps that are not sent asks first; a phone that has sent 
   await expect.poll(left).toEqual([])
   await desk.goto('/pitch')
   await expect(desk.getByText('No practice is on this phone yet.')).toBeVisible()
+})
+
+test('a new build takes the place of the old one whole, with what is not sent yet; half a build does not', async ({
+  browser,
+}) => {
+  const between = await builtAnew(book.address)
+  const context = await newPhone(browser, { baseURL: between.address })
+  const page = await atThePitch(context, 'Samir')
+  const buildOf = () =>
+    page.evaluate(async () => (await caches.keys()).filter((name) => name.startsWith('turnbook-')))
+  const [old = ''] = await buildOf()
+  const update = () =>
+    page.evaluate(async () => {
+      const registration = await navigator.serviceWorker.getRegistration('/pitch')
+      await registration?.update().catch(() => undefined)
+    })
+  const installsOver = () =>
+    page.evaluate(async () => !(await navigator.serviceWorker.getRegistration('/pitch'))?.installing)
+  await context.route('**/api/pitch/**', (route) => route.abort())
+  await screen(page, 'Who is here').tap()
+  await page.getByRole('button', { name: '+ name' }).tap()
+  await page.getByLabel('First name of the new face').fill('Thistle')
+  await page.getByRole('button', { name: 'Here', exact: true }).tap()
+  await expect(page.getByText(/1 not sent yet/)).toBeVisible()
+
+  // One of its files cannot be had: the phone goes on with the build that it has.
+  between.serve('half', (text) => text.replace('const files = [', 'const files = ["/_next/static/gone.js",'))
+  await update()
+  await expect.poll(installsOver).toBe(true)
+  await expect.poll(buildOf).toEqual([old])
+
+  for (const build of ['second', 'third']) {
+    between.serve(build)
+    await update()
+    await expect.poll(buildOf, { timeout: 20_000 }).toContain(`turnbook-${build}`)
+    await expect.poll(installsOver).toBe(true)
+  }
+  // The page that is open may still ask for files of the build before; those of the one before that are gone.
+  await expect.poll(buildOf).toEqual(['turnbook-second', 'turnbook-third'])
+  await context.setOffline(true)
+  await page.reload()
+  await expect(page.getByText(/1 not sent yet/)).toBeVisible()
+  await expect(page.getByRole('button', { name: /^Thistle/ })).toBeVisible()
+  between.end()
 })

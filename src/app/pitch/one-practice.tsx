@@ -40,6 +40,12 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
     clock.see(events)
   }, [events, state, clock])
 
+  const isHere = pack !== null
+  useEffect(() => {
+    // Where space runs short the browser would rather throw away what nobody asked it to keep.
+    if (isHere) void navigator.storage?.persist?.().catch(() => false)
+  }, [isHere])
+
   const tap = useCallback(
     async (make: (before: PitchState) => readonly Deed[]) => {
       const device = await deviceId().catch(() => uuidv7())

@@ -10,7 +10,12 @@ self.addEventListener('install', (event) => {
   // All or nothing: a phone that holds half a build must go on with the one before.
   const keep = async () => {
     const cache = await caches.open(own)
-    await cache.addAll([...pages, ...files].map((path) => new Request(path, { cache: 'reload' })))
+    try {
+      await cache.addAll([...pages, ...files].map((path) => new Request(path, { cache: 'reload' })))
+    } catch (error) {
+      await caches.delete(own)
+      throw error
+    }
     await self.skipWaiting()
   }
   event.waitUntil(keep())
