@@ -1,4 +1,5 @@
 import { deviceId, findPractice, keepAnswer, keepPack, listWaiting } from '#app/pitch/pitch-store'
+import { firstBatch } from '#pitch/first-batch'
 import type { PitchAnswer, PitchBatch, PitchPack, PitchRefusal } from '#pitch/pitch-pack'
 
 /** How an exchange with the server went. */
@@ -16,7 +17,8 @@ export type ServerClock = {
   readonly serverNow: number
 }
 
-const batch = 200
+/** Half of what the server takes at once. */
+const most = { events: 200, letters: 1_000_000 }
 const patienceMs = 12_000
 
 /** Fetches the practice anew and keeps it. */
@@ -32,9 +34,14 @@ export async function fetchPractice(sessionId: string): Promise<Exchange> {
  */
 export async function sendWaiting(sessionId: string): Promise<Exchange> {
   for (;;) {
-    const waiting = (await listWaiting(sessionId)).slice(0, batch)
+    const waiting = (await listWaiting(sessionId)).map(({ id, deviceId, at, deed }) => ({
+      id,
+      deviceId,
+      at,
+      deed,
+    }))
     const cursor = (await findPractice(sessionId))?.cursor ?? 0
-    const events = waiting.map(({ id, deviceId, at, deed }) => ({ id, deviceId, at, deed }))
+    const events = firstBatch(waiting, most)
     const body: PitchBatch = { deviceId: await deviceId(), cursor, events }
     const answer = await ask<PitchAnswer>(sessionId, {
       method: 'POST',
@@ -44,7 +51,7 @@ export async function sendWaiting(sessionId: string): Promise<Exchange> {
     if (answer.kind !== 'done') return answer
     await keepAnswer(sessionId, answer.value, Date.now())
     const isStuck = answer.value.stored.length + answer.value.refused.length === 0
-    if (waiting.length < batch || isStuck) return answer
+    if (events.length === waiting.length || isStuck) return answer
   }
 }
 
