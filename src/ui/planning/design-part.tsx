@@ -1,7 +1,7 @@
 'use client'
 
 import { useMemo, useState } from 'react'
-import { designForDay } from '#planning/new-request'
+import { changesMade, designForDay } from '#planning/new-request'
 import type { PlanRequest } from '#planning/practice-plan'
 import type { ThemeShort } from '#planning/season-gaps'
 import { type SuggestedDesign, suggestDesigns } from '#planning/suggest-designs'
@@ -9,6 +9,7 @@ import type { DesignSheet } from '#practice/design-sheet'
 import type { Theme } from '#themes/theme'
 import { themeAndBelow } from '#themes/theme-lines'
 import { capital } from '#ui/capital'
+import { forWhomWords } from '#ui/designs/design-words'
 import { fieldLook } from '#ui/page/field'
 import { areasWords, turnsWords } from '#ui/planning/plan-words'
 import { counted } from '#ui/plural'
@@ -128,12 +129,9 @@ function Adaptations({
   readonly onDesign: DesignPartProps['onDesign']
 }) {
   if (sheet.adaptations.length === 0) return null
-  const made = sheet.adaptations
-    .filter(({ title }) => request.design.changes?.includes(title))
-    .map(({ id }) => id)
+  const made = changesMade(sheet, request.design)
   const toggle = (id: string) =>
     onDesign(designForDay(sheet, made.includes(id) ? made.filter((own) => own !== id) : [...made, id]))
-  const whom = { attack: 'the attackers', defend: 'the defenders', keep: 'the goalkeeper', all: 'everyone' }
   return (
     <fieldset>
       <legend className="text-sm font-medium text-soft">Change it for the day</legend>
@@ -150,7 +148,7 @@ function Adaptations({
               <span>
                 <span className="font-medium">{title}</span>{' '}
                 <span className="text-sm text-soft">
-                  {capital(makes)} for {whom[forWhom]}. {why}
+                  {capital(makes)} for {forWhomWords[forWhom]}. {why}
                 </span>
               </span>
             </label>
