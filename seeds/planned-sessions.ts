@@ -2,6 +2,7 @@ import { getDesign } from '#data/designs'
 import type { ClubTx } from '#data/in-club'
 import { savePlan } from '#data/session-plans'
 import { getSession } from '#data/sessions'
+import { withFreeGameForAll } from '#planning/free-game-for-all'
 import { designForDay, expectedPlayer } from '#planning/new-request'
 import { proofOfPlan } from '#planning/plan-proof'
 import { plannedTurns } from '#planning/planned-turns'
@@ -48,8 +49,9 @@ export async function planDemoSessions(
     }
     const by = { personId: session.ledById, at: now }
     // Where a design asks for more goalkeepers than the squad has, its coach takes the nearest that works.
-    const [nearest] = waysOut(request, () => '')
-    const plan = await worked(nearest?.request ?? request, workLimit)
+    const everybody = withFreeGameForAll(request)
+    const [nearest] = waysOut(everybody, () => '')
+    const plan = await worked(nearest?.request ?? everybody, workLimit)
     await savePlan(tx, { sessionId: session.id, plan, knownVersion: 0, by })
   }
 }

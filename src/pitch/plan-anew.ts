@@ -3,6 +3,7 @@ import type { PitchPlayer } from '#pitch/pitch-pack'
 import { stateAt } from '#pitch/pitch-register'
 import type { PitchState } from '#pitch/pitch-state'
 import { requestNow } from '#pitch/request-now'
+import { changedOver, freeGameForAll, isFreeGameForAll } from '#planning/free-game-for-all'
 import type { PlanRequest, PracticePlan } from '#planning/practice-plan'
 import { problemOfRequest, withFreeGames, withMirroredHalves } from '#planning/problem-of-request'
 import { turnFrames } from '#planning/turn-frames'
@@ -11,6 +12,7 @@ import { away, resting, seatPlace } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
 import type { RotationProblem, StationSeats } from '#rotation/problem'
 import { type Replan, type ReplanWish, replan } from '#rotation/replan'
+import { withStations } from '#rotation/stretch-turns'
 
 /** Areas that were chosen for what is left of a round, since those planned cannot be filled. */
 export type ChosenShapes = ReadonlyMap<number, readonly StationSeats[]>
@@ -116,12 +118,36 @@ function problemNow(
         : isExpected(state, at.request, place, index),
     ),
   }))
-  return { ...base, turns, players }
+  return withFullGames(
+    { ...base, turns, players },
+    { state, chosen, request: at.request, from: at.firstFree },
+  )
 }
 
-/** In the second half of a free game the sides have swapped attack and defence. */
-function changedOver({ attack, defend, keep }: StationSeats): StationSeats {
-  return { attack: defend, defend: attack, keep }
+/** Where everybody was to play the free game, everybody who is here now plays it; one that is called stays as it is. */
+function withFullGames(
+  problem: RotationProblem,
+  {
+    state,
+    chosen,
+    request,
+    from,
+  }: Pick<AnewWish, 'state' | 'chosen'> & { readonly request: PlanRequest; readonly from: number },
+): RotationProblem {
+  if (!isFreeGameForAll(state.plan)) return problem
+  const frames = turnFrames(request.design.rounds)
+  return request.design.rounds.reduce((own, round, index) => {
+    const [first, second = null] = frames.flatMap((frame, turn) =>
+      frame.round === index && turn >= from ? [turn] : [],
+    )
+    if (!round.isFreeGame || first === undefined || chosen?.has(index)) return own
+    const isSecondAlone = frames[first]?.half === 1
+    const drawn = isSecondAlone ? { ...round, stations: round.stations.map(changedOver) } : round
+    const shape = freeGameForAll(own, { halves: { first, second }, round: drawn })
+    if (shape === null) return own
+    const game = withStations(own, [first], shape)
+    return second === null ? game : withStations(game, [second], shape.map(changedOver))
+  }, problem)
 }
 
 function seatsOf(stations: readonly Station[]): readonly StationSeats[] {

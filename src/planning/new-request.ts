@@ -22,6 +22,14 @@ export function designForDay(
   }
 }
 
+/** Which adaptations of a design were made for the day, by their ids. */
+export function changesMade(
+  sheet: DesignSheet,
+  { changes }: Pick<PlanRequest['design'], 'changes'>,
+): readonly string[] {
+  return sheet.adaptations.filter(({ title }) => changes?.includes(title)).map(({ id }) => id)
+}
+
 /**
  * A request with another design: who was expected to the end still is, and locks, which were of other turns, are gone.
  * A design with sides after one without puts everyone in bibs.

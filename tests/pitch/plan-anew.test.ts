@@ -100,6 +100,29 @@ describe('a new rotation', () => {
     expect(turnsOf(made).flatMap(seated)).toContain('g1')
   })
 
+  it('has everybody who is here in the free game, where everybody was to play it', () => {
+    const turns = [
+      aPlannedTurn(0, 'abc/de'),
+      aPlannedTurn(0, 'fgh/ab'),
+      aPlannedTurn(1, 'abcd/efgh'),
+      aPlannedTurn(1, 'efgh/abcd'),
+    ]
+    const drawn = (attack: number) => [{ attack, defend: attack, keep: 0 }]
+    const rounds = (attack: number) =>
+      [
+        { title: 'Turns', stations: [{ attack: 3, defend: 2, keep: 0 }] },
+        { title: 'Free game', stations: drawn(attack), isFreeGame: true },
+      ].map((round) => ({ turnCount: 2, turnSeconds: 60, gapSeconds: 15, ...round }))
+    const plan = aPlan(turns, { rounds: rounds(4) })
+    const tapped = aPhone()
+    tapped.here('abcdefg')
+    const made = turnsOf(anew(plan, foldPitch(plan, roster, tapped.events)))
+    expect(made.map((turn) => seated(turn).length)).toEqual([5, 5, 7, 7])
+    const asDrawn = { ...plan, design: { ...plan.design, rounds: rounds(3) } }
+    const kept = turnsOf(anew(asDrawn, foldPitch(asDrawn, roster, tapped.events)))
+    expect(kept.map((turn) => seated(turn).length)).toEqual([5, 5, 6, 6])
+  })
+
   it('keeps a place for who is to come later and has not come yet, and none for who was to leave', () => {
     const plan = planOfEight((own) => ({
       ...own,

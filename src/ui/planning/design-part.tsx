@@ -1,7 +1,7 @@
 'use client'
 
 import { useMemo, useState } from 'react'
-import { designForDay } from '#planning/new-request'
+import { changesMade, designForDay } from '#planning/new-request'
 import type { PlanRequest } from '#planning/practice-plan'
 import type { ThemeShort } from '#planning/season-gaps'
 import { type SuggestedDesign, suggestDesigns } from '#planning/suggest-designs'
@@ -129,9 +129,7 @@ function Adaptations({
   readonly onDesign: DesignPartProps['onDesign']
 }) {
   if (sheet.adaptations.length === 0) return null
-  const made = sheet.adaptations
-    .filter(({ title }) => request.design.changes?.includes(title))
-    .map(({ id }) => id)
+  const made = changesMade(sheet, request.design)
   const toggle = (id: string) =>
     onDesign(designForDay(sheet, made.includes(id) ? made.filter((own) => own !== id) : [...made, id]))
   return (

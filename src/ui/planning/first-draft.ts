@@ -1,4 +1,5 @@
 import { presentByRegister } from '#planning/expected'
+import { withFreeGameForAll } from '#planning/free-game-for-all'
 import { designForDay, expectedPlayer } from '#planning/new-request'
 import { draftOf, draftOfSaved, type PlanDraft } from '#planning/plan-draft'
 import { planFaults } from '#planning/plan-faults'
@@ -64,7 +65,7 @@ function newRequest(start: PlanningStart): PlanRequest {
   const [suggested] = suggestDesigns(start.designs, { short: start.themeShort, expected: members })
   const sheet = start.designs.find(({ id }) => id === start.session.designId) ?? suggested?.design
   const design = sheet ? designForDay(sheet) : noDesign
-  return withSidesOfDesign({
+  const inBibs = withSidesOfDesign({
     design,
     players: expectedPlayers(start, design),
     rules: { restLimit: start.policy.restLimitTurns, isGentle: true, keepsSides: false },
@@ -72,6 +73,7 @@ function newRequest(start: PlanningStart): PlanRequest {
     together: pairsOf(start.pairs, 'together'),
     locks: [],
   })
+  return withFreeGameForAll(inBibs)
 }
 
 const noDesign: PlanRequest['design'] = { id: null, name: '', themeId: null, sides: null, rounds: [] }

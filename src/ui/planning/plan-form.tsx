@@ -1,6 +1,7 @@
 'use client'
 
 import { useActionState, useCallback, useEffect, useMemo } from 'react'
+import { keepingFreeGame } from '#planning/free-game-for-all'
 import { planOfDraft } from '#planning/plan-draft'
 import type { PlanSolver } from '#planning/plan-solver'
 import { isSamePlan } from '#planning/same-plan'
@@ -20,7 +21,7 @@ import { PricesPart } from '#ui/planning/prices-part'
 import { usePlanDraft } from '#ui/planning/use-plan-draft'
 
 export type PlanFormProps = PlanningStart &
-  Omit<PlanInputsProps, 'request' | 'nameOf' | 'onAsk'> & {
+  Omit<PlanInputsProps, 'request' | 'nameOf' | 'onAsk' | 'onFreeGame'> & {
     readonly session: { readonly id: string; readonly day: string; readonly designId: string | null }
     readonly version: number
     readonly policy: PlanningPolicy
@@ -34,13 +35,17 @@ export function PlanForm(props: PlanFormProps) {
   const editing = usePlanDraft(() => firstDraft(props), solver)
   const { draft, ask } = editing
   const names = useMemo(() => new Map(players.map(({ id, name }) => [id, name])), [players])
+  const askForAll = useCallback<typeof ask>(
+    (change) => ask((own) => keepingFreeGame(own, change(own))),
+    [ask],
+  )
   const nameOf = useCallback((id: string) => names.get(id) ?? 'Somebody', [names])
   const plan = useMemo(() => planOfDraft(draft), [draft])
   const isSaved = plan !== null && props.plan !== null && isSamePlan(plan, props.plan)
   useLeavingAsks(editing.canUndo && !isSaved)
   return (
     <div className="space-y-10">
-      <PlanInputs {...props} request={draft.request} nameOf={nameOf} onAsk={ask} />
+      <PlanInputs {...props} request={draft.request} nameOf={nameOf} onAsk={askForAll} onFreeGame={ask} />
       <section className="space-y-4">
         <SectionTitle id="the-plan">The plan</SectionTitle>
         <PlanResult editing={editing} nameOf={nameOf} />

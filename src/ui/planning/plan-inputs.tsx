@@ -13,6 +13,7 @@ import { Details } from '#ui/page/details'
 import { SectionTitle } from '#ui/page/section-title'
 import { DesignPart } from '#ui/planning/design-part'
 import { ExpectedPart } from '#ui/planning/expected-part'
+import { FreeGamePart } from '#ui/planning/free-game-part'
 import { PairsPart } from '#ui/planning/pairs-part'
 import type { NameOf, PlanningPair, PlanningPlayer } from '#ui/planning/planning-types'
 import { RulesPart } from '#ui/planning/rules-part'
@@ -31,6 +32,8 @@ export type PlanInputsProps = {
   readonly addPair: SendForm
   readonly endPair: SendForm
   readonly onAsk: (change: (request: PlanRequest) => PlanRequest) => void
+  /** The same for a change of the free game itself, which is left as it is asked for. */
+  readonly onFreeGame: (change: (request: PlanRequest) => PlanRequest) => void
 }
 
 /** What a plan is asked for: the practice, who is expected, the rules and the pairs. */
@@ -68,6 +71,7 @@ export function PlanInputs(props: PlanInputsProps) {
       <section className="space-y-4">
         <SectionTitle>Rules for this practice</SectionTitle>
         <RulesPart request={request} players={players} nameOf={props.nameOf} onAsk={onAsk} />
+        <FreeGamePart request={request} designs={props.designs} onAsk={props.onFreeGame} />
         <PairsPart
           squadId={props.squadId}
           day={props.session.day}
