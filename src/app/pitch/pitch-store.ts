@@ -1,5 +1,6 @@
 import Dexie, { type EntityTable } from 'dexie'
 import { v7 as uuidv7 } from 'uuid'
+import { isToForget } from '#pitch/kept-on-phone'
 import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchAnswer, PitchPack } from '#pitch/pitch-pack'
 
@@ -107,14 +108,12 @@ export async function forgetEverything(): Promise<void> {
   await store.delete()
 }
 
-const keptMs = 14 * 24 * 60 * 60 * 1000
-
-/** Practices that were fetched two weeks ago or longer and have nothing left to send are taken off this phone. */
+/** Practices that are over and done with are taken off this phone. */
 export async function forgetOld(now: number): Promise<void> {
   await store.transaction('rw', store.practices, store.events, async () => {
-    const old = await store.practices.filter(({ fetchedAt }) => fetchedAt < now - keptMs).toArray()
-    for (const { sessionId } of old) {
-      if ((await store.events.where({ sessionId, state: 'waiting' }).count()) > 0) continue
+    for (const { sessionId, pack, fetchedAt } of await store.practices.toArray()) {
+      const waiting = await store.events.where({ sessionId, state: 'waiting' }).count()
+      if (!isToForget({ pack, fetchedAt, waiting }, now)) continue
       await store.events.where({ sessionId }).delete()
       await store.practices.delete(sessionId)
     }
