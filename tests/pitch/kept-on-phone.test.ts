@@ -3,14 +3,10 @@ import { isToForget } from '#pitch/kept-on-phone'
 
 const now = Date.UTC(2026, 9, 31, 12)
 const hours = (count: number) => now - count * 3600 * 1000
-const kept = (
-  kind: 'coach' | 'helper',
-  fetchedAt: number,
-  change: { day?: string; waiting?: number } = {},
-) => ({
-  pack: { session: { day: change.day ?? '2026-10-30' }, viewer: { kind } },
+const kept = (kind: 'coach' | 'helper', fetchedAt: number, waiting = 0) => ({
+  pack: { viewer: { kind } },
   fetchedAt,
-  waiting: change.waiting ?? 0,
+  waiting,
 })
 
 describe('a practice on a phone', () => {
