@@ -1,5 +1,6 @@
 import type { Deed } from '#pitch/pitch-event'
 import type { Cast } from '#ui/pitch/cast'
+import { swapSentence } from '#ui/pitch/round-deeds'
 import { words } from '#ui/words'
 
 /** What was tapped, in a few words, for the button that takes it back. */
@@ -12,7 +13,7 @@ export function deedWords(deed: Deed, { nameOf }: Pick<Cast, 'nameOf'>): string 
     case 'guest':
       return `+ ${deed.name}`
     case 'replan':
-      return 'new rotation'
+      return deed.sentence === swapSentence ? 'swap' : 'new rotation'
     case 'roundDone':
       return `round ${deed.round + 1} done`
     case 'turnStart':
