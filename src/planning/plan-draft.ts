@@ -8,6 +8,7 @@ import { restLimitKept } from '#planning/rest-limit-kept'
 import { type Swap, swapPlaces } from '#planning/swap'
 import { turnFrames } from '#planning/turn-frames'
 import type { ClashPart } from '#rotation/clash'
+import { keepAreas } from '#rotation/keep-areas'
 import { away, roleOf, stationOf } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
 import { planValues } from '#rotation/plan-values'
@@ -163,7 +164,7 @@ export function withSolved(
     ...draft,
     made: {
       ...made,
-      plan: isBetter ? best.plan : made.plan,
+      plan: isBetter ? keepAreas(made.problem, best.plan) : made.plan,
       restLimitUsed: isBetter ? best.restLimitUsed : made.restLimitUsed,
       bound: best && holdsFor(best, isBetter ? best : made) ? Math.max(made.bound, best.bound) : made.bound,
       isSettled: made.isSettled || found.isEnd,

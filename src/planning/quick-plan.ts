@@ -8,6 +8,7 @@ import { layOut, planOf } from '#rotation/board'
 import { checkPlan } from '#rotation/check-plan'
 import { type ClashPart, findClash } from '#rotation/clash'
 import { firstPlan } from '#rotation/first-plan'
+import { keepAreas } from '#rotation/keep-areas'
 import { mayTakeIn } from '#rotation/may-take'
 import type { RotationPlan } from '#rotation/plan'
 import { planWithinLimits } from '#rotation/plan-within-limits'
@@ -45,10 +46,11 @@ export function quickPlan(request: PlanRequest, seed = 1): Result<QuickPlan, Cla
   const first = planWithin(open, { chance, start: null })
   if (!first) return refuse(...limitsOf(open))
   const problem = withFreeGames(open, { request, plan: first.plan })
-  if (problem === open) return accept({ ...first, problem })
+  if (problem === open) return accept({ ...first, plan: keepAreas(problem, first.plan), problem })
   const start = withMirroredHalves(first.plan, { request })
   const settled = planWithin(problem, { chance, start })
-  return settled ? accept({ ...settled, problem }) : refuse(...limitsOf(open))
+  if (!settled) return refuse(...limitsOf(open))
+  return accept({ ...settled, plan: keepAreas(problem, settled.plan), problem })
 }
 
 /** What single players agreed to, as what stands in the way. */

@@ -1,6 +1,7 @@
 import { refillTurn } from '#rotation/called-turn'
 import { checkPlan } from '#rotation/check-plan'
 import { type ClashPart, findClash } from '#rotation/clash'
+import { keepAreas } from '#rotation/keep-areas'
 import { nearestProblem } from '#rotation/nearest-problem'
 import { away } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
@@ -132,7 +133,8 @@ function planRest(wish: ReplanWish): Replanned | null {
   // Whatever made it, nobody sees a plan that breaks a rule.
   if (tail === null || checkPlan({ ...rest, restLimit: tail.restLimitUsed }, tail.plan).length > 0)
     return null
-  return { problem, plan: withTail(plan, free, tail.plan), restLimitUsed: tail.restLimitUsed, calledChanges }
+  const whole = keepAreas(problem, withTail(plan, free, tail.plan), free)
+  return { problem, plan: whole, restLimitUsed: tail.restLimitUsed, calledChanges }
 }
 
 function compareIds({ players }: RotationProblem, a: number, b: number): number {

@@ -3,6 +3,7 @@ import { InvariantError } from '#common/result'
 import { planOf } from '#rotation/board'
 import { checkPlan } from '#rotation/check-plan'
 import { firstPlan } from '#rotation/first-plan'
+import { keepAreas } from '#rotation/keep-areas'
 import { hasOwnLimits } from '#rotation/limits'
 import { mayTakeIn } from '#rotation/may-take'
 import { mixingBound } from '#rotation/mixing-bound'
@@ -56,7 +57,7 @@ export async function solveRotation(problem: RotationProblem, settings: SolveSet
   tell('firstPlan', { ...within, value: planValues(problem, within.plan).unfairness, bound: 0 })
   const fairest = await findFairest(search, fairerOf(problem, within, start), tell)
   tell('finishing', fairest)
-  const plan = polish(search, fairest.plan, within.used)
+  const plan = keepAreas(problem, polish(search, fairest.plan, within.used))
   const broken = checkPlan({ ...problem, restLimit: within.used }, plan)
   if (broken.length > 0) throw new InvariantError('A rotation breaks a rule.', { broken: broken.slice(0, 5) })
   const values = planValues(problem, plan)

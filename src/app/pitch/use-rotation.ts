@@ -8,6 +8,7 @@ import type { PitchState } from '#pitch/pitch-state'
 import { type Anew, type ChosenShapes, planAnew } from '#pitch/plan-anew'
 import { replanDeed } from '#pitch/replan-deed'
 import { sayProof } from '#planning/plan-proof'
+import { keepAreas } from '#rotation/keep-areas'
 import { planValues } from '#rotation/plan-values'
 import { type Replanned, usualTries } from '#rotation/replan'
 import { broughtBack, isWorthChanging } from '#rotation/replan-tail'
@@ -102,7 +103,8 @@ export function useRotation(
         if (!isBetter || sentence === null || firstUncalled(current(), isBallByBall) > free) return
         const restLimit = rotation.restLimit.used
         const closest = broughtBack(tail, rotation.plan, { old: standing, restLimit })
-        const better = { problem: made.problem, plan: withTail(made.plan, free, closest) }
+        const whole = keepAreas(made.problem, withTail(made.plan, free, closest), free)
+        const better = { problem: made.problem, plan: whole }
         onBetter([replanDeed(anew.request, better, { fromTurn: free, sentence })])
       })
     },
