@@ -235,6 +235,18 @@ export async function listPitchGuestIds(tx: ClubTx, sessionId: string): Promise<
   return new Set(rows.flatMap(({ deed }) => guestIdOf(deed) ?? []))
 }
 
+/** The ids of what was tapped in a practice with one helper's pass. */
+export async function listIdsByPass(
+  tx: ClubTx,
+  { sessionId, helperPassId }: { readonly sessionId: string; readonly helperPassId: string },
+): Promise<ReadonlySet<string>> {
+  const rows = await tx.db.pitchEvent.findMany({
+    where: { clubId: tx.clubId, sessionId, helperPassId },
+    select: { id: true },
+  })
+  return new Set(rows.map(({ id }) => id))
+}
+
 /** How many events of a practice came by each helper's pass; passes without any are not in the map. */
 export async function countTapsByPass(tx: ClubTx, sessionId: string): Promise<ReadonlyMap<string, number>> {
   const rows = await tx.db.pitchEvent.groupBy({

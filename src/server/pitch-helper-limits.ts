@@ -1,31 +1,49 @@
 import 'server-only'
 import type { ClubTx } from '#data/in-club'
-import { listPitchEvents } from '#data/pitch-events'
+import { listIdsByPass, listPitchEvents } from '#data/pitch-events'
 import type { PitchEvent } from '#pitch/pitch-event'
 
 const onlyCoach = 'Only a coach of the squad can change the plan. What was planned stands.'
+const staysOut =
+  'Only a coach of the squad can take back that somebody is out for today. Until then the player stays out.'
 
 /**
- * Of new events those that are not a helper's to tap, each with a sentence: a new plan, and taking one back, which
- * changes the plan as well, or having one again that was taken back.
+ * Of new events those that are not a helper's to tap, each with a sentence: a new plan, or taking one back, which changes
+ * the plan as well; and taking back that somebody is out for today, unless the same helper tapped it. To have again what
+ * was taken back is the same.
  */
 export async function whyNotForHelper(
   tx: ClubTx,
-  { sessionId, events }: { readonly sessionId: string; readonly events: readonly PitchEvent[] },
+  {
+    sessionId,
+    passId,
+    events,
+  }: { readonly sessionId: string; readonly passId: string; readonly events: readonly PitchEvent[] },
 ): Promise<readonly (readonly [id: string, why: string])[]> {
   const isUndone = events.some(({ deed }) => deed.kind === 'undo')
   const before = isUndone ? (await listPitchEvents(tx, { sessionId })).events : []
+  const own = isUndone ? await listIdsByPass(tx, { sessionId, helperPassId: passId }) : new Set()
   const byId = new Map([...before, ...events].map((event) => [event.id, event]))
-  return events.filter((event) => isOfPlan(event, byId)).map(({ id }) => [id, onlyCoach] as const)
+  const others = new Set(before.map(({ id }) => id).filter((id) => !own.has(id)))
+  const whyNot = (event: PitchEvent): string | null => {
+    const end = endOfUndos(event, byId)
+    if (end?.deed.kind === 'replan') return onlyCoach
+    const isOut = end?.deed.kind === 'register' && end.deed.state === 'out'
+    return isOut && end !== event && others.has(end.id) ? staysOut : null
+  }
+  return events.flatMap((event) => {
+    const why = whyNot(event)
+    return why ? [[event.id, why]] : []
+  })
 }
 
-/** A new plan, or an undo at whose end there is one. */
-function isOfPlan(event: PitchEvent, byId: ReadonlyMap<string, PitchEvent>): boolean {
+/** What an undo, or an undo of an undo, comes down to; of anything else the event itself. Null: it is not here. */
+function endOfUndos(event: PitchEvent, byId: ReadonlyMap<string, PitchEvent>): PitchEvent | null {
   const seen = new Set<string>()
   let at: PitchEvent | undefined = event
   while (at?.deed.kind === 'undo' && !seen.has(at.id)) {
     seen.add(at.id)
     at = byId.get(at.deed.undoes)
   }
-  return at?.deed.kind === 'replan'
+  return at ?? null
 }

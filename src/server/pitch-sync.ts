@@ -63,7 +63,9 @@ export async function takeEvents(
   const met = await meetPitchEvents(tx, { sessionId, events })
   const faces = await meetFaces(tx, { sessionId, events: met.fresh })
   const notAllowed =
-    asker.kind === 'helper' ? await whyNotForHelper(tx, { sessionId, events: met.fresh }) : []
+    asker.kind === 'helper'
+      ? await whyNotForHelper(tx, { sessionId, passId: asker.passId, events: met.fresh })
+      : []
   const whyNot = new Map([...faces.refused, ...notAllowed])
   const left = met.fresh.filter(({ id }) => !whyNot.has(id))
   for (const [id, why] of await whyNoRoom(tx, asker, { sessionId, events: left })) whyNot.set(id, why)

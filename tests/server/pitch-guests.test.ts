@@ -21,7 +21,7 @@ import { loadWhistle } from '#server/whistle-views'
 import { isNameGone } from '#squad/guest'
 import { forgetGuestNames as forgetAtStart } from '../../src/boot/forget-guests.mjs'
 import { askAs as askDatabaseAs } from '../support/ask-as'
-import { planIt, send, tapped } from '../support/pitch-club'
+import { fetchPack, otherPhone, planIt, send, tapped } from '../support/pitch-club'
 import { enterSession, ownerDatabase } from '../support/test-club'
 import { testDatabase } from '../support/test-database'
 import { aClubForWriting, askAs, idle, versionNow, write } from '../support/writing-club'
@@ -255,7 +255,10 @@ describe('a guest’s name', () => {
     )
     const page = await loadPlayers(await viewer(), { squadId: at.club.squadId })
     const whistle = await loadWhistle(await viewer(), place())
-    expect(JSON.stringify([files, page, whistle])).not.toContain('Zoe')
+    const { body: pack } = await fetchPack(at.sessionId)
+    const { body: answer } = await send(at.sessionId, { deviceId: otherPhone, events: [] })
+    expect(pack.events).toHaveLength(answer.events.length)
+    expect(JSON.stringify([files, page, whistle, pack, answer])).not.toContain('Zoe')
     expect(page.guests.map(({ name }) => name)).toEqual(['Guest'])
     expect(
       await at.club.run(async (tx) => (await listClubPlayers(tx)).some(({ id }) => id === guestId)),

@@ -67,6 +67,30 @@ describe('a helper', () => {
     expect(body.stored).toEqual([own.id, ...ring])
   })
 
+  it('cannot take back that somebody is out for today, unless it was the helper’s own tap', async () => {
+    const [a = '', b = ''] = at.club.playerIds
+    const out = tapped(1, { kind: 'register', playerId: a, state: 'out' })
+    await send(at.sessionId, { events: [tapped(0, { kind: 'begin' }), out] })
+    await askAsHelper()
+    const back = tapped(2, { kind: 'undo', undoes: out.id, secondAnswer: true })
+    const deeper = tapped(3, { kind: 'undo', undoes: back.id })
+    const slip = tapped(4, { kind: 'register', playerId: b, state: 'out' })
+    const mended = tapped(5, { kind: 'undo', undoes: slip.id, secondAnswer: true })
+    const first = await send(at.sessionId, { deviceId: otherPhone, events: [back, deeper, slip] })
+    expect(first.body).toMatchObject({
+      stored: [slip.id],
+      refused: [
+        { id: back.id, why: expect.stringMatching(/stays out/) },
+        { id: deeper.id, why: expect.stringMatching(/stays out/) },
+      ],
+    })
+    expect((await send(at.sessionId, { deviceId: otherPhone, events: [mended] })).body.stored).toEqual([
+      mended.id,
+    ])
+    askAs(at.club, 'coach')
+    expect((await send(at.sessionId, { events: [back] })).body.stored).toEqual([back.id])
+  })
+
   it('that taps in the name of the coach’s phone is seen on that phone', async () => {
     await send(at.sessionId, { events: [tapped(0, { kind: 'begin' })] })
     await askAsHelper()
