@@ -54,6 +54,7 @@ export async function loadPlanPage(viewer: Viewer, { squadId, sessionId, now = n
         toleranceSeconds: policy.toleranceSeconds,
         toleranceShare: policy.toleranceShare,
         restLimitTurns: policy.restLimitTurns,
+        goalShareLimit: policy.goalShareLimit,
       },
     }
   })

@@ -42,7 +42,7 @@ for (const width of [390, 1280] as const) {
       await expect(part(page, 'proof')).not.toBeEmpty()
       await searched(page)
       await expect(part(page, 'proof')).toHaveText(
-        /^(As fair as fourteen allow: nothing fairer is possible\.|Within \d+ % of the best possible\.)$/,
+        /^(As fair as fourteen allow( with this free game)?: nothing fairer is possible\.|Within \d+ % of the best possible( with this free game)?\.)$/,
       )
       await expect(part(page, 'facts')).toContainText('Nobody waits more than')
       await expectGoodPage(page)

@@ -5,6 +5,7 @@ import { draftOf, planOfDraft, withLock, withoutLock, withSolved, withSwap } fro
 import { longestWaits, mixingOf } from '#planning/plan-measures'
 import { proofOfPlan, sayProof } from '#planning/plan-proof'
 import { pricedRules, priceOfRule } from '#planning/price-tags'
+import { provenWithin } from '#planning/proven-within'
 import { isSamePlan } from '#planning/same-plan'
 import { shortNames } from '#planning/short-names'
 import { splitSides } from '#planning/split-sides'
@@ -15,16 +16,37 @@ import { aFreeGame, aPlanRequest, aPlanRound, noGap, randomPlanRequest } from '.
 
 describe('what is said of a plan', () => {
   it('that nothing fairer is possible only where value and bound meet', () => {
-    expect(sayProof({ value: 100, bound: 100, proven: true, players: 11 })).toBe(
-      'As fair as eleven allow: nothing fairer is possible.',
+    const say = (value: number, bound: number, within = { heldFast: false, freeGame: false }) =>
+      sayProof({ value, bound, proven: value === bound, players: 11, within })
+    expect(say(100, 100)).toBe('As fair as eleven allow: nothing fairer is possible.')
+    expect(say(101, 100)).toBe('Within 1 % of the best possible.')
+    expect(say(102, 100)).toBe('Within 2 % of the best possible.')
+    expect(say(121, 100)).toMatch(/is not known\.$/)
+    expect(say(100, 0)).toMatch(/is not known\.$/)
+    expect(say(100, 100, { heldFast: true, freeGame: false })).toBe(
+      'As fair as eleven allow around what is held fast: nothing fairer is possible.',
     )
-    expect(sayProof({ value: 101, bound: 100, proven: false, players: 11 })).toBe(
-      'Within 1 % of the best possible.',
+    expect(say(102, 100, { heldFast: false, freeGame: true })).toBe(
+      'Within 2 % of the best possible with this free game.',
     )
-    expect(sayProof({ value: 102, bound: 100, proven: false, players: 11 })).toBe(
-      'Within 2 % of the best possible.',
-    )
-    expect(sayProof({ value: 100, bound: 0, proven: false, players: 11 })).toMatch(/is not known\.$/)
+  })
+
+  it('what it takes as given: places held fast, and a free game in which somebody waits or is in goal', () => {
+    const withinOf = (request: Parameters<typeof draftOf>[0]) => {
+      const problem = draftOf(request).made?.problem
+      if (!problem) throw new Error('no plan')
+      return provenWithin(problem)
+    }
+    const even = { ...aFreeGame, stations: [{ attack: 5, defend: 5, keep: 0 }] }
+    const rounds = [aPlanRound(), even]
+    expect(withinOf(aPlanRequest({ players: 10, rounds }))).toEqual({ heldFast: false, freeGame: false })
+    expect(withinOf(aPlanRequest({ players: 11, rounds }))).toEqual({ heldFast: false, freeGame: true })
+    expect(withinOf(aPlanRequest({ players: 10 }))).toEqual({ heldFast: false, freeGame: true })
+    const locks = [{ turn: 1, playerId: 'p1', place: 'rest' }] as const
+    expect(withinOf(aPlanRequest({ players: 10, rounds, locks }))).toEqual({
+      heldFast: true,
+      freeGame: false,
+    })
   })
 
   it('what part of the differences it closes', () => {

@@ -8,6 +8,7 @@ import type { PitchState } from '#pitch/pitch-state'
 import { type Anew, type ChosenShapes, planAnew } from '#pitch/plan-anew'
 import { replanDeed } from '#pitch/replan-deed'
 import { sayProof } from '#planning/plan-proof'
+import { provenWithin } from '#planning/proven-within'
 import { keepAreas } from '#rotation/keep-areas'
 import { planValues } from '#rotation/plan-values'
 import { type Replanned, usualTries } from '#rotation/replan'
@@ -97,7 +98,10 @@ export function useRotation(
         const isBetter = isWorthChanging(before, rotation.unfairness.value)
         // What is said is true of the plan that is played then.
         const kept = proofOf(isBetter ? rotation.unfairness.value : before, rotation.unfairness.bound)
-        const sentence = isBetter || kept.bound > kept.value / 2 ? sayProof({ ...kept, players }) : null
+        const sentence =
+          isBetter || kept.bound > kept.value / 2
+            ? sayProof({ ...kept, players, within: provenWithin(tail) })
+            : null
         setNews((now) => now && { ...now, isSearching: false, proof: sentence })
         // Called meanwhile: the plan that was made at once stays.
         if (!isBetter || sentence === null || firstUncalled(current(), isBallByBall) > free) return

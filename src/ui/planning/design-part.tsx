@@ -7,7 +7,7 @@ import type { ThemeShort } from '#planning/season-gaps'
 import { type SuggestedDesign, suggestDesigns } from '#planning/suggest-designs'
 import type { DesignSheet } from '#practice/design-sheet'
 import type { Theme } from '#themes/theme'
-import { themeAndBelow } from '#themes/theme-lines'
+import { themeAndBelow, themeLines } from '#themes/theme-lines'
 import { capital } from '#ui/capital'
 import { forWhomWords } from '#ui/designs/design-words'
 import { fieldLook } from '#ui/page/field'
@@ -50,8 +50,9 @@ export function DesignPart({ request, designs, themes, themeShort, expectedIds, 
           onChange={(event) => setThemeId(event.target.value || null)}
         >
           <option value="">Any: by what they are owed</option>
-          {themes.map(({ id, name }) => (
+          {themeLines(themes).map(({ theme: { id, name }, depth }) => (
             <option key={id} value={id}>
+              {'– '.repeat(depth)}
               {name}
             </option>
           ))}

@@ -1,5 +1,6 @@
 'use client'
 
+import { daysLater } from '#common/days-later'
 import type { Day } from '#common/time'
 import { isSamePair, withApart } from '#planning/player-pair'
 import type { PlanRequest } from '#planning/practice-plan'
@@ -12,6 +13,9 @@ import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
 import { Select } from '#ui/page/select'
 import type { NameOf, PlanningPair, PlanningPlayer } from '#ui/planning/planning-types'
+
+/** A pair that nobody looks at again ends by itself. Our own judgement, no source. */
+const usualDays = 28
 
 type PairsPartProps = {
   readonly squadId: string
@@ -82,7 +86,15 @@ export function PairsPart(props: PairsPartProps) {
             { value: 'together', label: 'Keep together' },
           ]}
         />
-        <Field name="lastDay" type="date" label="Last day" min={day} required />
+        <Field
+          name="lastDay"
+          type="date"
+          label="Last day"
+          hint="Four weeks unless you say otherwise."
+          min={day}
+          defaultValue={daysLater(day, usualDays)}
+          required
+        />
         <p>
           <Button weight="plain">Note this pair</Button>
         </p>

@@ -48,7 +48,7 @@ export function PlanForm(props: PlanFormProps) {
       <PlanInputs {...props} request={draft.request} nameOf={nameOf} onAsk={askForAll} onFreeGame={ask} />
       <section className="space-y-4">
         <SectionTitle id="the-plan">The plan</SectionTitle>
-        <PlanResult editing={editing} nameOf={nameOf} />
+        <PlanResult editing={editing} policy={props.policy} nameOf={nameOf} />
       </section>
       {draft.made ? (
         <>

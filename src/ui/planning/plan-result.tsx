@@ -5,7 +5,7 @@ import { isHeldFast } from '#planning/plan-draft'
 import type { PlannedPlayer } from '#planning/practice-plan'
 import type { CellPlace } from '#practice/grid'
 import { PlanGridPart } from '#ui/planning/plan-grid-part'
-import type { NameOf } from '#ui/planning/planning-types'
+import type { NameOf, PlanningPolicy } from '#ui/planning/planning-types'
 import { ProofPart } from '#ui/planning/proof-part'
 import { SwapPanel } from '#ui/planning/swap-panel'
 import type { PlanEditing } from '#ui/planning/use-plan-draft'
@@ -19,7 +19,15 @@ type Chosen = {
 }
 
 /** The plan with its proof, to be changed by taps; or why there is none and what would work. */
-export function PlanResult({ editing, nameOf }: { readonly editing: PlanEditing; readonly nameOf: NameOf }) {
+export function PlanResult({
+  editing,
+  policy,
+  nameOf,
+}: {
+  readonly editing: PlanEditing
+  readonly policy: PlanningPolicy
+  readonly nameOf: NameOf
+}) {
   const { draft, ask } = editing
   const { request, made } = draft
   const { players } = request
@@ -42,6 +50,7 @@ export function PlanResult({ editing, nameOf }: { readonly editing: PlanEditing;
       <ProofPart
         request={request}
         made={made}
+        policy={policy}
         nameOf={nameOf}
         search={editing.search}
         fault={editing.fault}

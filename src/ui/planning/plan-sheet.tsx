@@ -67,7 +67,7 @@ function RoundOfSheet({
     >
       <h2>
         {round.number}. {design?.title} <small>{design ? turnsWords(design) : ''}</small>{' '}
-        {round.keepers.length > 0 ? <small>· in goal all round: {round.keepers.join(', ')}</small> : null}
+        {round.keepers.length > 0 ? <small>· in goal all round: {keepersText(round)}</small> : null}
       </h2>
       <table>
         <thead>
@@ -110,6 +110,11 @@ function RoundOfSheet({
       </table>
     </section>
   )
+}
+
+/** Where there are several areas, a goalkeeper has to know which. */
+function keepersText({ keepers, areas }: SheetRound): string {
+  return keepers.map(({ name, area }) => (areas.length > 1 ? `${name} (area ${area})` : name)).join(', ')
 }
 
 function Names({ names }: { readonly names: readonly { readonly name: string; readonly isOn: boolean }[] }) {

@@ -11,7 +11,10 @@ export type PlanningPlayer = {
   readonly season: { readonly practice: SeasonOfPlayer; readonly withMatches: SeasonOfPlayer }
 }
 
-export type PlanningPolicy = Pick<Policy, 'toleranceSeconds' | 'toleranceShare' | 'restLimitTurns'>
+export type PlanningPolicy = Pick<
+  Policy,
+  'toleranceSeconds' | 'toleranceShare' | 'restLimitTurns' | 'goalShareLimit'
+>
 
 export type PlanningPair = Pick<PlayerPair, 'id' | 'playerIds' | 'kind' | 'firstDay' | 'lastDay'>
 

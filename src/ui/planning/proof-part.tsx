@@ -1,28 +1,20 @@
 'use client'
 
 import { useMemo } from 'react'
-import { sayClosed } from '#planning/closes-today'
-import { planBalance } from '#planning/plan-balance'
 import type { MadePlan } from '#planning/plan-draft'
-import { longestWaits, mixingOf } from '#planning/plan-measures'
 import { proofOfPlan } from '#planning/plan-proof'
 import type { PlanRequest } from '#planning/practice-plan'
-import { turnFrames } from '#planning/turn-frames'
-import { goesTwice } from '#rotation/goes-twice'
-import { planValues } from '#rotation/plan-values'
-import { togetherTurns } from '#rotation/together-turns'
-import { durationText } from '#ui/duration-text'
 import { Button } from '#ui/page/button'
 import { Notice } from '#ui/page/notice'
-import type { NameOf } from '#ui/planning/planning-types'
+import { PlanFacts } from '#ui/planning/plan-facts'
+import type { NameOf, PlanningPolicy } from '#ui/planning/planning-types'
 import { ProgressBar } from '#ui/planning/progress-bar'
 import type { PlanSearch } from '#ui/planning/use-plan-draft'
-import { counted, listed } from '#ui/plural'
-import { words } from '#ui/words'
 
 type ProofPartProps = {
   readonly request: PlanRequest
   readonly made: MadePlan
+  readonly policy: PlanningPolicy
   readonly nameOf: NameOf
   readonly search: PlanSearch
   readonly fault: string | null
@@ -31,7 +23,16 @@ type ProofPartProps = {
 }
 
 /** How fair the plan is, how long anyone waits, how much changes; and the search for a fairer one. */
-export function ProofPart({ request, made, nameOf, search, fault, onSearch, onStop }: ProofPartProps) {
+export function ProofPart({
+  request,
+  made,
+  policy,
+  nameOf,
+  search,
+  fault,
+  onSearch,
+  onStop,
+}: ProofPartProps) {
   const proof = useMemo(() => proofOfPlan(made.problem, made), [made])
   return (
     <div className="space-y-3">
@@ -42,98 +43,29 @@ export function ProofPart({ request, made, nameOf, search, fault, onSearch, onSt
       >
         {proof.sentence}
       </p>
-      <PlanFacts request={request} made={made} nameOf={nameOf} />
+      <PlanFacts request={request} made={made} policy={policy} nameOf={nameOf} />
       {fault ? <Notice>{fault}</Notice> : null}
-      <SearchBar search={search} isProven={proof.proven} onSearch={onSearch} onStop={onStop} />
+      <SearchBar
+        search={search}
+        isProven={proof.proven}
+        isHeld={request.locks.length > 0}
+        onSearch={onSearch}
+        onStop={onStop}
+      />
     </div>
   )
-}
-
-function PlanFacts({ request, made, nameOf }: Pick<ProofPartProps, 'request' | 'made' | 'nameOf'>) {
-  const facts = useMemo(() => {
-    const { rounds } = request.design
-    const waits = longestWaits(made.plan, { rounds, turns: turnFrames(rounds) })
-    const longest = waits.reduce(
-      (worst, wait, at) => (wait.seconds > (waits[worst]?.seconds ?? 0) ? at : worst),
-      0,
-    )
-    const turns = Math.max(0, ...waits.map((wait) => wait.turns))
-    const mixing = mixingOf(made.plan)
-    const values = planValues(made.problem, made.plan)
-    const balances = planBalance(made.problem, { plan: made.plan, request })
-    const closed = sayClosed(balances, request.rules.isGentle)
-    return {
-      waits,
-      longest,
-      turns,
-      mixing,
-      closed,
-      changes: values.roleChanges,
-      uneven: unevenSides(request, made, nameOf),
-    }
-  }, [request, made, nameOf])
-  const { uneven, mixing, changes, turns, waits, longest, closed } = facts
-  const asked = request.rules.restLimit
-  const wait = waits[longest]
-  return (
-    <ul className="list-disc space-y-1 pl-6 text-soft" data-part="facts">
-      {closed.map((sentence) => (
-        <li key={sentence}>{sentence}</li>
-      ))}
-      <li>
-        {turns === 0
-          ? 'Nobody waits at all.'
-          : `Nobody waits more than ${counted(turns, 'turn')} in a row${asked !== null && turns > asked ? `; ${counted(asked, 'turn')} was asked for` : ''}. Longest by the clock: ${durationText(wait?.seconds ?? 0)}, ${nameOf(request.players[longest]?.playerId ?? '')}.`}
-      </li>
-      <li>
-        {changes === 0
-          ? 'Nobody changes between attack, defence and goal from one turn to the next inside a round.'
-          : `${counted(changes, 'change')} between attack, defence and goal from one turn to the next inside a round.`}
-      </li>
-      <li>
-        {mixing.pairsMet} of {mixing.pairs} pairs play side by side at least once, no pair more than{' '}
-        {counted(mixing.most, 'time')}.
-      </li>
-      {uneven.map(({ round, role, names }) => (
-        <li key={`${round} ${role}`}>
-          Uneven sides: in round {round} once more {words.doing[role]} than the others: {names}.
-        </li>
-      ))}
-      {togetherTurns(made.problem, made.plan).map(({ pair, turns: times, of }) => (
-        <li key={pair.join(' ')}>
-          {listed(pair.map((player) => nameOf(request.players[player]?.playerId ?? '')))} are together in{' '}
-          {times} of {counted(of, 'turn')}.
-        </li>
-      ))}
-    </ul>
-  )
-}
-
-/** Who of a side goes once more, where that is so few of them that it is worth saying. */
-function unevenSides(request: PlanRequest, made: MadePlan, nameOf: NameOf) {
-  return goesTwice(made.problem, made.plan).flatMap(({ round, role, players }) => {
-    const own = made.problem.rounds[round]
-    // A half of a free game carries a letter behind the number of its round.
-    const number = Number.parseInt(own?.id ?? '', 10)
-    const side = own?.sides?.[role] ?? []
-    const isFew = players.length * 2 <= side.length
-    if (!isFew || request.design.rounds[number - 1]?.isFreeGame) return []
-    return [
-      {
-        round: number,
-        role,
-        names: listed(players.map((player) => nameOf(request.players[player]?.playerId ?? ''))),
-      },
-    ]
-  })
 }
 
 function SearchBar({
   search,
   isProven,
+  isHeld,
   onSearch,
   onStop,
-}: Pick<ProofPartProps, 'search' | 'onSearch' | 'onStop'> & { readonly isProven: boolean }) {
+}: Pick<ProofPartProps, 'search' | 'onSearch' | 'onStop'> & {
+  readonly isProven: boolean
+  readonly isHeld: boolean
+}) {
   if (search)
     return (
       <div className="flex flex-wrap items-center gap-3">
@@ -154,7 +86,7 @@ function SearchBar({
   return isProven ? null : (
     <p>
       <Button type="button" weight="plain" onClick={onSearch}>
-        Look for a fairer plan around what is held fast
+        {isHeld ? 'Look for a fairer plan around what is held fast' : 'Look for a fairer plan'}
       </Button>
     </p>
   )

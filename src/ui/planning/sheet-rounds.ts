@@ -21,7 +21,7 @@ export type SheetRound = {
   readonly number: number
   readonly areas: readonly number[]
   /** Who is in goal throughout, where the round keeps its keepers; then they are not named turn by turn. */
-  readonly keepers: readonly string[]
+  readonly keepers: readonly { readonly name: string; readonly area: number }[]
   readonly turns: readonly {
     readonly number: number
     readonly areas: readonly (readonly SheetSide[])[]
@@ -40,13 +40,16 @@ export function sheetRounds({ rounds, turns, players }: SheetPlan): readonly She
     const goals = own.map(({ turn }) => turn.stations.map(({ keep }) => keep.join()).join(' '))
     const isSteady =
       (design.keepersStay ?? false) && goals.every((goal) => goal === goals[0]) && goals[0] !== ''
-    const keepers = isSteady ? (own[0]?.turn.stations.flatMap(({ keep }) => keep) ?? []) : []
+    const keepers = isSteady
+      ? (own[0]?.turn.stations.flatMap(({ keep }, index) => keep.map((id) => ({ id, area: index + 1 }))) ??
+        [])
+      : []
     const areaCount = Math.max(...own.map(({ turn }) => turn.stations.length))
     return [
       {
         number: index + 1,
         areas: Array.from({ length: areaCount }, (_, area) => area + 1),
-        keepers: keepers.map((id) => names.get(id) ?? ''),
+        keepers: keepers.map(({ id, area }) => ({ name: names.get(id) ?? '', area })),
         turns: own.map(({ turn, at }, place) => {
           const before = place > 0 ? seatedIn(turns[at - 1]) : null
           const named = (id: string): SheetName => ({

@@ -1,0 +1,109 @@
+import { useMemo } from 'react'
+import { sayClosed } from '#planning/closes-today'
+import { longInGoal } from '#planning/long-in-goal'
+import { planBalance } from '#planning/plan-balance'
+import type { MadePlan } from '#planning/plan-draft'
+import { longestWaits, mixingOf } from '#planning/plan-measures'
+import type { PlanRequest } from '#planning/practice-plan'
+import { turnFrames } from '#planning/turn-frames'
+import { goesTwice } from '#rotation/goes-twice'
+import { planValues } from '#rotation/plan-values'
+import { togetherTurns } from '#rotation/together-turns'
+import { durationText } from '#ui/duration-text'
+import type { NameOf, PlanningPolicy } from '#ui/planning/planning-types'
+import { counted, listed } from '#ui/plural'
+import { words } from '#ui/words'
+
+type PlanFactsProps = {
+  readonly request: PlanRequest
+  readonly made: MadePlan
+  readonly policy: Pick<PlanningPolicy, 'goalShareLimit'>
+  readonly nameOf: NameOf
+}
+
+/** What there is to know of a plan besides how fair it is: waits, changes, who is long in goal, who plays with whom. */
+export function PlanFacts({ request, made, policy, nameOf }: PlanFactsProps) {
+  const facts = useMemo(() => {
+    const { rounds } = request.design
+    const waits = longestWaits(made.plan, { rounds, turns: turnFrames(rounds) })
+    const longest = waits.reduce(
+      (worst, wait, at) => (wait.seconds > (waits[worst]?.seconds ?? 0) ? at : worst),
+      0,
+    )
+    const turns = Math.max(0, ...waits.map((wait) => wait.turns))
+    const mixing = mixingOf(made.plan)
+    const values = planValues(made.problem, made.plan)
+    const balances = planBalance(made.problem, { plan: made.plan, request })
+    const closed = sayClosed(balances, request.rules.isGentle)
+    return {
+      waits,
+      longest,
+      turns,
+      mixing,
+      closed,
+      changes: values.roleChanges,
+      uneven: unevenSides(request, made, nameOf),
+      keepers: longInGoal(balances, policy.goalShareLimit),
+    }
+  }, [request, made, policy.goalShareLimit, nameOf])
+  const { uneven, keepers, mixing, changes, turns, waits, longest, closed } = facts
+  const asked = request.rules.restLimit
+  const wait = waits[longest]
+  return (
+    <ul className="list-disc space-y-1 pl-6 text-soft" data-part="facts">
+      {closed.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+      <li>
+        {turns === 0
+          ? 'Nobody waits at all.'
+          : `Nobody waits more than ${counted(turns, 'turn')} in a row${asked !== null && turns > asked ? `; ${counted(asked, 'turn')} was asked for` : ''}. Longest by the clock: ${durationText(wait?.seconds ?? 0)}, ${nameOf(request.players[longest]?.playerId ?? '')}.`}
+      </li>
+      <li>
+        {changes === 0
+          ? 'Nobody changes between attack, defence and goal from one turn to the next inside a round.'
+          : `${counted(changes, 'change')} between attack, defence and goal from one turn to the next inside a round.`}
+      </li>
+      <li>
+        {mixing.pairsMet} of {mixing.pairs} pairs play side by side at least once, no pair more than{' '}
+        {counted(mixing.most, 'time')}.
+      </li>
+      {keepers.map(({ playerId, turns: times, of }) => (
+        <li key={playerId}>
+          {nameOf(playerId)} is in goal for most of the time, {times} of {counted(of, 'turn')}. “Not in goal
+          today” under “for today” gives it to others.
+        </li>
+      ))}
+      {uneven.map(({ round, role, names }) => (
+        <li key={`${round} ${role}`}>
+          Uneven sides: in round {round} once more {words.doing[role]} than the others: {names}.
+        </li>
+      ))}
+      {togetherTurns(made.problem, made.plan).map(({ pair, turns: times, of }) => (
+        <li key={pair.join(' ')}>
+          {listed(pair.map((player) => nameOf(request.players[player]?.playerId ?? '')))} are together in{' '}
+          {times} of {counted(of, 'turn')}.
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+/** Who of a side goes once more, where that is so few of them that it is worth saying. */
+function unevenSides(request: PlanRequest, made: MadePlan, nameOf: NameOf) {
+  return goesTwice(made.problem, made.plan).flatMap(({ round, role, players }) => {
+    const own = made.problem.rounds[round]
+    // A half of a free game carries a letter behind the number of its round.
+    const number = Number.parseInt(own?.id ?? '', 10)
+    const side = own?.sides?.[role] ?? []
+    const isFew = players.length * 2 <= side.length
+    if (!isFew || request.design.rounds[number - 1]?.isFreeGame) return []
+    return [
+      {
+        round: number,
+        role,
+        names: listed(players.map((player) => nameOf(request.players[player]?.playerId ?? ''))),
+      },
+    ]
+  })
+}
