@@ -151,7 +151,10 @@ export async function loadDesign(
         area && areaVerdict(area, { age: squad.ageLimit, pitches: publishedGuidance.pitches }).sentence,
       cautions: designCautions(sheet, held),
       usedOn: sessions
-        .filter(({ designId, day }) => designId === sheet.id && day <= today)
+        .filter(
+          ({ designId, day, written }) =>
+            designId === sheet.id && (day < today || (day === today && written !== 'notWritten')),
+        )
         .map(({ day }) => day)
         .reverse(),
       mayChange: may(viewer, 'changeDesign', { kind: 'squad', squadId: squad.id }),

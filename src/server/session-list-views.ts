@@ -36,14 +36,17 @@ export async function loadSessionList(viewer: Viewer, { squadId }: { readonly sq
       ...lineOf(session, { coaches, names }),
       designName: (session.designId && designs.get(session.designId)) || null,
     }))
-    const held = lines.filter(({ day }) => day <= today)
+    // What is played later today, as far as the book knows, is still to come.
+    const isToCome = ({ day, written, isCancelled }: SessionLine) =>
+      day > today || (day === today && written === 'notWritten' && !isCancelled)
+    const held = lines.filter((line) => !isToCome(line))
     const counted = held.filter(({ isCancelled }) => !isCancelled)
     return {
       frame: await loadFrame(tx, viewer, squadId),
       squad,
       seasonName: season.name,
       today,
-      toCome: lines.filter(({ day }) => day > today),
+      toCome: lines.filter(isToCome),
       held: held.toReversed(),
       heldCount: counted.length,
       writtenCount: counted.filter(({ written }) => written !== 'notWritten').length,

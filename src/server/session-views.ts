@@ -8,6 +8,7 @@ import type { ClubTx } from '#data/in-club'
 import { inClub } from '#data/in-club'
 import { listPeople } from '#data/people'
 import { listSquadPlayers } from '#data/players'
+import { listPlanned } from '#data/session-plans'
 import { listSquadCoaches } from '#data/squad-coaches'
 import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
@@ -56,6 +57,7 @@ export async function loadSessionPage(
       squad: await getSquad(tx, squadId),
       session,
       isToCome: session.day > today,
+      isPlanned: (await listPlanned(tx, [sessionId])).has(sessionId),
       timeZone: club.timeZone,
       mayWrite: may(viewer, 'writeSession', { kind: 'squad', squadId }),
       coveredByName: coverNameOf(session, { coaches: await listSquadCoaches(tx, squadId), names: people }),

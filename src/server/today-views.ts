@@ -6,6 +6,7 @@ import { type FlagState, listFlagStates } from '#data/flag-states'
 import { type ClubTx, inClub } from '#data/in-club'
 import { countPitchEvents } from '#data/pitch-events'
 import { listSquadPlayers } from '#data/players'
+import { listPlanned } from '#data/session-plans'
 import { listSessions, type Session } from '#data/sessions'
 import { listThemes } from '#data/themes'
 import { findMedianTurnSeconds } from '#data/turn-sums'
@@ -34,6 +35,7 @@ export type TodayBook = {
         readonly design: { readonly id: string; readonly name: string } | null
         readonly themeName: string | null
         readonly isTapped: boolean
+        readonly isPlanned: boolean
       })
     | null
   /** Held and not written down, the latest first; `isTapped`: at the pitch, and only to be looked at. */
@@ -80,6 +82,7 @@ export async function loadToday(
       next: next && {
         ...shownSession(next),
         isTapped: taps.has(next.id),
+        isPlanned: (await listPlanned(tx, [next.id])).has(next.id),
         design: design && { id: design.id, name: design.name },
         themeName: themes.find(({ id }) => id === design?.themeId)?.name ?? null,
       },

@@ -57,6 +57,7 @@ export const words = {
   cause: { missed: 'missed', goalDuty: 'goal duty', whileHere: 'while here' },
   area: { one: 'area', many: 'areas' },
   correct: 'correct',
+  plan: { make: 'Plan it', look: 'The plan' },
   sameTurn: 'same turn, places changed',
   themeMissed: { away: 'wasn’t there', noTurn: 'didn’t get a turn' },
   passed: 'was offered, passed',

@@ -14,7 +14,7 @@ async function openPlan(page: Page, day: string) {
     .getByRole('link', { name: new RegExp(day) })
     .first()
     .click()
-  await page.getByRole('link', { name: 'Plan it' }).click()
+  await page.getByRole('link', { name: /^(Plan it|The plan)$/ }).click()
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(`Plan the practice, ${day}`)
 }
 

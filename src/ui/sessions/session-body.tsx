@@ -16,6 +16,7 @@ import { History } from '#ui/sessions/history'
 import { MatchRead } from '#ui/sessions/match-read'
 import { PracticeRead } from '#ui/sessions/practice-read'
 import { RegisterRead } from '#ui/sessions/register-read'
+import { words } from '#ui/words'
 
 type Named = { readonly id: string; readonly name: string }
 
@@ -29,6 +30,7 @@ export type SessionBodyProps = {
     readonly periods: readonly Period[] | null
   }
   readonly isToCome: boolean
+  readonly isPlanned: boolean
   readonly mayWrite: boolean
   readonly players: readonly Named[]
   readonly themes: readonly Named[]
@@ -86,7 +88,9 @@ export function SessionBody(props: SessionBodyProps) {
             </WholePageLinkButton>
           ) : null}
           {session.kind === 'practice' && !isWritten ? (
-            <LinkButton href={paths.plan(squadId, { sessionId: session.id })}>Plan it</LinkButton>
+            <LinkButton href={paths.plan(squadId, { sessionId: session.id })}>
+              {props.isPlanned ? words.plan.look : words.plan.make}
+            </LinkButton>
           ) : null}
           {session.kind === 'practice' && !isWritten ? (
             <LinkButton href={paths.helpers(squadId, { sessionId: session.id })}>

@@ -25,13 +25,14 @@ export type ListedSession = {
 
 type SessionListProps = {
   readonly squadId: string
+  readonly today: Day
   readonly toCome: readonly ListedSession[]
   /** The latest first. */
   readonly held: readonly ListedSession[]
 }
 
 /** The practices and matches of a squad; what is not written yet stands out. */
-export function SessionList({ squadId, toCome, held }: SessionListProps) {
+export function SessionList({ squadId, today, toCome, held }: SessionListProps) {
   return (
     <>
       <p className="flex flex-wrap gap-2">
@@ -43,13 +44,13 @@ export function SessionList({ squadId, toCome, held }: SessionListProps) {
       {toCome.length > 0 ? (
         <section>
           <SectionTitle>To come</SectionTitle>
-          <Lines squadId={squadId} sessions={toCome} isToCome />
+          <Lines squadId={squadId} today={today} sessions={toCome} isToCome />
         </section>
       ) : null}
       <section>
         <SectionTitle note="The latest first.">Held</SectionTitle>
         {held.length > 0 ? (
-          <Lines squadId={squadId} sessions={held} isToCome={false} />
+          <Lines squadId={squadId} today={today} sessions={held} isToCome={false} />
         ) : (
           <Empty>Nothing has been held in this season yet.</Empty>
         )}
@@ -60,11 +61,12 @@ export function SessionList({ squadId, toCome, held }: SessionListProps) {
 
 type LinesProps = {
   readonly squadId: string
+  readonly today: Day
   readonly sessions: readonly ListedSession[]
   readonly isToCome: boolean
 }
 
-function Lines({ squadId, sessions, isToCome }: LinesProps) {
+function Lines({ squadId, today, sessions, isToCome }: LinesProps) {
   return (
     <ul className="border-t border-rule">
       {sessions.map((session) => (
@@ -83,7 +85,7 @@ function Lines({ squadId, sessions, isToCome }: LinesProps) {
           {session.coveredByName ? (
             <span className="text-sm text-soft">covered by {session.coveredByName}</span>
           ) : null}
-          <Standing squadId={squadId} session={session} isToCome={isToCome} />
+          <Standing squadId={squadId} today={today} session={session} isToCome={isToCome} />
         </li>
       ))}
     </ul>
@@ -93,6 +95,7 @@ function Lines({ squadId, sessions, isToCome }: LinesProps) {
 /** How it was written; what nobody has written yet is a button. */
 function Standing({
   squadId,
+  today,
   session,
   isToCome,
 }: Omit<LinesProps, 'sessions'> & { readonly session: ListedSession }) {
@@ -104,7 +107,7 @@ function Standing({
       </span>
     )
   }
-  if (isToCome) return <span className="text-soft">not held yet</span>
+  if (isToCome) return <span className="text-soft">{session.day === today ? 'today' : 'not held yet'}</span>
   return (
     <Link
       href={paths.writeSession(squadId, { sessionId: session.id })}

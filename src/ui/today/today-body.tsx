@@ -26,6 +26,7 @@ type TodayBodyProps = {
         readonly design: { readonly id: string; readonly name: string } | null
         readonly themeName: string | null
         readonly isTapped: boolean
+        readonly isPlanned: boolean
       })
     | null
   /** `isTapped`: at the pitch, and only to be looked at. */
@@ -128,7 +129,12 @@ function NextSession({ squad, next, today }: NextSessionProps) {
       ) : null}
       {next.kind === 'practice' ? (
         <p className="mt-2">
-          <LinkButton href={paths.plan(squad.id, { sessionId: next.id })}>Plan it</LinkButton>
+          <LinkButton
+            href={paths.plan(squad.id, { sessionId: next.id })}
+            weight={next.isPlanned ? 'plain' : 'main'}
+          >
+            {next.isPlanned ? words.plan.look : words.plan.make}
+          </LinkButton>
         </p>
       ) : null}
       {next.kind === 'practice' && next.isTapped && next.day === today ? (
@@ -138,7 +144,7 @@ function NextSession({ squad, next, today }: NextSessionProps) {
       ) : null}
       {next.kind === 'practice' ? (
         <p className="mt-2">
-          <WholePageLinkButton href={paths.pitch(next.id)} weight="main">
+          <WholePageLinkButton href={paths.pitch(next.id)} weight={next.isPlanned ? 'main' : 'plain'}>
             To the pitch
           </WholePageLinkButton>
         </p>

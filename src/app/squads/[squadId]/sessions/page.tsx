@@ -21,7 +21,7 @@ export default async function SessionsPage({ params }: SessionsPageProps) {
       title={`${words.tab.sessions}: ${list.squad.name}`}
       lead={`${list.seasonName}: ${list.writtenCount} of ${words.sessions(list.heldCount)} held are written down.`}
     >
-      <SessionList squadId={squadId} toCome={list.toCome} held={list.held} />
+      <SessionList squadId={squadId} today={list.today} toCome={list.toCome} held={list.held} />
     </Shell>
   )
 }
