@@ -1,32 +1,31 @@
 import type { PitchState } from '#pitch/pitch-state'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchButton } from '#ui/pitch/pitch-button'
+import type { ListedPlayer } from '#ui/pitch/register-words'
 
 type BeginButtonProps = {
-  readonly state: PitchState
+  readonly state: Pick<PitchState, 'isRegisterTaken'>
+  readonly players: readonly ListedPlayer[]
   readonly onDeeds: OnDeeds
   readonly onBegun: () => void
 }
 
-/** Closes the register and starts the clock. Where no name was tapped, all are taken to be here. */
-export function BeginButton({ state, onDeeds, onBegun }: BeginButtonProps) {
-  const here = state.players.filter(({ state: is, isOut }) => is === 'here' && !isOut)
-  const expected = state.plan && new Set(state.plan.players.map(({ playerId }) => playerId))
-  const untapped = state.players.filter(
-    ({ state: is, playerId }) => is === 'missing' && (expected?.has(playerId) ?? true),
-  )
+/** Closes the register and starts the clock. Where no name was tapped, all who are expected are taken to be here. */
+export function BeginButton({ state: { isRegisterTaken }, players, onDeeds, onBegun }: BeginButtonProps) {
+  const here = players.filter(({ state }) => state === 'here')
+  const untapped = players.filter(({ state, isExpected }) => state === 'missing' && isExpected)
   const begin = () => {
-    const all = state.isRegisterTaken ? [] : untapped
+    const all = isRegisterTaken ? [] : untapped
     onDeeds([
-      ...all.map(({ playerId }) => ({ kind: 'register', playerId, state: 'here' }) as const),
+      ...all.map(({ id }) => ({ kind: 'register', playerId: id, state: 'here' }) as const),
       { kind: 'begin' },
     ])
     onBegun()
   }
-  const count = state.isRegisterTaken ? here.length : here.length + untapped.length
+  const count = isRegisterTaken ? here.length : here.length + untapped.length
   return (
     <PitchButton weight="main" className="w-full text-2xl" disabled={count === 0} onClick={begin}>
-      {state.isRegisterTaken ? `Begin with ${count}` : `All ${count} are here: begin`}
+      {isRegisterTaken ? `Begin with ${count}` : `All ${count} are here: begin`}
     </PitchButton>
   )
 }

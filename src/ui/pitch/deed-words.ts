@@ -36,3 +36,17 @@ export function deedWords(deed: Deed, { nameOf }: Pick<Cast, 'nameOf'>): string 
       return 'undo'
   }
 }
+
+/**
+ * What one tap brought about, the last deed first, by the name of what the coach tapped: a rotation that came with
+ * something goes without saying, and so do the names of all who were here when it began.
+ */
+export function stepWords(deeds: readonly Deed[], cast: Pick<Cast, 'nameOf'>): string {
+  const here = deeds.filter((deed) => deed.kind === 'register' && deed.state === 'here')
+  const named =
+    deeds.find(({ kind }) => kind === 'begin') ??
+    deeds.findLast(({ kind }) => kind !== 'replan') ??
+    deeds.at(-1)
+  if (!named) return ''
+  return here.length > 1 && named.kind === 'register' ? `${here.length} here` : deedWords(named, cast)
+}

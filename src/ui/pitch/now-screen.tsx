@@ -32,6 +32,8 @@ type NowScreenProps = {
   /** How fair the rotation is. */
   readonly proof: ReactNode
   readonly undo: ReactNode
+  /** Before the beginning: what begins it. */
+  readonly begin: ReactNode
   readonly tabs: ReactNode
 }
 
@@ -127,17 +129,21 @@ export function NowScreen(props: NowScreenProps) {
         tabs={tabs}
         stop={<StopButton state={state} isByBall={isByBall} onDeeds={onDeeds} />}
       >
-        <ActionBar
-          state={state}
-          isByBall={isByBall}
-          stations={size.stations}
-          onDeeds={onDeeds}
-          onBallOver={(live) => {
-            onDeeds([{ kind: 'turnEnd', start: live.eventId, endings: [] }])
-            const endings = state.plan?.design.rounds[live.round ?? -1]?.endings ?? []
-            if (settings.countsPoints && endings.length > 0) setEndedId(live.eventId)
-          }}
-        />
+        {state.status === 'notBegun' ? (
+          props.begin
+        ) : (
+          <ActionBar
+            state={state}
+            isByBall={isByBall}
+            stations={size.stations}
+            onDeeds={onDeeds}
+            onBallOver={(live) => {
+              onDeeds([{ kind: 'turnEnd', start: live.eventId, endings: [] }])
+              const endings = state.plan?.design.rounds[live.round ?? -1]?.endings ?? []
+              if (settings.countsPoints && endings.length > 0) setEndedId(live.eventId)
+            }}
+          />
+        )}
       </PitchFooter>
     </>
   )

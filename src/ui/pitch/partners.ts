@@ -26,23 +26,43 @@ export function freePlayers(
   return state.waiting.map(({ playerId }) => playerId).filter((id) => !placed.has(id))
 }
 
-/** With whom somebody may change places: nobody comes into goal who does not keep, and places that are alike are not exchanged. */
+/** With whom somebody may change places; places that are alike are not exchanged. `mayStand`: whether the change may be made. */
 export function swapPartners(of: {
   readonly playerId: PlayerId
-  readonly pack: Known
-  readonly state: PitchState
+  readonly state: Pick<PitchState, 'waiting'>
   readonly stations: readonly Station[]
+  readonly mayStand: (other: PlayerId) => boolean
 }): readonly PlayerId[] {
   const placed = placedIn(of.stations)
   const own = placed.find(({ playerId }) => playerId === of.playerId) ?? null
-  const mayKeep = mayKeepGoal(of.pack, of.state.plan)
-  const mayTakeOwn = (id: PlayerId) => own?.role !== 'keep' || mayKeep(id)
   const seated = placed.filter(
     ({ playerId, role, station }) =>
-      playerId !== of.playerId &&
-      (role !== 'keep' || mayKeep(of.playerId)) &&
-      !(own?.role === role && own.station === station),
+      playerId !== of.playerId && !(own?.role === role && own.station === station),
   )
   const free = own ? freePlayers(of.state, of.stations) : []
-  return [...free, ...seated.map(({ playerId }) => playerId)].filter(mayTakeOwn)
+  return [...free, ...seated.map(({ playerId }) => playerId)].filter(of.mayStand)
+}
+
+/**
+ * Whether nothing stands against these places of two who change them, turn by turn: neither comes into goal who does not
+ * keep, and none of the two comes to one area with somebody it is kept apart from. Others stand where they stood.
+ */
+export function mayStandAt(
+  pack: Known,
+  plan: PracticePlan | null,
+): (changed: readonly PlayerId[], turns: readonly (readonly Station[])[]) => boolean {
+  const mayKeep = mayKeepGoal(pack, plan)
+  const apart = plan?.apart ?? []
+  return (changed, turns) => {
+    const isTogether = ({ attack, defend, keep }: Station, pair: readonly PlayerId[]) =>
+      pair.some((id) => changed.includes(id)) &&
+      pair.every((id) => [...attack, ...defend, ...keep].includes(id))
+    return turns.every((stations) =>
+      stations.every(
+        (station) =>
+          station.keep.every((id) => !changed.includes(id) || mayKeep(id)) &&
+          !apart.some((pair) => isTogether(station, pair)),
+      ),
+    )
+  }
 }

@@ -49,6 +49,7 @@ export function PitchScreens(props: PitchScreensProps) {
   const cast = castOf(state.plan, state.players)
   useWakeLock(state.status === 'running')
   const shared = { state, cast, now, onDeeds }
+  const listed = listedPlayers(state, pack)
   const isHelper = pack.viewer.kind === 'helper'
   const { id: sessionId, squadId } = pack.session
   const undo = (
@@ -60,17 +61,20 @@ export function PitchScreens(props: PitchScreensProps) {
       onDeeds={onDeeds}
     />
   )
+  const begin = (
+    <BeginButton state={state} players={listed} onDeeds={onDeeds} onBegun={() => setChosen('now')} />
+  )
   const tabs = <PitchTabs tab={tab} onTab={setChosen} />
   const setNotOut = (playerId: string) => {
     const outs = state.undoable.filter(
       ({ event, needsSecondAnswer }) =>
         needsSecondAnswer && event.deed.kind === 'register' && event.deed.playerId === playerId,
     )
-    onDeeds(
-      outs.flatMap(({ event, also }) =>
-        [event.id, ...also].map((undoes) => ({ kind: 'undo', undoes, secondAnswer: true }) as const),
-      ),
+    const undos = outs.flatMap(({ event, also }) =>
+      [event.id, ...also].map((undoes) => ({ kind: 'undo', undoes, secondAnswer: true }) as const),
     )
+    // The book alone has it so: whoever was out there is here after all.
+    onDeeds(undos.length > 0 ? undos : [{ kind: 'register', playerId, state: 'here' }])
   }
   return (
     <div className="flex min-h-dvh flex-col flat:grid flat:grid-cols-[1fr_17rem] flat:grid-rows-[auto_1fr]">
@@ -85,6 +89,7 @@ export function PitchScreens(props: PitchScreensProps) {
           rotation={props.rotation}
           proof={props.proof}
           undo={undo}
+          begin={begin}
           tabs={tabs}
         />
       ) : (
@@ -93,7 +98,7 @@ export function PitchScreens(props: PitchScreensProps) {
             {tab === 'here' ? props.rotation : null}
             {tab === 'here' ? (
               <RegisterScreen
-                players={listedPlayers(state, pack.players)}
+                players={listed}
                 isBegun={isBegun}
                 onRegister={(playerId, is) => onDeeds([{ kind: 'register', playerId, state: is }])}
                 onNotOut={setNotOut}
@@ -119,9 +124,7 @@ export function PitchScreens(props: PitchScreensProps) {
             ) : null}
           </PitchMain>
           <PitchFooter undo={undo} tabs={tabs}>
-            {tab === 'here' && !isBegun ? (
-              <BeginButton state={state} onDeeds={onDeeds} onBegun={() => setChosen('now')} />
-            ) : null}
+            {tab === 'here' && !isBegun ? begin : null}
           </PitchFooter>
         </>
       )}

@@ -1,3 +1,4 @@
+import type { Placed } from '#pitch/changeover'
 import type { Deed } from '#pitch/pitch-event'
 import type { PitchState } from '#pitch/pitch-state'
 import type { UpcomingRound } from '#pitch/upcoming'
@@ -44,6 +45,17 @@ export function withoutPlayer(
     defend: fill(defend),
     keep: fill(keep),
   }))
+}
+
+/** The places with somebody more in one of them: who goes in for whoever has just left it. */
+export function withPlayerAt(
+  stations: readonly Station[],
+  place: Pick<Placed, 'station' | 'role'>,
+  playerId: PlayerId,
+): readonly Station[] {
+  return stations.map((at, station) =>
+    station === place.station ? { ...at, [place.role]: [...at[place.role], playerId] } : at,
+  )
 }
 
 /** Two players change places in every turn of a round from one on; `index`: that turn's place in the plan. */

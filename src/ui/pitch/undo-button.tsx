@@ -6,7 +6,7 @@ import type { Deed, PitchEvent } from '#pitch/pitch-event'
 import type { RedoStep, UndoStep } from '#pitch/undo-steps'
 import { HoldButton } from '#ui/entry/hold-button'
 import type { Cast } from '#ui/pitch/cast'
-import { deedWords } from '#ui/pitch/deed-words'
+import { deedWords, stepWords } from '#ui/pitch/deed-words'
 import { PitchButton } from '#ui/pitch/pitch-button'
 import { Sheet } from '#ui/pitch/sheet'
 import { stepsTogether, undoDeeds } from '#ui/pitch/undo-deeds'
@@ -29,7 +29,10 @@ export function UndoButton({ undoable, redoable, events, cast, onDeeds }: UndoBu
   if (!first && !again) return null
   const needsAnswer = steps.some(({ needsSecondAnswer }) => needsSecondAnswer)
   const undo = () => onDeeds(undoDeeds(steps, events))
-  const what = first ? deedWords(first.event.deed, cast) : ''
+  const what = stepWords(
+    steps.map(({ event }) => event.deed),
+    cast,
+  )
   return (
     <div className="flex min-w-0 flex-1 gap-2">
       {first ? (
