@@ -5,12 +5,11 @@ import type { LiveTurn } from '#pitch/live-turn'
 import type { PitchState } from '#pitch/pitch-state'
 import type { UpcomingRound } from '#pitch/upcoming'
 import type { Station } from '#practice/turn'
-import { ballNumber } from '#ui/pitch/ball-number'
+import { ballNumber, ballsWords, ballTitle } from '#ui/pitch/ball-number'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchButton } from '#ui/pitch/pitch-button'
 import { roundDone } from '#ui/pitch/round-deeds'
 import { StopSheet } from '#ui/pitch/stop-sheet'
-import { counted } from '#ui/plural'
 
 type ActionBarProps = {
   readonly state: PitchState
@@ -38,7 +37,7 @@ export function ActionBar({ state, isByBall, stations, onDeeds, onBallOver }: Ac
           className="w-full text-2xl"
           onClick={() => onDeeds([{ kind: 'turnStart', turn: round.turns[0].index, stations }])}
         >
-          Start ball {ballNumber(state, round.turns[0].index)}
+          Start {ballTitle(ballNumber(state, round.turns[0].index), round.design).toLowerCase()}
         </PitchButton>
       ) : null}
       {!live && round && !isByBall ? (
@@ -80,7 +79,7 @@ function RoundDone({ state, round, onDeeds }: RoundDoneProps) {
   return (
     <div className="flex gap-2">
       <PitchButton
-        aria-label="One ball fewer"
+        aria-label={round.design?.isFreeGame ? 'One half fewer' : 'One ball fewer'}
         className="min-w-14 text-2xl"
         disabled={balls <= 1}
         onClick={() => setBalls(balls - 1)}
@@ -88,11 +87,11 @@ function RoundDone({ state, round, onDeeds }: RoundDoneProps) {
         −
       </PitchButton>
       <PitchButton weight="main" className="min-w-0 flex-1 text-xl" onClick={done}>
-        {isLast ? 'Last round done' : 'Round done'}, {counted(balls, 'ball')}
+        {isLast ? 'Last round done' : 'Round done'}, {ballsWords(balls, round.design)}
       </PitchButton>
       {balls < most ? (
         <PitchButton
-          aria-label="One ball more"
+          aria-label={round.design?.isFreeGame ? 'One half more' : 'One ball more'}
           className="min-w-14 text-2xl"
           onClick={() => setBalls(balls + 1)}
         >

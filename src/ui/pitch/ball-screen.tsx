@@ -1,13 +1,15 @@
 'use client'
 
+import type { Seconds } from '#common/time'
 import type { LiveTurn } from '#pitch/live-turn'
 import type { PitchState } from '#pitch/pitch-state'
 import type { UpcomingRound } from '#pitch/upcoming'
 import type { PlayerId } from '#squad/player'
-import { ballNumber, ballsOf } from '#ui/pitch/ball-number'
+import { ballNumber, ballsOf, ballTitle } from '#ui/pitch/ball-number'
 import type { Cast } from '#ui/pitch/cast'
 import { ChoicePart } from '#ui/pitch/choice-part'
 import type { Sized } from '#ui/pitch/choice-size'
+import { clockWords } from '#ui/pitch/clock-words'
 import { OnAndOff, PlacesCard } from '#ui/pitch/places-card'
 import { RoundHead } from '#ui/pitch/round-head'
 import { RunningClock } from '#ui/pitch/running-clock'
@@ -22,17 +24,34 @@ type BallScreenProps = {
 
 /** The ball that is being played. */
 export function LiveBall({ live, state, cast, now, onOpen }: BallScreenProps & { readonly live: LiveTurn }) {
+  const planned = plannedSeconds(live, state)
   return (
     <section aria-labelledby="ball" className="space-y-3">
       <h2 id="ball" className="flex flex-wrap items-baseline justify-between text-2xl font-bold">
+        <span>{playingWords(live, state)}</span>
         <span>
-          Playing: ball {ballNumber(state, live.index)} of {ballsOf(state, live.round)}
+          <RunningClock state={state} now={now} since={live.start} label="Time of this ball" />
+          {planned === null ? null : (
+            <span className="ml-1 text-lg font-semibold tabular-nums">of {clockWords(planned)}</span>
+          )}
         </span>
-        <RunningClock state={state} now={now} since={live.start} label="Time of this ball" />
       </h2>
       <PlacesCard stations={live.stations} on={new Set()} cast={cast} onOpen={onOpen} />
     </section>
   )
+}
+
+function playingWords(live: LiveTurn, state: PitchState): string {
+  const design = state.plan?.design.rounds[live.round ?? -1] ?? null
+  const number = ballNumber(state, live.index)
+  if (design?.isFreeGame) return `Playing: ${ballTitle(number, design).toLowerCase()}`
+  return `Playing: ball ${number} of ${ballsOf(state, live.round)}`
+}
+
+/** How long the ball is to be played; null: until it is dead, or nobody planned it. */
+function plannedSeconds(live: LiveTurn, { plan, turns }: PitchState): Seconds | null {
+  const isUntilDead = plan?.design.rounds[live.round ?? -1]?.isUntilDead ?? false
+  return isUntilDead ? null : (turns[live.index]?.seconds ?? null)
 }
 
 type NextBallProps = BallScreenProps & {

@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react'
 import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchPack } from '#pitch/pitch-pack'
 import type { PitchState } from '#pitch/pitch-state'
+import { formatDay } from '#ui/format-day'
 import { BeginButton } from '#ui/pitch/begin-button'
 import { castOf } from '#ui/pitch/cast'
 import { MoreScreen } from '#ui/pitch/more-screen'
@@ -137,7 +138,9 @@ function PitchHeader({ pack, state, saved, pages, now }: PitchScreensProps) {
   return (
     <header className="sticky top-0 z-10 border-b-2 border-ink bg-leaf px-3 pt-[max(0.25rem,env(safe-area-inset-top))] pb-1 flat:col-start-1">
       <div className="flex items-baseline justify-between gap-3">
-        <h1 className="min-w-0 truncate text-lg font-bold">{pack.session.title || pack.session.squadName}</h1>
+        <h1 className="min-w-0 truncate text-lg font-bold">
+          {pack.session.title || pack.session.squadName}, {formatDay(pack.session.day, 'short')}
+        </h1>
         {state.status === 'notBegun' ? null : (
           <span className="text-2xl">
             <RunningClock state={state} now={now} label="Time of the practice" />

@@ -2,9 +2,11 @@
 
 import type { UpcomingRound, UpcomingTurn } from '#pitch/upcoming'
 import type { PlayerId } from '#squad/player'
+import { ballsWords, ballTitle } from '#ui/pitch/ball-number'
 import type { Cast } from '#ui/pitch/cast'
 import { OnAndOff, PlacesCard, placeWords } from '#ui/pitch/places-card'
 import { RoundHead } from '#ui/pitch/round-head'
+import { isChangeOver, isMostlyNew, WholeBall } from '#ui/pitch/whole-ball'
 import { listed } from '#ui/plural'
 
 type RoundScreenProps = {
@@ -25,20 +27,33 @@ export function RoundScreen({ round, roundCount, isFirst, cast, onOpen }: RoundS
       <RoundHead round={round} roundCount={roundCount} cast={cast} />
       {isFirst ? null : <OnAndOff on={first.on} off={first.off} cast={cast} />}
       <PlacesCard stations={first.stations} on={on} cast={cast} onOpen={onOpen} />
-      {later.length > 0 ? <LaterBalls turns={later} cast={cast} /> : null}
+      {later.length > 0 ? <LaterBalls turns={later} design={round.design} cast={cast} /> : null}
     </section>
   )
 }
 
-function LaterBalls({ turns, cast }: { readonly turns: readonly UpcomingTurn[]; readonly cast: Cast }) {
+type LaterBallsProps = {
+  readonly turns: readonly UpcomingTurn[]
+  readonly design: UpcomingRound['design']
+  readonly cast: Cast
+}
+
+function LaterBalls({ turns, design, cast }: LaterBallsProps) {
   const isAlwaysSame = turns.every(({ on, off, moved }) => on.length + off.length + moved.length === 0)
-  if (isAlwaysSame) return <p className="font-semibold">The same places for all {turns.length + 1} balls.</p>
+  if (isAlwaysSame)
+    return <p className="font-semibold">The same places for all {ballsWords(turns.length + 1, design)}.</p>
   return (
     <ol className="space-y-2" start={2}>
       {turns.map((turn, index) => (
         <li key={turn.index} className="border-t-2 border-ink pt-1">
-          <h3 className="text-lg font-semibold">Ball {index + 2}</h3>
-          <BallChange turn={turn} cast={cast} />
+          <h3 className="text-lg font-semibold">{ballTitle(index + 2, design)}</h3>
+          {isChangeOver(turn) ? (
+            <p className="text-xl font-bold">Attack and defence change over.</p>
+          ) : isMostlyNew(turn) ? (
+            <WholeBall turn={turn} cast={cast} />
+          ) : (
+            <BallChange turn={turn} cast={cast} />
+          )}
         </li>
       ))}
     </ol>

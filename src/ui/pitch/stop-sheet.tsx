@@ -22,7 +22,9 @@ export function StopSheet({ state, round, onDeeds, onClose }: StopSheetProps) {
   }
   return (
     <Sheet title="Stop here" onClose={onClose}>
-      <p className="font-semibold">How many balls of round {round.round + 1} were played?</p>
+      <p className="font-semibold">
+        How many {round.design?.isFreeGame ? 'halves' : 'balls'} of round {round.round + 1} were played?
+      </p>
       <div className="grid grid-cols-4 gap-2">
         {[0, ...round.turns.map((_, index) => index + 1)].map((balls) => (
           <PitchButton key={balls} className="text-2xl" onClick={() => stop(balls)}>
