@@ -67,6 +67,7 @@ const shapes = {
     kind: z.literal('register'),
     playerId,
     state: z.enum(['here', 'notPlaying', 'out', 'gone']),
+    secondAnswer: z.boolean().optional(),
   }),
   guest: z.strictObject({ kind: z.literal('guest'), playerId, name: guestName }),
   replan: z.strictObject({

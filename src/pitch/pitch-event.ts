@@ -23,7 +23,15 @@ export type AreaEnding = {
 export type Deed =
   /** Practice time counts from here; what was tapped before holds from its first second. */
   | { readonly kind: 'begin' }
-  | { readonly kind: 'register'; readonly playerId: PlayerId; readonly state: RegisterState | 'gone' }
+  /**
+   * `secondAnswer`: with "here", the book's own "out for today" is taken back; a second question was asked and answered.
+   */
+  | {
+      readonly kind: 'register'
+      readonly playerId: PlayerId
+      readonly state: RegisterState | 'gone'
+      readonly secondAnswer?: boolean
+    }
   /** A new face, here from now on. */
   | { readonly kind: 'guest'; readonly playerId: PlayerId; readonly name: string }
   /** The turns from `fromTurn` on are these. */

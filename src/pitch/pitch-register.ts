@@ -1,4 +1,5 @@
 import type { Seconds } from '#common/time'
+import type { BookMarks } from '#pitch/marked-in-book'
 import type { EpochMs } from '#pitch/pitch-event'
 import { type PitchTimes, secondAt } from '#pitch/pitch-times'
 import type { SetAside } from '#pitch/set-aside'
@@ -36,7 +37,8 @@ export type PitchRegister = {
  * Who was there, from when to when, in seconds of the practice. Of taps that contradict each other the later holds, but
  * that nothing follows on being out for today except going home. Whoever had a place in what was played before anybody
  * was tapped as here was there from the start up to that tap: a coach who says that a round was played has said who was
- * there, and what is tapped of one child later takes nothing from the others.
+ * there, and what is tapped of one child later takes nothing from the others. Whom the book has out for today is out
+ * whatever is tapped, but for a tap with a second answer; whom it has not playing is so until tapped.
  */
 export function pitchRegister(
   standing: readonly DoneEvent[],
@@ -47,6 +49,8 @@ export function pitchRegister(
     readonly placed: ReadonlyMap<PlayerId, Seconds>
     /** Who left, as the answer to one question after the practice says. */
     readonly left: ReadonlyMap<PlayerId, Seconds>
+    /** How the book has players of whom the pitch says nothing else. */
+    readonly marks: BookMarks
   },
 ): PitchRegister {
   const setAside: SetAside[] = []
@@ -76,8 +80,21 @@ export function pitchRegister(
     if (came !== null) segments = [{ from: second(came), to: null, state: 'here' }]
     let isOut = false
     let now: RegisteredPlayer['state'] = came === null ? 'missing' : 'here'
+    let mark = at.marks.get(playerId) ?? null
+    const markUntil = (until: Seconds) => {
+      if (!mark || until < mark.from) return
+      isOut ||= mark.state === 'out'
+      now = mark.state
+      segments = setFrom(segments, mark.from, mark.state)
+      mark = null
+    }
     for (const tap of taps.filter(({ deed }) => deed.playerId === playerId)) {
-      const { state } = tap.deed
+      const { state, secondAnswer = false } = tap.deed
+      markUntil(second(tap.at))
+      if (state === 'here' && secondAnswer && at.marks.has(playerId)) {
+        isOut = false
+        mark = null
+      }
       if (isOut && state !== 'gone' && state !== 'out') {
         setAside.push({ id: tap.id, why: 'isOut' })
       } else {
@@ -86,6 +103,7 @@ export function pitchRegister(
         segments = setFrom(segments, second(tap.at), state === 'gone' ? 'away' : state)
       }
     }
+    markUntil(Number.POSITIVE_INFINITY)
     const left = at.left.get(playerId)
     if (left !== undefined) {
       segments = setFrom(segments, left, 'away')

@@ -2,6 +2,7 @@ import type { Seconds } from '#common/time'
 import { type ClockWait, clockWaits, longestWait } from '#pitch/clock-waits'
 import { inOrder } from '#pitch/event-order'
 import { type LiveTurn, liveTurn } from '#pitch/live-turn'
+import { type BookMarks, marksOfOthers, noMarks } from '#pitch/marked-in-book'
 import type { Deed, EpochMs, PitchEvent } from '#pitch/pitch-event'
 import { presenceOfPlayers } from '#pitch/pitch-presence'
 import {
@@ -73,11 +74,15 @@ export type PitchState = {
   readonly setAside: readonly SetAside[]
 }
 
-/** The same set of events gives the same state, whatever order they arrived in and however often. */
+/**
+ * The same set of events gives the same state, whatever order they arrived in and however often. `marks`: who was out
+ * for today or not playing by the book's register.
+ */
 export function foldPitch(
   plan: PracticePlan | null,
   roster: readonly RosterPlayer[],
   events: readonly PitchEvent[],
+  marks: BookMarks = noMarks,
 ): PitchState {
   const stood = eventsThatStand(inOrder(events))
   const { standing } = stood
@@ -96,6 +101,7 @@ export function foldPitch(
     times,
     placed: firstPlaces(timed),
     left: leftOf(taps, timed),
+    marks: marksOfOthers(marks, events),
   })
   const presence = presenceOfPlayers(register.players, Number.POSITIVE_INFINITY)
   const ended = timed.turns.filter((turn): turn is TimedTurn & { end: Seconds } => turn.end !== null)

@@ -10,6 +10,7 @@ import { loadPractice, type WrittenPractice } from '#data/written-sessions'
 import { namesApart } from '#fairness/book/names-apart'
 import { underJoinedIds } from '#pitch/book-changes'
 import { bookOfPitch, type PitchBook } from '#pitch/book-of-pitch'
+import { marksInBook } from '#pitch/marked-in-book'
 import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchPlayer } from '#pitch/pitch-pack'
 import { foldPitch, type PitchState } from '#pitch/pitch-state'
@@ -48,9 +49,9 @@ export async function loadTapped(tx: ClubTx, session: Session): Promise<TappedPr
   const { events, cursor } = await listPitchEvents(tx, { sessionId: session.id })
   const known = { session, plan, register: before.register, events }
   const players = namesApart(await listPitchPlayers(tx, known))
-  const state = foldPitch(plan, players, events)
-  const guestIds = state.players.flatMap(({ isGuest, playerId }) => (isGuest ? [playerId] : []))
-  const joined = await listJoined(tx, guestIds)
+  const guestIds = new Set(events.flatMap(({ deed }) => (deed.kind === 'guest' ? [deed.playerId] : [])))
+  const joined = await listJoined(tx, [...guestIds])
+  const state = foldPitch(plan, players, events, marksInBook(before.register, new Set(joined.values())))
   const book = underJoinedIds(bookOfPitch(state, { lengthSeconds: session.lengthSeconds }), joined)
   const deeds = await listDeedsOn(tx, {
     objectId: session.id,

@@ -28,7 +28,9 @@ export async function whyNotForHelper(
   const whyNot = (event: PitchEvent): string | null => {
     const end = endOfUndos(event, byId)
     if (end?.deed.kind === 'replan') return onlyCoach
-    const isOut = end?.deed.kind === 'register' && end.deed.state === 'out'
+    if (end?.deed.kind !== 'register') return null
+    if (end.deed.secondAnswer) return staysOut
+    const isOut = end.deed.state === 'out'
     return isOut && end !== event && others.has(end.id) ? staysOut : null
   }
   return events.flatMap((event) => {

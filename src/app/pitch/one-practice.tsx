@@ -2,12 +2,13 @@
 
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import { v7 as uuidv7 } from 'uuid'
-import { deviceId, keepSetting, keepTapped, readSetting } from '#app/pitch/pitch-store'
+import { deviceId, forgetOld, keepSetting, keepTapped, readSetting } from '#app/pitch/pitch-store'
 import { useKeptPractice } from '#app/pitch/use-kept-practice'
 import { useOfflinePages } from '#app/pitch/use-offline-pages'
 import { usePitchClock } from '#app/pitch/use-pitch-clock'
 import { useRotation } from '#app/pitch/use-rotation'
 import { useSending } from '#app/pitch/use-sending'
+import { marksInBook } from '#pitch/marked-in-book'
 import { needsPlanAnew } from '#pitch/needs-plan-anew'
 import type { Deed, PitchEvent } from '#pitch/pitch-event'
 import { foldPitch, type PitchState } from '#pitch/pitch-state'
@@ -28,10 +29,19 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
   const found = kept === 'notKept' ? null : kept
   const pack = found?.practice?.pack ?? null
   const [unkept, setUnkept] = useState(noEvents)
-  const events = useMemo(() => [...(found?.events ?? []), ...unkept], [found?.events, unkept])
+  const events = useMemo(
+    // What the book refused counts on no phone, so that all show the same.
+    () => [...(found?.events ?? []).filter((event) => event.state !== 'refused'), ...unkept],
+    [found?.events, unkept],
+  )
   const roster = pack?.players
   const plan = pack?.plan ?? null
-  const state = useMemo(() => foldPitch(plan, roster ?? [], events), [plan, roster, events])
+  const marks = useMemo(() => marksInBook(pack?.register ?? []), [pack?.register])
+  const fold = useCallback(
+    (all: readonly PitchEvent[]) => foldPitch(plan, roster ?? [], all, marks),
+    [plan, roster, marks],
+  )
+  const state = useMemo(() => fold(events), [fold, events])
   const { news, follow, improve } = useRotation(pack, settings.isBallByBall)
   /** The state as of the last tap, before the phone has shown it. */
   const latest = useRef({ events, state })
@@ -44,7 +54,8 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
   useEffect(() => {
     // Where space runs short the browser would rather throw away what nobody asked it to keep.
     if (isHere) void navigator.storage?.persist?.().catch(() => false)
-  }, [isHere])
+    if (isHere) void forgetOld(Date.now(), sessionId).catch(() => undefined)
+  }, [isHere, sessionId])
 
   const tap = useCallback(
     async (make: (before: PitchState) => readonly Deed[]) => {
@@ -54,7 +65,7 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
         (deed): PitchEvent => ({ id: uuidv7(), deviceId: device, at: clock.stamp(), deed }),
       )
       const all = [...latest.current.events, ...made]
-      latest.current = { events: all, state: foldPitch(plan, roster ?? [], all) }
+      latest.current = { events: all, state: fold(all) }
       try {
         await keepTapped(sessionId, made)
         soon()
@@ -62,7 +73,7 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
         setUnkept((before) => [...before, ...made])
       }
     },
-    [clock, plan, roster, sessionId, soon],
+    [clock, fold, sessionId, soon],
   )
   const current = useCallback(() => latest.current.state, [])
   const lookFurther = useCallback(
@@ -77,7 +88,7 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
   const after = (deeds: readonly Deed[]) => {
     const at = clock.now()
     const more = deeds.map((deed): PitchEvent => ({ id: uuidv7(), deviceId: '', at, deed }))
-    return foldPitch(plan, pack.players, [...latest.current.events, ...more])
+    return fold([...latest.current.events, ...more])
   }
   const onDeeds = (deeds: readonly Deed[]) => {
     void tap(() => withRotation(deeds, { state: latest.current.state, after, follow })).then(lookFurther)
@@ -97,7 +108,7 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
       onSettings={setSettings}
       onDeeds={onDeeds}
       onGuest={(name) => onDeeds([{ kind: 'guest', playerId: uuidv7(), name }])}
-      refusals={refused.map(({ why }) => why ?? 'The book did not take something that was tapped here.')}
+      refusals={refused}
       saved={{
         tapped: found.events.length,
         waiting,

@@ -1,6 +1,7 @@
 import Dexie, { type EntityTable } from 'dexie'
 import { v7 as uuidv7 } from 'uuid'
 import { isToForget } from '#pitch/kept-on-phone'
+import { missingInBook } from '#pitch/missing-in-book'
 import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchAnswer, PitchPack } from '#pitch/pitch-pack'
 
@@ -54,11 +55,19 @@ export async function keepTapped(sessionId: string, events: readonly PitchEvent[
   await store.events.bulkAdd(events.map((event) => ({ ...event, sessionId, state: 'waiting', why: null })))
 }
 
-/** A fetched practice, with the events it came with; what waits here to be sent goes on waiting. */
+/**
+ * A fetched practice, with the events it came with; what waits here to be sent goes on waiting, and what was sent to a
+ * book that no longer has it waits again.
+ */
 export async function keepPack({ events, cursor, ...pack }: PitchPack, now: number): Promise<void> {
   const sessionId = pack.session.id
+  const isHelper = pack.viewer.kind === 'helper'
+  const own = await deviceId()
   await store.transaction('rw', store.practices, store.events, async () => {
     const before = await store.practices.get(sessionId)
+    const sent = await store.events.where({ sessionId, state: 'sent' }).toArray()
+    const lost = missingInBook(sent, { events, deviceId: own, isHelper })
+    await Promise.all(lost.map((id) => store.events.update(id, { state: 'waiting' })))
     await keepReceived(sessionId, events)
     await store.practices.put({ sessionId, pack, cursor, fetchedAt: now, sentAt: before?.sentAt ?? null })
   })
@@ -108,12 +117,13 @@ export async function forgetEverything(): Promise<void> {
   await store.delete()
 }
 
-/** Practices that are over and done with are taken off this phone. */
-export async function forgetOld(now: number): Promise<void> {
+/** Practices that are over and done with are taken off this phone, but not the one that a coach has open. */
+export async function forgetOld(now: number, openId: string | null = null): Promise<void> {
   await store.transaction('rw', store.practices, store.events, async () => {
     for (const { sessionId, pack, fetchedAt } of await store.practices.toArray()) {
       const waiting = await store.events.where({ sessionId, state: 'waiting' }).count()
-      if (!isToForget({ pack, fetchedAt, waiting }, now)) continue
+      const isOpen = sessionId === openId && pack.viewer.kind === 'coach'
+      if (isOpen || !isToForget({ pack, fetchedAt, waiting }, now)) continue
       await store.events.where({ sessionId }).delete()
       await store.practices.delete(sessionId)
     }

@@ -50,6 +50,12 @@ export async function sendWaiting(sessionId: string): Promise<Exchange> {
     })
     if (answer.kind !== 'done') return answer
     await keepAnswer(sessionId, answer.value, Date.now())
+    if (answer.value.cursor < cursor) {
+      // The book was restored from an older copy: what it had of this phone since is held against what it has now.
+      const fetched = await fetchPractice(sessionId)
+      if (fetched.kind !== 'done') return fetched
+      continue
+    }
     const isStuck = answer.value.stored.length + answer.value.refused.length === 0
     if (events.length === waiting.length || isStuck) return answer
   }

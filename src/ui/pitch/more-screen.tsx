@@ -10,6 +10,7 @@ import type { Cast } from '#ui/pitch/cast'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchButton } from '#ui/pitch/pitch-button'
 import type { PitchSettings } from '#ui/pitch/pitch-settings'
+import { type Refusal, refusalSentence } from '#ui/pitch/refusal-notice'
 
 type MoreScreenProps = {
   readonly sessionId: string
@@ -21,7 +22,7 @@ type MoreScreenProps = {
   readonly onSettings: (settings: PitchSettings) => void
   readonly onDeeds: OnDeeds
   /** Why the book did not take something that was tapped here. */
-  readonly refusals: readonly string[]
+  readonly refusals: readonly Refusal[]
 }
 
 /** What is not needed at every ball. */
@@ -29,6 +30,7 @@ export function MoreScreen(props: MoreScreenProps) {
   const { sessionId, squadId, isHelper, state, cast, settings, onSettings, onDeeds, refusals } = props
   const [isAsking, setIsAsking] = useState(false)
   const asides = asideSentences(state.setAside.map(({ why }) => why))
+  const refused = new Set(refusals.map((refusal) => `Not taken: ${refusalSentence(refusal, cast)}`))
   return (
     <section aria-labelledby="more" className="space-y-4">
       <h2 id="more" className="text-2xl font-bold">
@@ -51,11 +53,11 @@ export function MoreScreen(props: MoreScreenProps) {
           Nothing tapped? As planned…
         </PitchButton>
       ) : null}
-      {[...refusals, ...asides].length > 0 ? (
+      {[...refused, ...asides].length > 0 ? (
         <div className="border-2 border-ink p-2">
           <h3 className="font-bold">To know</h3>
           <ul className="list-disc pl-5">
-            {[...refusals, ...asides].map((sentence) => (
+            {[...refused, ...asides].map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>

@@ -13,6 +13,7 @@ import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchFooter, PitchMain } from '#ui/pitch/pitch-footer'
 import type { PitchSettings } from '#ui/pitch/pitch-settings'
 import { type PitchTab, PitchTabs } from '#ui/pitch/pitch-tabs'
+import { type Refusal, RefusalNotice } from '#ui/pitch/refusal-notice'
 import { RegisterScreen } from '#ui/pitch/register-screen'
 import { listedPlayers } from '#ui/pitch/register-words'
 import { RunningClock } from '#ui/pitch/running-clock'
@@ -28,7 +29,7 @@ export type PitchScreensProps = {
   readonly saved: Saved
   readonly pages: OfflinePages
   /** Why the book did not take something that was tapped here. */
-  readonly refusals: readonly string[]
+  readonly refusals: readonly Refusal[]
   /** The time, set right by the server's clock, in milliseconds. */
   readonly now: () => number
   readonly settings: PitchSettings
@@ -65,6 +66,12 @@ export function PitchScreens(props: PitchScreensProps) {
   const begin = (
     <BeginButton state={state} players={listed} onDeeds={onDeeds} onBegun={() => setChosen('now')} />
   )
+  const notices = (
+    <>
+      <RefusalNotice refusals={props.refusals} cast={cast} />
+      {props.rotation}
+    </>
+  )
   const tabs = <PitchTabs tab={tab} onTab={setChosen} />
   const setNotOut = (playerId: string) => {
     const outs = state.undoable.filter(
@@ -74,8 +81,9 @@ export function PitchScreens(props: PitchScreensProps) {
     const undos = outs.flatMap(({ event, also }) =>
       [event.id, ...also].map((undoes) => ({ kind: 'undo', undoes, secondAnswer: true }) as const),
     )
-    // The book alone has it so: whoever was out there is here after all.
-    onDeeds(undos.length > 0 ? undos : [{ kind: 'register', playerId, state: 'here' }])
+    // The book alone has it so: there is no tap to be taken back.
+    const here = { kind: 'register', playerId, state: 'here', secondAnswer: true } as const
+    onDeeds(undos.length > 0 ? undos : [here])
   }
   return (
     <div className="flex min-h-dvh flex-col flat:grid flat:grid-cols-[1fr_17rem] flat:grid-rows-[auto_1fr]">
@@ -87,7 +95,7 @@ export function PitchScreens(props: PitchScreensProps) {
           settings={settings}
           isAllSent={props.saved.waiting === 0}
           onNotOut={setNotOut}
-          rotation={props.rotation}
+          rotation={notices}
           proof={props.proof}
           undo={undo}
           begin={begin}
@@ -96,7 +104,7 @@ export function PitchScreens(props: PitchScreensProps) {
       ) : (
         <>
           <PitchMain about={tab}>
-            {tab === 'here' ? props.rotation : null}
+            {tab === 'here' ? notices : null}
             {tab === 'here' ? (
               <RegisterScreen
                 players={listed}

@@ -49,27 +49,18 @@ export function registerCount(players: readonly ListedPlayer[]): string {
   return parts.join(', ')
 }
 
-/**
- * The players in the register's order, those whom the plan does not count on last. Whom nobody has tapped yet, and the
- * book has as out for today or not playing, is just that here.
- */
+/** The players in the register's order, those whom the plan does not count on last. */
 export function listedPlayers(
   state: Pick<PitchState, 'players' | 'plan'>,
-  { players: known, register }: Pick<PitchPack, 'players' | 'register'>,
+  { players: known }: Pick<PitchPack, 'players'>,
 ): readonly ListedPlayer[] {
   const members = new Set(known.filter(({ isMember }) => isMember).map(({ id }) => id))
-  const inBook = new Map(register.map((line) => [line.playerId, line.state]))
-  const stateOf = ({ playerId, state: tapped, isOut }: PitchState['players'][number]) => {
-    if (isOut) return 'out'
-    const typed = inBook.get(playerId)
-    return tapped === 'missing' && (typed === 'out' || typed === 'notPlaying') ? typed : tapped
-  }
   const names = shortNames(state.players.map(({ playerId, name }) => ({ id: playerId, name })))
   const expected = state.plan && new Set(state.plan.players.map(({ playerId }) => playerId))
   const listed = state.players.map((player) => ({
     id: player.playerId,
     name: names.get(player.playerId) || 'Guest',
-    state: stateOf(player),
+    state: player.isOut ? 'out' : player.state,
     isLate: player.isLate,
     isGuest: !members.has(player.playerId),
     isExpected: expected?.has(player.playerId) ?? true,

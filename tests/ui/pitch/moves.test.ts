@@ -5,7 +5,6 @@ import { foldPitch } from '#pitch/pitch-state'
 import type { PracticePlan } from '#planning/practice-plan'
 import { stepWords } from '#ui/pitch/deed-words'
 import { type Moves, movesOf } from '#ui/pitch/moves'
-import { listedPlayers } from '#ui/pitch/register-words'
 import { aPhone, aPlan, aPlannedTurn, area, rosterOf } from '../../support/pitch-builder'
 
 const plan = aPlan([aPlannedTurn(0, 'ab/c d/e'), aPlannedTurn(0, 'fb/c a/e'), aPlannedTurn(0, 'ab/c/f d/e')])
@@ -82,28 +81,6 @@ describe('who may change places', () => {
     phone.start(10, 0, 'ab/c d/e')
     expect(moves('a', { viewer, phone }).partners).toContain('f')
   })
-})
-
-it('whom the book has as out for today is out at the pitch until somebody says otherwise', () => {
-  const phone = aPhone()
-  const line = { from: 0, to: 3600, state: 'out' } as const
-  const pack = {
-    players: players(),
-    register: [
-      { ...line, playerId: 'a' },
-      { ...line, playerId: 'b' },
-    ],
-  }
-  phone.here('b')
-  const state = foldPitch(plan, roster, phone.events)
-  expect(listedPlayers(state, pack).map((player) => player.state)).toEqual([
-    'out',
-    'here',
-    'missing',
-    'missing',
-    'missing',
-    'missing',
-  ])
 })
 
 it('one tap goes by the name of what was tapped', () => {
