@@ -3,6 +3,7 @@ import type { PitchPlayer } from '#pitch/pitch-pack'
 import { stateAt } from '#pitch/pitch-register'
 import type { PitchState } from '#pitch/pitch-state'
 import { requestNow } from '#pitch/request-now'
+import { firstToCome, isPast } from '#pitch/was-to-leave'
 import { changedOver, freeGameForAll, isFreeGameForAll } from '#planning/free-game-for-all'
 import type { PlanRequest, PracticePlan } from '#planning/practice-plan'
 import { problemOfRequest, withFreeGames, withMirroredHalves } from '#planning/problem-of-request'
@@ -41,7 +42,7 @@ export type Anew = {
 /** Makes a new rotation for who is here now. Turns played, and the one being played, stay as they were. */
 export function planAnew(wish: AnewWish): Anew {
   const { state } = wish
-  const fromTurn = state.live ? state.live.index + 1 : (state.next?.index ?? state.turns.length)
+  const fromTurn = firstToCome(state)
   // The turn being played is one of those that are called.
   const called = Math.max(0, Math.min(wish.called - (state.live ? 1 : 0), state.turns.length - fromTurn))
   const firstFree = fromTurn + called
@@ -164,7 +165,8 @@ function isExpected(state: PitchState, { players }: PlanRequest, place: number, 
   const player = state.players.find(({ playerId }) => playerId === planned?.playerId)
   if (!planned || !player || player.isOut) return false
   const [first = 1, last = 0] = [planned.present[0]?.[0], planned.present.at(-1)?.[1]]
-  if (player.state === 'here') return index + 1 <= last
+  // Whoever was to leave by now and is still here stays.
+  if (player.state === 'here') return index + 1 <= last || isPast(planned.present, firstToCome(state))
   const isAwaited = player.state === 'missing' && first > (state.next?.index ?? 0) + 1
   const isTakenToBeHere = player.state === 'missing' && !state.isRegisterTaken
   return (isAwaited || isTakenToBeHere) && first <= index + 1 && index + 1 <= last

@@ -4,6 +4,7 @@ import { needsPlanAnew } from '#pitch/needs-plan-anew'
 import { foldPitch, type PitchState } from '#pitch/pitch-state'
 import { type Anew, planAnew } from '#pitch/plan-anew'
 import { replanDeed } from '#pitch/replan-deed'
+import { wasToLeave } from '#pitch/was-to-leave'
 import type { PlannedTurn, PracticePlan } from '#planning/practice-plan'
 import { aPhone, aPlan, aPlannedTurn } from '../support/pitch-builder'
 import { seededRandom } from '../support/seeded-random'
@@ -137,6 +138,30 @@ describe('a new rotation', () => {
     expect(turns.slice(0, 4).flatMap(seated)).not.toContain('h')
     expect(turns.slice(4).flatMap(seated)).toContain('h')
     expect(turns.slice(4).flatMap(seated)).not.toContain('g')
+  })
+
+  it('counts on who was to leave by now and is still here, once it is asked for', () => {
+    const plan = planOfEight((own) => ({
+      ...own,
+      players: own.players.map((player) => ({
+        ...player,
+        present: player.playerId === 'g' ? [[1, 4]] : player.present,
+      })),
+    }))
+    const tapped = aPhone()
+    tapped.here(letters)
+    const first = foldPitch(plan, roster, tapped.events)
+    tapped.tap(-30, { kind: 'replan', fromTurn: 0, turns: turnsOf(anew(plan, first)), sentence: '' })
+    tapped.begin()
+    const now = () => foldPitch(plan, roster, tapped.events)
+    expect(wasToLeave(now())).toEqual([])
+    tapped.done(300, 0, now().turns.slice(0, 4))
+    expect(wasToLeave(now())).toEqual(['g'])
+    expect(needsPlanAnew(now())).toBe(false)
+    const turns = turnsOf(anew(plan, now()))
+    expect(turns.flatMap(seated)).toContain('g')
+    tapped.state('g', 'gone', 310)
+    expect(wasToLeave(now())).toEqual([])
   })
 
   it('is smaller where too few are left, in the shape that is chosen', () => {
