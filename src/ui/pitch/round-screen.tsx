@@ -42,6 +42,8 @@ function LaterBalls({ turns, design, cast }: LaterBallsProps) {
   const isAlwaysSame = turns.every(({ on, off, moved }) => on.length + off.length + moved.length === 0)
   if (isAlwaysSame)
     return <p className="font-semibold">The same places for all {ballsWords(turns.length + 1, design)}.</p>
+  // All of a round are shown in one way.
+  const isWhole = turns.some(isMostlyNew)
   return (
     <ol className="space-y-2" start={2}>
       {turns.map((turn, index) => (
@@ -49,7 +51,7 @@ function LaterBalls({ turns, design, cast }: LaterBallsProps) {
           <h3 className="text-lg font-semibold">{ballTitle(index + 2, design)}</h3>
           {isChangeOver(turn) ? (
             <p className="text-xl font-bold">Attack and defence change over.</p>
-          ) : isMostlyNew(turn) ? (
+          ) : isWhole ? (
             <WholeBall turn={turn} cast={cast} />
           ) : (
             <BallChange turn={turn} cast={cast} />

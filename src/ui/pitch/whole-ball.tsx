@@ -45,13 +45,13 @@ export function WholeBall({ turn, cast }: { readonly turn: UpcomingTurn; readonl
                   <span className="self-center">
                     <RoleMark role={role} kind="practice" hasWord={false} />
                   </span>
-                  {station[role].map((playerId) => (
-                    <span
-                      key={playerId}
-                      className={`text-xl leading-tight font-bold ${comesOn.has(playerId) ? 'bg-ink px-1 text-white' : ''}`}
-                    >
-                      {cast.nameOf(playerId)}
-                      {comesOn.has(playerId) ? <span className="sr-only"> comes on</span> : null}
+                  {station[role].map((playerId, place, all) => (
+                    <span key={playerId} className="text-xl leading-tight font-bold">
+                      <span className={comesOn.has(playerId) ? 'bg-ink px-1 text-white' : ''}>
+                        {cast.nameOf(playerId)}
+                        {comesOn.has(playerId) ? <span className="sr-only"> comes on</span> : null}
+                      </span>
+                      {place < all.length - 1 ? ',' : ''}
                     </span>
                   ))}
                 </span>
