@@ -8,9 +8,10 @@ import type { PitchState } from '#pitch/pitch-state'
 import { type Anew, type ChosenShapes, planAnew } from '#pitch/plan-anew'
 import { replanDeed } from '#pitch/replan-deed'
 import { sayProof } from '#planning/plan-proof'
-import { provenWithin } from '#planning/proven-within'
+import { type ProvenWithin, provenWithin } from '#planning/proven-within'
 import { keepAreas } from '#rotation/keep-areas'
 import { planValues } from '#rotation/plan-values'
+import type { RotationProblem } from '#rotation/problem'
 import { type Replanned, usualTries } from '#rotation/replan'
 import { broughtBack, isWorthChanging } from '#rotation/replan-tail'
 import { proofOf } from '#rotation/rotation'
@@ -100,7 +101,7 @@ export function useRotation(
         const kept = proofOf(isBetter ? rotation.unfairness.value : before, rotation.unfairness.bound)
         const sentence =
           isBetter || kept.bound > kept.value / 2
-            ? sayProof({ ...kept, players, within: provenWithin(tail) })
+            ? sayProof({ ...kept, players, within: withinOfTail(anew, tail, free) })
             : null
         setNews((now) => now && { ...now, isSearching: false, proof: sentence })
         // Called meanwhile: the plan that was made at once stays.
@@ -163,4 +164,9 @@ function newsOf(
     isSearching: false,
     proof: null,
   }
+}
+
+/** What a proof of the rest takes as given: of the places that are fixed in it only the coach's own are held fast. */
+function withinOfTail({ request }: Anew, tail: RotationProblem, from: number): ProvenWithin {
+  return { ...provenWithin(tail), heldFast: request.locks.some(({ turn }) => turn > from) }
 }
