@@ -6,13 +6,15 @@ import type { PitchState } from '#pitch/pitch-state'
 import type { UpcomingRound } from '#pitch/upcoming'
 import type { Station } from '#practice/turn'
 import { ballNumber, ballsWords, ballTitle } from '#ui/pitch/ball-number'
+import type { Cast } from '#ui/pitch/cast'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchButton } from '#ui/pitch/pitch-button'
-import { roundDone } from '#ui/pitch/round-deeds'
+import { roundDoneDeeds } from '#ui/pitch/round-choices'
 import { StopSheet } from '#ui/pitch/stop-sheet'
 
 type ActionBarProps = {
   readonly state: PitchState
+  readonly cast: Cast
   readonly isByBall: boolean
   /** Places of the next ball, in the size that was chosen. */
   readonly stations: readonly Station[]
@@ -21,7 +23,7 @@ type ActionBarProps = {
 }
 
 /** The one thing to tap now, and the way to stop. */
-export function ActionBar({ state, isByBall, stations, onDeeds, onBallOver }: ActionBarProps) {
+export function ActionBar({ state, cast, isByBall, stations, onDeeds, onBallOver }: ActionBarProps) {
   const { live, nextRound: round } = state
   if (state.status === 'ended') return null
   return (
@@ -42,16 +44,16 @@ export function ActionBar({ state, isByBall, stations, onDeeds, onBallOver }: Ac
       ) : null}
       {!live && round && !isByBall ? (
         // Another round, or one that is partly played, begins with all its balls.
-        <RoundDone key={round.turns[0].index} state={state} round={round} onDeeds={onDeeds} />
+        <RoundDone key={round.turns[0].index} state={state} cast={cast} round={round} onDeeds={onDeeds} />
       ) : null}
     </>
   )
 }
 
-type StopButtonProps = Pick<ActionBarProps, 'state' | 'isByBall' | 'onDeeds'>
+type StopButtonProps = Pick<ActionBarProps, 'state' | 'cast' | 'isByBall' | 'onDeeds'>
 
 /** The way to stop before the plan is at its end; in a round that nobody tapped it asks how much of it was played. */
-export function StopButton({ state, isByBall, onDeeds }: StopButtonProps) {
+export function StopButton({ state, cast, isByBall, onDeeds }: StopButtonProps) {
   const [isStopping, setIsStopping] = useState(false)
   const { live, nextRound: round } = state
   if (state.status !== 'running') return null
@@ -62,20 +64,30 @@ export function StopButton({ state, isByBall, onDeeds }: StopButtonProps) {
         Stop here
       </PitchButton>
       {isStopping && round ? (
-        <StopSheet state={state} round={round} onDeeds={onDeeds} onClose={() => setIsStopping(false)} />
+        <StopSheet
+          state={state}
+          cast={cast}
+          round={round}
+          onDeeds={onDeeds}
+          onClose={() => setIsStopping(false)}
+        />
       ) : null}
     </>
   )
 }
 
-type RoundDoneProps = Pick<ActionBarProps, 'state' | 'onDeeds'> & { readonly round: UpcomingRound }
+type RoundDoneProps = Pick<ActionBarProps, 'state' | 'cast' | 'onDeeds'> & { readonly round: UpcomingRound }
 
 /** One tap for the round; the one that ends the last round ends the practice with it. */
-function RoundDone({ state, round, onDeeds }: RoundDoneProps) {
+function RoundDone({ state, cast, round, onDeeds }: RoundDoneProps) {
   const most = round.turns.length
   const [balls, setBalls] = useState(most)
   const isLast = state.turns.at(-1)?.round === round.round
-  const done = () => onDeeds([roundDone(state, round, balls), ...(isLast ? [{ kind: 'stop' } as const] : [])])
+  const done = () =>
+    onDeeds([
+      ...roundDoneDeeds(state, { round, balls, cast }),
+      ...(isLast ? [{ kind: 'stop' } as const] : []),
+    ])
   return (
     <div className="flex gap-2">
       <PitchButton

@@ -9,6 +9,7 @@ import { ActionBar, StopButton } from '#ui/pitch/action-bar'
 import { LiveBall, NextBall } from '#ui/pitch/ball-screen'
 import { type Cast, sideOfRole } from '#ui/pitch/cast'
 import { sized } from '#ui/pitch/choice-size'
+import { ChoiceTally } from '#ui/pitch/choice-tally'
 import { EndingSheet } from '#ui/pitch/ending-sheet'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { OverScreen } from '#ui/pitch/over-screen'
@@ -92,11 +93,14 @@ export function NowScreen(props: NowScreenProps) {
             onOpen={setOpenId}
           />
         ) : null}
-        {round?.design?.choice && !isByBall ? (
-          <p className="border-2 border-ink p-2">
-            In this round a size is chosen before each ball. To write the choices down, go one ball at a time
-            (under More).
-          </p>
+        {round?.design?.choice && !isByBall && state.status === 'running' ? (
+          <ChoiceTally
+            state={state}
+            round={round}
+            choice={round.design.choice}
+            cast={cast}
+            onDeeds={onDeeds}
+          />
         ) : null}
         {state.status !== 'ended' ? <WaitingList {...shared} /> : null}
         {state.status === 'ended' ? null : props.proof}
@@ -127,13 +131,14 @@ export function NowScreen(props: NowScreenProps) {
       <PitchFooter
         undo={undo}
         tabs={tabs}
-        stop={<StopButton state={state} isByBall={isByBall} onDeeds={onDeeds} />}
+        stop={<StopButton state={state} cast={cast} isByBall={isByBall} onDeeds={onDeeds} />}
       >
         {state.status === 'notBegun' ? (
           props.begin
         ) : (
           <ActionBar
             state={state}
+            cast={cast}
             isByBall={isByBall}
             stations={size.stations}
             onDeeds={onDeeds}

@@ -58,9 +58,13 @@ export function PlayerSheet({ player, isBegun, onClose, onRegister, onNotOut, ch
                 {words}
               </PitchButton>
             ))}
-          <PitchButton className="w-full" onClick={() => onRegister(player.id, 'out')}>
-            Out for today
-          </PitchButton>
+          <HoldButton
+            label="Out for today (press and hold)"
+            question={`${player.name}: no more turns today. Sure?`}
+            yes="Yes, out for today"
+            isOn={false}
+            onConfirm={() => onRegister(player.id, 'out')}
+          />
           <p className="text-base">
             Out for today: any knock to the head, or whenever in doubt. It lasts for the whole day.
           </p>

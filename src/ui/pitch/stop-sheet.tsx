@@ -2,22 +2,24 @@
 
 import type { PitchState } from '#pitch/pitch-state'
 import type { UpcomingRound } from '#pitch/upcoming'
+import type { Cast } from '#ui/pitch/cast'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchButton } from '#ui/pitch/pitch-button'
-import { roundDone } from '#ui/pitch/round-deeds'
+import { roundDoneDeeds } from '#ui/pitch/round-choices'
 import { Sheet } from '#ui/pitch/sheet'
 
 type StopSheetProps = {
   readonly state: PitchState
+  readonly cast: Cast
   readonly round: UpcomingRound
   readonly onDeeds: OnDeeds
   readonly onClose: () => void
 }
 
 /** Stopping in a round that nobody has tapped yet: how much of it was played. */
-export function StopSheet({ state, round, onDeeds, onClose }: StopSheetProps) {
+export function StopSheet({ state, cast, round, onDeeds, onClose }: StopSheetProps) {
   const stop = (balls: number) => {
-    onDeeds([...(balls > 0 ? [roundDone(state, round, balls)] : []), { kind: 'stop' }])
+    onDeeds([...(balls > 0 ? roundDoneDeeds(state, { round, balls, cast }) : []), { kind: 'stop' }])
     onClose()
   }
   return (
