@@ -33,6 +33,8 @@ export type TappedPractice = {
   readonly state: PitchState
   /** Guests who were joined stand under the player they turned out to be. */
   readonly book: PitchBook
+  /** Guest → the player it turned out to be. */
+  readonly joined: ReadonlyMap<PlayerId, PlayerId>
   readonly players: readonly PitchPlayer[]
   readonly before: WrittenPractice
   readonly lastWrite: LastWrite | null
@@ -64,6 +66,7 @@ export async function loadTapped(tx: ClubTx, session: Session): Promise<TappedPr
     cursor,
     state,
     book,
+    joined,
     players,
     before,
     lastWrite,

@@ -9,6 +9,7 @@ import { getVersion } from '#data/written-history'
 import { namesApart } from '#fairness/book/names-apart'
 import { afterTheWhistle } from '#pitch/after-the-whistle'
 import { bookChanges } from '#pitch/book-changes'
+import { joinedDifferences } from '#pitch/joined-differences'
 import { eventsThatStand } from '#practice/replay'
 import { forgetGuestsWhenDue } from '#server/forget-guests'
 import { listJoinable } from '#server/join-guest'
@@ -46,6 +47,7 @@ export async function loadWhistle(
     const register = registerToWrite(tapped)
     const account = await accountOfTapped(tx, session, { tapped, register })
     const people = await loadPeople(tx, tapped)
+    const after = afterTheWhistle(state, { lengthSeconds: session.lengthSeconds })
     return {
       frame: await loadFrame(tx, viewer, squadId),
       squad: of.squad,
@@ -64,7 +66,7 @@ export async function loadWhistle(
       plan: tapped.plan,
       absent: absentBefore(tapped),
       book: { ...book, register },
-      after: afterTheWhistle(state, { lengthSeconds: session.lengthSeconds }),
+      after: { ...after, differences: joinedDifferences(after.differences, tapped.joined) },
       setAside: state.setAside,
       turnsNow: state.turns,
       account,
