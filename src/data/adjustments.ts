@@ -14,7 +14,9 @@ export type Adjustment = {
   readonly lastDay: Day | null
 } & (
   | { readonly kind: 'fewerTurns'; readonly dueShare: number }
-  | { readonly kind: 'sameSide' | 'sameFirstPartner' | 'planShownEarly' | 'neverWaitsAlone' }
+  /** Beside whom it has its first turn; null or missing: nobody is named yet. */
+  | { readonly kind: 'sameFirstPartner'; readonly partnerId?: PlayerId | null }
+  | { readonly kind: 'sameSide' | 'planShownEarly' | 'neverWaitsAlone' }
 )
 
 /** Of these players, in order of their first day. */
@@ -24,12 +26,21 @@ export async function listAdjustments(
 ): Promise<readonly Adjustment[]> {
   const rows = await tx.db.adjustment.findMany({
     where: { clubId: tx.clubId, playerId: { in: playerIds.filter(isId) } },
-    select: { id: true, playerId: true, kind: true, dueShare: true, firstDay: true, lastDay: true },
+    select: {
+      id: true,
+      playerId: true,
+      kind: true,
+      dueShare: true,
+      partnerId: true,
+      firstDay: true,
+      lastDay: true,
+    },
     orderBy: [{ firstDay: 'asc' }, { id: 'asc' }],
   })
-  return rows.map(({ id, playerId, kind, dueShare, firstDay, lastDay }) => {
+  return rows.map(({ id, playerId, kind, dueShare, partnerId, firstDay, lastDay }) => {
     const agreed = { id, playerId, firstDay: dayOf(firstDay), lastDay: dayOrNull(lastDay) }
-    return kind === 'fewerTurns' ? { ...agreed, kind, dueShare: dueShare ?? 1 } : { ...agreed, kind }
+    if (kind === 'fewerTurns') return { ...agreed, kind, dueShare: dueShare ?? 1 }
+    return kind === 'sameFirstPartner' ? { ...agreed, kind, partnerId } : { ...agreed, kind }
   })
 }
 
@@ -49,6 +60,7 @@ export async function recordAdjustment(tx: ClubTx, adjustment: Adjustment): Prom
         playerId,
         kind,
         dueShare: adjustment.kind === 'fewerTurns' ? adjustment.dueShare : null,
+        partnerId: adjustment.kind === 'sameFirstPartner' ? (adjustment.partnerId ?? null) : null,
         firstDay: dateOf(adjustment.firstDay),
         lastDay: dateOrNull(adjustment.lastDay),
       },
@@ -65,4 +77,16 @@ export async function endAdjustment(
     data: { lastDay: dateOf(at.lastDay) },
     select: { id: true },
   })
+}
+
+/** Names the partner of a first turn where none is named yet. Returns whether it did. */
+export async function nameFirstPartner(
+  tx: ClubTx,
+  at: { readonly id: string; readonly partnerId: PlayerId },
+): Promise<boolean> {
+  const { count } = await tx.db.adjustment.updateMany({
+    where: { clubId: tx.clubId, id: at.id, kind: 'sameFirstPartner', partnerId: null },
+    data: { partnerId: at.partnerId },
+  })
+  return count > 0
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { designLimits, designRoundsShape, designSidesShape } from '#exchange/design-json'
-import type { PlanLock, PlannedPlayer, PlannedTurn, PracticePlan } from '#planning/practice-plan'
+import type { AgreedToday, PlanLock, PlannedPlayer, PlannedTurn, PracticePlan } from '#planning/practice-plan'
 import type { Station } from '#practice/turn'
 import { rotationColumns } from '#rotation/problem'
 
@@ -9,7 +9,7 @@ export const planLimits = {
   players: 60,
   turns: 200,
   pairs: 100,
-  locks: 600,
+  locks: 2000,
 } as const
 
 const dayLong = 24 * 3600
@@ -36,6 +36,14 @@ export const plannedTurnShape: z.ZodType<PlannedTurn> = z.strictObject({
 const turnNumber = z.int().min(1).max(planLimits.turns)
 const gap = z.number().min(-1e7).max(1e7)
 
+const agreed: z.ZodType<AgreedToday> = z.strictObject({
+  dueShare: z.number().min(0).max(1).optional(),
+  sameSide: z.boolean().optional(),
+  neverWaitsAlone: z.boolean().optional(),
+  planShownEarly: z.boolean().optional(),
+  firstPartner: id.nullable().optional(),
+})
+
 const player: z.ZodType<PlannedPlayer> = z.strictObject({
   playerId: id,
   keeps: z.boolean(),
@@ -50,6 +58,7 @@ const player: z.ZodType<PlannedPlayer> = z.strictObject({
       typeof gap
     >,
   ),
+  agreed: agreed.optional(),
 })
 
 const lock: z.ZodType<PlanLock> = z.strictObject({
@@ -62,6 +71,7 @@ const lock: z.ZodType<PlanLock> = z.strictObject({
       role: z.enum(['attack', 'defend', 'keep']),
     }),
   ]),
+  agreed: z.enum(['partner', 'shown']).optional(),
 })
 
 const pairs = z.array(z.tuple([id, id])).max(planLimits.pairs)

@@ -1,3 +1,5 @@
+import { withAgreedPlaces, withShownPlaces } from '#planning/agreed-places'
+import { withAgreedSides } from '#planning/agreed-sides'
 import { proofOfPlan } from '#planning/plan-proof'
 import type { SolvedSoFar } from '#planning/plan-solver'
 import { plannedTurns, timetableOf } from '#planning/planned-turns'
@@ -34,6 +36,11 @@ export type MadePlan = {
   readonly isSettled: boolean
 }
 
+/** A request with the sides and places that agreements give. `shown`: the plan that was saved; null: none was. */
+export function asAgreed(request: PlanRequest, shown: PracticePlan | null): PlanRequest {
+  return withAgreedPlaces(withAgreedSides(request), shown)
+}
+
 /** The plan that is there at once. */
 export function draftOf(request: PlanRequest): PlanDraft {
   const quick = quickPlan(request)
@@ -64,7 +71,8 @@ export function draftOfSaved(saved: PracticePlan): PlanDraft | null {
 /** The draft as it is saved; null without a plan. */
 export function planOfDraft({ request, made }: PlanDraft): PracticePlan | null {
   if (!made) return null
-  return { ...request, turns: plannedTurns(request, made.plan), proof: proofOfPlan(made.problem, made) }
+  const turns = plannedTurns(request, made.plan)
+  return withShownPlaces({ ...request, turns, proof: proofOfPlan(made.problem, made) })
 }
 
 /** Two players' places changed by hand; as it was where that may not be. */
@@ -126,6 +134,23 @@ export function isHeldFast(
 ): boolean {
   const playerId = request.players[at.player]?.playerId ?? ''
   return withoutLocksAt(request, { turn: at.turn, playerId }).length < request.locks.length
+}
+
+/** The draft once it is saved: what was shown to somebody early is held from now on. */
+export function withShown(draft: PlanDraft): PlanDraft {
+  const { locks = draft.request.locks } = planOfDraft(draft) ?? {}
+  if (locks.length === draft.request.locks.length || !draft.made) return draft
+  return withLocks(draft, { locks, bound: draft.made.bound })
+}
+
+/** Whether an agreement holds a place, and not the coach's hand. Turns from 0. */
+export function isHeldByAgreement(
+  request: PlanRequest,
+  at: { readonly turn: number; readonly player: number },
+): boolean {
+  const playerId = request.players[at.player]?.playerId ?? ''
+  const others = withoutLocksAt(request, { turn: at.turn, playerId })
+  return request.locks.some((lock) => lock.agreed !== undefined && !others.includes(lock))
 }
 
 function withLocks(

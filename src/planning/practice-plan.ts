@@ -15,12 +15,32 @@ export type PlannedTurn = {
   readonly stations: readonly Station[]
 }
 
+/**
+ * What was agreed with a player and holds on the day, as this practice has it. Each part is missing where it was not
+ * agreed, and false where the coach lets it go for this practice. No reason is known anywhere.
+ */
+export type AgreedToday = {
+  /** Part of its even share of playing that is due. */
+  readonly dueShare?: number
+  /** Never attacks with the one side and defends with it in the same round, nor changes bibs: `side` says which. */
+  readonly sameSide?: boolean
+  /** In a turn in which only one waits it is another. */
+  readonly neverWaitsAlone?: boolean
+  /** Its places of a plan that was saved stay in every later one. */
+  readonly planShownEarly?: boolean
+  /** With whom it has its first turn on one side; null: nobody is named, or not in this practice. */
+  readonly firstPartner?: PlayerId | null
+}
+
 /** Whom a plan counts on, and what holds for the player in this practice alone. */
 export type PlannedPlayer = {
   readonly playerId: PlayerId
   /** May be put in goal, whatever this practice asks. */
   readonly keeps: boolean
-  /** Which of the two sides it wears the bib of; null: neutral, or there are no sides. */
+  /**
+   * Which of the two sides it wears the bib of; null: neutral, or there are no sides. Without sides, of somebody who
+   * keeps one all the same: 0 attacks, 1 defends.
+   */
   readonly side: 0 | 1 | null
   /** First and last turns it is there for, counted from 1, both included, in order. */
   readonly present: readonly (readonly [number, number])[]
@@ -30,6 +50,8 @@ export type PlannedPlayer = {
   readonly mostTurns: number | null
   /** Carried in from the season: share − fair share. */
   readonly gap: ColumnSeconds
+  /** Missing: nothing is agreed. */
+  readonly agreed?: AgreedToday
 }
 
 /** A place that the coach holds fast. Turns, and areas, are counted from 1. */
@@ -37,6 +59,8 @@ export type PlanLock = {
   readonly turn: number
   readonly playerId: PlayerId
   readonly place: { readonly station: number; readonly role: SeatRole } | 'rest'
+  /** Held by an agreement and not by the coach's hand: with a first partner, or as it was shown. */
+  readonly agreed?: 'partner' | 'shown'
 }
 
 export type PlanRules = {

@@ -1,5 +1,5 @@
-import type { PlanRequest } from '#planning/practice-plan'
-import { problemOfRequest } from '#planning/problem-of-request'
+import type { AgreedToday, PlanLock, PlanRequest } from '#planning/practice-plan'
+import { isInSides, keepsOneSide } from '#planning/side-lists'
 import type { PlayerId } from '#squad/player'
 
 /** A rule of a plan with the request that leaves it out: what the rule costs is the difference. */
@@ -21,8 +21,7 @@ export function pricedRules(request: PlanRequest, nameOf: (id: PlayerId) => stri
       words: `Nobody waits more than ${rules.restLimit === 1 ? 'one turn' : `${rules.restLimit} turns`} in a row`,
       without: { ...request, rules: { ...rules, restLimit: null } },
     })
-  const hasSides = problemOfRequest(request).rounds.some(({ sides }) => sides !== null)
-  if (hasSides)
+  if (isInSides(request))
     own.push({
       key: 'sides',
       words: 'Everyone keeps to their side',
@@ -59,13 +58,59 @@ export function pricedRules(request: PlanRequest, nameOf: (id: PlayerId) => stri
       },
     })
   }
+  own.push(...pricedAgreements(request, nameOf))
   for (const lock of locks)
-    own.push({
-      key: `lock ${lock.turn} ${lock.playerId}`,
-      words: `${nameOf(lock.playerId)} held fast in turn ${lock.turn}`,
-      without: { ...request, locks: locks.filter((other) => other !== lock) },
-    })
+    if (!lock.agreed)
+      own.push({
+        key: `lock ${lock.turn} ${lock.playerId}`,
+        words: `${nameOf(lock.playerId)} held fast in turn ${lock.turn}`,
+        without: { ...request, locks: locks.filter((other) => other !== lock) },
+      })
   return own
+}
+
+/** What was agreed, each without the places it holds. What is due by agreement has no price: it is another measure. */
+function pricedAgreements(request: PlanRequest, nameOf: (id: PlayerId) => string): readonly PricedRule[] {
+  return request.players.flatMap((player): readonly PricedRule[] => {
+    const { playerId, agreed } = player
+    const name = nameOf(playerId)
+    const without = (change: AgreedToday, isFree: (lock: PlanLock) => boolean = () => false) => ({
+      ...request,
+      players: request.players.map((other) =>
+        other === player ? { ...player, agreed: { ...agreed, ...change } } : other,
+      ),
+      locks: request.locks.filter((lock) => !isFree(lock)),
+    })
+    const tag = (key: string, words: string, asked: PlanRequest): PricedRule => ({
+      key: `${key} ${playerId}`,
+      words,
+      without: asked,
+    })
+    const isOneSided = keepsOneSide(player) && !isInSides(request)
+    const shown = (lock: PlanLock) => lock.agreed === 'shown' && lock.playerId === playerId
+    const partners = [playerId, agreed?.firstPartner]
+    const beside = (lock: PlanLock) => lock.agreed === 'partner' && partners.includes(lock.playerId)
+    return [
+      ...(isOneSided
+        ? [tag('sameSide', `${name} on one side all practice`, without({ sameSide: false }))]
+        : []),
+      ...(agreed?.neverWaitsAlone
+        ? [tag('neverAlone', `${name} never waits alone`, without({ neverWaitsAlone: false }))]
+        : []),
+      ...(request.locks.some(beside) && agreed?.firstPartner
+        ? [
+            tag(
+              'partner',
+              `${name} begins beside ${nameOf(agreed.firstPartner)}`,
+              without({ firstPartner: null }, beside),
+            ),
+          ]
+        : []),
+      ...(request.locks.some(shown)
+        ? [tag('shown', `${name} as shown`, without({ planShownEarly: false }, shown))]
+        : []),
+    ]
+  })
 }
 
 /** What is known of a plan, or of the best without a rule, in seconds². */

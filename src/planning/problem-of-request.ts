@@ -1,5 +1,5 @@
 import type { PlanLock, PlannedPlayer, PlanRequest } from '#planning/practice-plan'
-import { sideListsOf } from '#planning/side-lists'
+import { isInSides, sideListsOf } from '#planning/side-lists'
 import { type TurnFrame, turnFrames } from '#planning/turn-frames'
 import { gentleGaps } from '#rotation/gentle-gaps'
 import { away, resting, roleOf, seatPlace, stationOf } from '#rotation/place'
@@ -37,6 +37,7 @@ export function problemOfRequest(request: PlanRequest): RotationProblem {
 }
 
 function rotationPlayer(player: PlannedPlayer, turnCount: number): RotationPlayer {
+  const { agreed } = player
   return {
     id: player.playerId,
     keeps: player.keeps && !player.notInGoal,
@@ -44,6 +45,8 @@ function rotationPlayer(player: PlannedPlayer, turnCount: number): RotationPlaye
     gap: player.gap,
     mostTurns: player.mostTurns,
     restsAfterTurn: player.waitsAfterEachTurn,
+    ...(agreed?.dueShare === undefined ? {} : { dueShare: agreed.dueShare }),
+    ...(agreed?.neverWaitsAlone ? { neverRestsAlone: true } : {}),
   }
 }
 
@@ -66,7 +69,7 @@ function roundsOf(request: PlanRequest, frames: readonly TurnFrame[]) {
         keepersStay: (round?.keepersStay ?? false) && frame.stations.every(({ keep }) => keep <= 1),
         sides,
         // Where one side is smaller somebody goes twice, but not twice running.
-        isSpread: sides !== null,
+        isSpread: isInSides(request),
       })
     }
     return rounds.length - 1

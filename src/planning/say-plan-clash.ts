@@ -1,3 +1,4 @@
+import { andList } from '#common/and-list'
 import { countWord } from '#common/count-word'
 import type { ClashPart } from '#rotation/clash'
 import { resting, roleOf, stationOf } from '#rotation/place'
@@ -24,8 +25,14 @@ export function sayPlanClash(
     }
     case 'fixed':
       return sayLock(problem, { index: part.index, name })
-    case 'sides':
-      return `${at} cannot be filled while everyone keeps to their side.`
+    case 'sides': {
+      const bound = boundIn(problem, part.round)
+      return bound.length < problem.players.length
+        ? `${at} cannot be filled while ${andList(bound.map(name))} ${bound.length === 1 ? 'keeps' : 'keep'} one side all practice.`
+        : `${at} cannot be filled while everyone keeps to their side.`
+    }
+    case 'neverRestsAlone':
+      return `${name(part.player)} would have to wait alone in turn ${part.turn + 1}, and is not to.`
     case 'keepersStay':
       return `No choice of goalkeepers for the whole round fits the rest, from turn ${part.turn + 1} on.`
     case 'mostTurns':
@@ -33,6 +40,12 @@ export function sayPlanClash(
     case 'restsAfterTurn':
       return `${name(part.player)} is to wait after each turn; no plan was found that fills every place with that.`
   }
+}
+
+/** Who may not both attack and defend in a round. */
+function boundIn({ players, rounds }: RotationProblem, round: number): readonly number[] {
+  const { attack = [], defend = [] } = rounds[round]?.sides ?? {}
+  return [...players.keys()].filter((player) => !attack.includes(player) || !defend.includes(player))
 }
 
 function sayLock(

@@ -55,6 +55,8 @@ function sayRule(
       return `${one} is not where you hold them fast ${at}. Let go of the place, or put them back.`
     case 'restLimit':
       return `${one} waits longer than the plan says, at turn ${turn + 1}. Work the plan out anew.`
+    case 'neverRestsAlone':
+      return `${one} waits alone ${at}, and is not to. Swap ${one} with somebody who plays then.`
     default:
       return `A limit set for ${one} is broken ${at}. Lift it, or swap ${one} with somebody else.`
   }

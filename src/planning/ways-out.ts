@@ -1,7 +1,9 @@
+import { andList } from '#common/and-list'
 import { withApart } from '#planning/player-pair'
-import type { PlanRequest } from '#planning/practice-plan'
+import type { AgreedToday, PlanRequest } from '#planning/practice-plan'
 import { isThereFor, otherHalf, problemOfRequest } from '#planning/problem-of-request'
 import { quickPlan } from '#planning/quick-plan'
+import { isInSides, keepsOneSide } from '#planning/side-lists'
 import { turnFrames } from '#planning/turn-frames'
 import { smallerShapes, stretchRound } from '#practice/stretch-round'
 import { type ClashPart, findClash } from '#rotation/clash'
@@ -142,7 +144,21 @@ function givenUp(request: PlanRequest, { problem, part, nameOf }: Clashing): Way
         sentence: 'Goalkeepers may change inside the round',
         change: { keepersStay: false },
       })
+    case 'neverRestsAlone':
+      return letGo(request, {
+        playerIds: [id(part.player)],
+        part: { neverWaitsAlone: false },
+        sentence: `Let ${nameOf(id(part.player))} wait alone in this practice.`,
+      })
     case 'sides':
+      if (!isInSides(request)) {
+        const bound = request.players.filter(keepsOneSide).map(({ playerId }) => playerId)
+        return letGo(request, {
+          playerIds: bound,
+          part: { sameSide: false },
+          sentence: `Let ${andList(bound.map(nameOf))} play for both sides in this practice.`,
+        })
+      }
       return {
         sentences: ['Players may change sides in this practice.'],
         request: { ...request, rules: { ...request.rules, keepsSides: false } },
@@ -153,6 +169,17 @@ function givenUp(request: PlanRequest, { problem, part, nameOf }: Clashing): Way
     default:
       return null
   }
+}
+
+/** The request with something agreed with some players let go for this practice. */
+function letGo(
+  request: PlanRequest,
+  of: { readonly playerIds: readonly PlayerId[]; readonly part: AgreedToday; readonly sentence: string },
+): WayOut {
+  const players = request.players.map((player) =>
+    of.playerIds.includes(player.playerId) ? { ...player, agreed: { ...player.agreed, ...of.part } } : player,
+  )
+  return { sentences: [of.sentence], request: { ...request, players } }
 }
 
 /** The request without one limit of one player. */

@@ -7,7 +7,7 @@ import { resting } from '#rotation/place'
 /** Turns beyond `limit` that a player rests in a row, over all its runs. */
 function restExcess(board: Board, player: number, asked: number): number {
   const own = board.problem.players[player]
-  const limit = own?.mostTurns == null ? asked : restLimitOf(own, asked)
+  const limit = restLimitOf(own, asked)
   let excess = 0
   let run = own?.restedBefore ?? 0
   for (let at = player; at < board.place.length; at += board.players) {

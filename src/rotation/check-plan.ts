@@ -6,6 +6,7 @@ import { fixedRule } from '#rotation/rules/fixed-rule'
 import { keepersRule } from '#rotation/rules/keepers-rule'
 import { keepersStayRule } from '#rotation/rules/keepers-stay-rule'
 import { mostTurnsRule } from '#rotation/rules/most-turns-rule'
+import { neverRestsAloneRule } from '#rotation/rules/never-rests-alone-rule'
 import { presenceRule } from '#rotation/rules/presence-rule'
 import { restLimitRule } from '#rotation/rules/rest-limit-rule'
 import { restsAfterTurnRule } from '#rotation/rules/rests-after-turn-rule'
@@ -23,6 +24,7 @@ const rules: readonly Rule[] = [
   restLimitRule,
   mostTurnsRule,
   restsAfterTurnRule,
+  neverRestsAloneRule,
 ]
 
 /** Every hard rule that a plan breaks; none: the plan may be shown. Knows nothing of how plans are made. */

@@ -14,6 +14,7 @@ export type ClashPart =
     }
   | { readonly rule: 'apart' | 'fixed'; readonly turn: number; readonly index: number }
   | { readonly rule: 'sides' | 'keepersStay'; readonly turn: number; readonly round: number }
+  | { readonly rule: 'neverRestsAlone'; readonly turn: number; readonly player: number }
   | LimitPart
 
 type Removable = Exclude<ClashPart, { rule: 'seats' | 'keepers' } | LimitPart>
@@ -62,6 +63,9 @@ function irreducible(problem: RotationProblem, round: number, turn: number): rea
     ...problem.fixed.flatMap((fixed, index) =>
       problem.turns[fixed.turn]?.round === round ? [{ rule: 'fixed' as const, turn: fixed.turn, index }] : [],
     ),
+    ...problem.players.flatMap(({ neverRestsAlone }, player) =>
+      neverRestsAlone ? [{ rule: 'neverRestsAlone' as const, turn, player }] : [],
+    ),
     { rule: 'keepersStay' as const, turn, round },
     { rule: 'sides' as const, turn, round },
   ]
@@ -80,11 +84,21 @@ export function without(problem: RotationProblem, parts: readonly ClashPart[]): 
     parts.some((part) => part.rule === rule && part.index === index)
   const isLifted = (rule: 'sides' | 'keepersStay', round: number) =>
     parts.some((part) => part.rule === rule && part.round === round)
+  const mayRestAlone = new Set(
+    parts.flatMap((part) => (part.rule === 'neverRestsAlone' ? [part.player] : [])),
+  )
   const limits = parts.filter(
     (part): part is LimitPart => part.rule === 'mostTurns' || part.rule === 'restsAfterTurn',
   )
+  const lifted = limits.reduce(withoutLimit, problem)
   return {
-    ...limits.reduce(withoutLimit, problem),
+    ...lifted,
+    players:
+      mayRestAlone.size === 0
+        ? lifted.players
+        : lifted.players.map((own, player) =>
+            mayRestAlone.has(player) ? { ...own, neverRestsAlone: false } : own,
+          ),
     apart: problem.apart.filter((_, index) => !isDropped('apart', index)),
     fixed: problem.fixed.filter((_, index) => !isDropped('fixed', index)),
     rounds: problem.rounds.map((round, index) => ({

@@ -22,7 +22,11 @@ export const noSeconds: ColumnSeconds = {
   outnumbered: 0,
 }
 
-/** What each player is due in this practice, whoever then gets which seat: fair shares do not depend on the plan. */
+/**
+ * What each player is due in this practice, whoever then gets which seat: fair shares do not depend on the plan. Who
+ * agreed to fewer turns is due that part of its playing, and waits for the rest; nobody else is due more for it, as in
+ * the book.
+ */
 export function fairSeconds(problem: RotationProblem): readonly ColumnSeconds[] {
   const due = problem.players.map(() => ({ ...noSeconds }))
   problem.turns.forEach((turn, index) => {
@@ -39,7 +43,15 @@ export function fairSeconds(problem: RotationProblem): readonly ColumnSeconds[] 
           own[column] += turn.seconds * fairSeatShare(places, { seats: seats[column], isAble })
     }
   })
-  return due
+  return due.map((own, player) => withAgreedShare(own, problem.players[player]?.dueShare ?? 1))
+}
+
+function withAgreedShare(due: ColumnSeconds, share: number): ColumnSeconds {
+  if (share === 1) return due
+  const own: Record<RotationColumn, number> = { ...due }
+  for (const column of rotationColumns) if (column !== 'rest') own[column] = due[column] * share
+  for (const role of seatRoles) own.rest += due[role] - own[role]
+  return own
 }
 
 function seatsByColumn(turn: RotationTurn, present: number): ColumnSeconds {

@@ -1,9 +1,9 @@
 import { resting, roleOf } from '#rotation/place'
-import type { RotationProblem } from '#rotation/problem'
+import { type RotationProblem, restsAlone } from '#rotation/problem'
 
 /**
  * Whether a player may have a place in a turn by the rules that look at one player and one turn alone: presence,
- * keepers, sides, fixed, and no turns at all. Prepared once, as it is asked very often.
+ * keepers, sides, fixed, no turns at all, and never the only one who rests. Prepared once, as it is asked very often.
  */
 export type MayTake = (turn: number, player: number, place: number) => boolean
 
@@ -15,12 +15,13 @@ export function mayTakeIn(problem: RotationProblem): MayTake {
       ? null
       : { attack: new Set(round.sides.attack), defend: new Set(round.sides.defend) },
   )
+  const isLonely = problem.turns.map((_, turn) => restsAlone(problem, turn))
   return (turn, player, place) => {
     const own = problem.players[player]
     if (!own?.present[turn]) return false
     const fixedPlace = fixed[turn]?.get(player)
     if (fixedPlace !== undefined && fixedPlace !== place) return false
-    if (place === resting) return true
+    if (place === resting) return !(own.neverRestsAlone && isLonely[turn])
     if (own.mostTurns === 0) return false
     const role = roleOf(place)
     if (role === 'keep') return own.keeps

@@ -3,7 +3,7 @@ import { roleOf, stationOf } from '#rotation/place'
 import { allSeatsOfTurn, type RotationProblem, type StationSeats, seatsOfTurn } from '#rotation/problem'
 
 /** Which requirement of a clash is given up first: the one that binds least of the practice. */
-const firstToGo = ['fixed', 'apart', 'keepersStay', 'sides'] as const
+const firstToGo = ['fixed', 'neverRestsAlone', 'apart', 'keepersStay', 'sides'] as const
 
 /**
  * A request near to this one for which a rotation exists: seats taken out where there are too many, keeper seats where

@@ -33,6 +33,10 @@ export type RotationPlayer = {
   readonly mostTurns?: number | null
   /** Never has a place in two turns running. */
   readonly restsAfterTurn?: boolean
+  /** Part of its even share of playing that is due, by agreement; the rest of it is due as waiting. Missing: all. */
+  readonly dueShare?: number
+  /** In a turn in which only one rests it is never that one. */
+  readonly neverRestsAlone?: boolean
   /** Turns in a row that the player has rested when the first turn begins. */
   readonly restedBefore?: number
 }
@@ -72,6 +76,12 @@ export type RotationProblem = {
 /** Players who are there for a turn. */
 export function presentAt(problem: RotationProblem, turn: number): readonly number[] {
   return problem.players.flatMap((player, index) => (player.present[turn] ? [index] : []))
+}
+
+/** Whether in a turn there is a place for all who are there but one. */
+export function restsAlone(problem: RotationProblem, turn: number): boolean {
+  const own = problem.turns[turn]
+  return own !== undefined && presentAt(problem, turn).length - allSeatsOfTurn(own) === 1
 }
 
 export function seatsOfTurn(turn: RotationTurn, role: SeatRole): number {

@@ -14,6 +14,7 @@ export type RuleBreak = {
     | 'restLimit'
     | 'mostTurns'
     | 'restsAfterTurn'
+    | 'neverRestsAlone'
   readonly turn: number
   readonly players: readonly number[]
 }

@@ -40,6 +40,11 @@ function placeAndWords(problem: RotationProblem, part: ClashPart): Pick<SaidClas
     case 'mostTurns':
     case 'restsAfterTurn':
       return { path: ['players', part.player, part.rule], why: sayLimit(problem, part) }
+    case 'neverRestsAlone':
+      return {
+        path: ['players', part.player],
+        why: `${problem.players[part.player]?.id} would be the only one who rests in turn ${part.turn + 1}.`,
+      }
     case 'keepersStay':
       return {
         path: ['rounds', part.round, 'keepersStay'],

@@ -1,4 +1,5 @@
 import { owedSeconds } from '#rotation/first-plan'
+import { restLimitOf } from '#rotation/limits'
 import type { MayTake } from '#rotation/may-take'
 import type { RotationProblem } from '#rotation/problem'
 import { type DutyTable, keeperDuties } from '#solver/keeper-duties'
@@ -38,9 +39,16 @@ export function timetableRows(
     1,
     problem.turns.reduce((unit, { seconds }) => commonDivisor(unit, seconds), 0),
   )
-  const networks = problem.players.map((_, player) =>
-    playerNetwork(problem, { mayTake, table, player, restLimit }),
-  )
+  // Who waits longer by agreement has timetables that others have not: without them no bound would hold.
+  const networks = problem.players.map((own, player) => {
+    const limit = restLimit === null ? Number.POSITIVE_INFINITY : restLimitOf(own, restLimit)
+    return playerNetwork(problem, {
+      mayTake,
+      table,
+      player,
+      restLimit: Number.isFinite(limit) ? limit : null,
+    })
+  })
   const all = owedSeconds(problem)
   const owed = problem.players.map((_, player) =>
     [0, 1, 2, 3].map((role) => (all[player * 4 + role] as number) / unitSeconds),

@@ -6,7 +6,4 @@ export function counted(count: number, one: string, many = `${one}s`): string {
   return `${shown} ${rules.select(shown) === 'one' ? one : many}`
 }
 
-/** "Ann", "Ann and Bo", "Ann, Bo and Cy". */
-export function listed(names: readonly string[]): string {
-  return new Intl.ListFormat('en-GB', { type: 'conjunction' }).format(names)
-}
+export { andList as listed } from '#common/and-list'

@@ -5,6 +5,7 @@ import { planBalance } from '#planning/plan-balance'
 import type { MadePlan } from '#planning/plan-draft'
 import { longestWaits, mixingOf } from '#planning/plan-measures'
 import type { PlanRequest } from '#planning/practice-plan'
+import { isInSides } from '#planning/side-lists'
 import { turnFrames } from '#planning/turn-frames'
 import { goesTwice } from '#rotation/goes-twice'
 import { planValues } from '#rotation/plan-values'
@@ -96,7 +97,7 @@ function unevenSides(request: PlanRequest, made: MadePlan, nameOf: NameOf) {
     // A half of a free game carries a letter behind the number of its round.
     const number = Number.parseInt(own?.id ?? '', 10)
     const side = own?.sides?.[role] ?? []
-    const isFew = players.length * 2 <= side.length
+    const isFew = isInSides(request) && players.length * 2 <= side.length
     if (!isFew || request.design.rounds[number - 1]?.isFreeGame) return []
     return [
       {
