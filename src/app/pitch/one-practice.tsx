@@ -96,6 +96,7 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
   const waiting = found.events.filter((event) => event.state === 'waiting').length
   const refused = found.events.filter((event) => event.state === 'refused')
   const here = state.players.filter((player) => player.state === 'here' && !player.isOut).length
+  const planAnewNow = () => void tap((now) => follow(now, { isAsked: true })).then(lookFurther)
   const mayPlanAnew = pack.viewer.mayReplan && state.status === 'running' && needsPlanAnew(state)
   return (
     <PitchScreens
@@ -116,12 +117,13 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
         sentAt: timeWords(found.practice.sentAt),
         signal: unkept.length > 0 ? { kind: 'notKept' } : signal,
       }}
+      onPlanAnew={pack.viewer.mayReplan ? planAnewNow : null}
       proof={<RotationProof news={news} sentence={state.sentence} />}
       rotation={
         <RotationNotice
           news={news}
           neededFor={mayPlanAnew ? here : null}
-          onPlanAnew={() => void tap((now) => follow(now, { isAsked: true })).then(lookFurther)}
+          onPlanAnew={planAnewNow}
           onShape={(round, stations) =>
             void tap((now) =>
               follow(now, { isAsked: true, chosen: new Map(news?.chosen ?? []).set(round, stations) }),

@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react'
 import type { PitchPack } from '#pitch/pitch-pack'
 import type { PitchState } from '#pitch/pitch-state'
 import { runningTotals } from '#pitch/running-totals'
+import { wasToLeave } from '#pitch/was-to-leave'
 import type { PlayerId } from '#squad/player'
 import { ActionBar, StopButton } from '#ui/pitch/action-bar'
 import { LiveBall, NextBall } from '#ui/pitch/ball-screen'
@@ -11,6 +12,7 @@ import { type Cast, sideOfRole } from '#ui/pitch/cast'
 import { sized } from '#ui/pitch/choice-size'
 import { ChoiceTally } from '#ui/pitch/choice-tally'
 import { EndingSheet } from '#ui/pitch/ending-sheet'
+import { LeaverNotice } from '#ui/pitch/leaver-notice'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { OverScreen } from '#ui/pitch/over-screen'
 import { PitchFooter, PitchMain } from '#ui/pitch/pitch-footer'
@@ -28,6 +30,8 @@ type NowScreenProps = {
   readonly isAllSent: boolean
   readonly onDeeds: OnDeeds
   readonly onNotOut: (playerId: PlayerId) => void
+  /** Makes a new rotation for who is here; null: this phone makes none. */
+  readonly onPlanAnew: (() => void) | null
   /** What has to be seen before the places. */
   readonly rotation: ReactNode
   /** How fair the rotation is. */
@@ -58,6 +62,12 @@ export function NowScreen(props: NowScreenProps) {
     <>
       <PitchMain about={`${state.live?.eventId} ${round?.turns[0].index} ${state.status}`}>
         {state.status === 'ended' ? null : props.rotation}
+        <LeaverNotice
+          playerIds={wasToLeave(state)}
+          cast={cast}
+          onDeeds={onDeeds}
+          onPlanAnew={props.onPlanAnew}
+        />
         {state.status === 'ended' ? (
           <OverScreen
             state={state}

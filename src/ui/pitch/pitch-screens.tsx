@@ -36,6 +36,8 @@ export type PitchScreensProps = {
   readonly onSettings: (settings: PitchSettings) => void
   readonly onDeeds: OnDeeds
   readonly onGuest: (name: string) => void
+  /** Makes a new rotation for who is here; null: this phone makes none. */
+  readonly onPlanAnew: (() => void) | null
   /** That the plan does not fit who is here, and what was made smaller for it. */
   readonly rotation: ReactNode
   /** How fair the rotation is. */
@@ -97,6 +99,7 @@ export function PitchScreens(props: PitchScreensProps) {
           onNotOut={setNotOut}
           rotation={notices}
           proof={props.proof}
+          onPlanAnew={props.onPlanAnew}
           undo={undo}
           begin={begin}
           tabs={tabs}
