@@ -9,15 +9,18 @@ import { singleTurns } from '#solver/turn-groups'
 
 /** How much waiting weighs in the first plans that are tried, from even shares alone to whoever waited longest. */
 const waitingWeights = [0.5, 4, 40]
-const triesEach = 25_000
+/** Exchanges tried: many for the first, whose plan is as good as ever in so little time; few to find any plan at all. */
+const triesFirst = 400_000
+const triesLater = 100_000
 
 /** A plan that keeps every rule with this rest limit, made without the exact solver; null when none was met. */
 export function findQuickly(search: Search, restLimit: number | null): RotationPlan | null {
-  for (const waitingWeight of restLimit === null ? [0] : waitingWeights) {
+  const weights = restLimit === null ? [0] : waitingWeights
+  for (const [index, waitingWeight] of weights.entries()) {
     const first = firstPlan(search.problem, search.mayTake, { waitingWeight, restLimit })
     if (first === null) return null
     const board = boardOf(search, first)
-    lower(search, board, { goal: 'unfairness', restLimit, tries: triesEach })
+    lower(search, board, { goal: 'unfairness', restLimit, tries: index === 0 ? triesFirst : triesLater })
     const plan = legalPlan(search, board, restLimit)
     if (plan) return plan
   }

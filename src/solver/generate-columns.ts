@@ -52,7 +52,9 @@ export type GenerationLimits = {
  */
 const leaning = 0.5
 /** What is tried in turn, as long as nothing is found: prices that lean, then those of the master by ever more labels. */
-const widths = [100, 100, 1000, 120_000]
+const quickWidth = 100
+const mostWidth = 120_000
+const widths = [quickWidth, quickWidth, 1000, mostWidth]
 const hair = 1e-7
 /** What an unfilled seat costs, in squares of the longest turn: more than any price that is likely. */
 const seatPenalty = 100
@@ -230,10 +232,7 @@ function priceAll(
 ): Priced | null {
   const { rows } = generation
   const { prices, answer, width, limits } = at
-  let bound = 0
-  rows.rows.forEach(({ lower, upper }, row) => {
-    if (row < rows.firstPlayerRow) bound += (prices[row] as number) * (Number.isFinite(lower) ? lower : upper)
-  })
+  let bound = seatsWorth(rows, prices)
   const fresh: Timetable[] = []
   const byPlayer: number[] = []
   for (const [player, pricer] of rows.pricers.entries()) {
@@ -257,6 +256,47 @@ function priceAll(
     }
   }
   return { bound, byPlayer, added: addTimetables(generation, fresh) }
+}
+
+/**
+ * The bound that the prices where the search leans give, by every timetable that counts: dearer than a round of
+ * pricing, and much higher than the bound of one that looks at few. Null when time ran out.
+ */
+export function boundAtCenter(
+  generation: Generation,
+  limits: Pick<GenerationLimits, 'mayGoOn' | 'onWork'>,
+): { readonly bound: number; readonly proof: PriceProof } | null {
+  const { rows, center: prices, near } = generation
+  if (prices === null) return null
+  const byPlayer: number[] = []
+  for (const [player, pricer] of rows.pricers.entries()) {
+    const wish = {
+      arcCosts: arcCostsOf(generation, player, prices),
+      near: near[player] ?? [],
+      wanted: 1,
+      mayGoOn: limits.mayGoOn,
+    }
+    const few = pricer.search({ ...wish, width: quickWidth, below: Number.POSITIVE_INFINITY })
+    // What costs no less than a timetable that is known need not be looked at.
+    const below = (few.found[0]?.cost ?? Number.POSITIVE_INFINITY) + hair
+    const all = pricer.search({ ...wish, width: mostWidth, below })
+    limits.onWork(few.labels + all.labels, 0)
+    if (!limits.mayGoOn()) return null
+    byPlayer.push(Math.max(few.bound, all.bound))
+  }
+  const bound = byPlayer.reduce((sum, own) => sum + own, seatsWorth(rows, prices))
+  return { bound, proof: { prices, byPlayer } }
+}
+
+/** What all seats together earn by the prices. */
+function seatsWorth(rows: TimetableRows, prices: Float64Array): number {
+  return rows.rows.reduce(
+    (sum, { lower, upper }, row) =>
+      row < rows.firstPlayerRow
+        ? sum + (prices[row] as number) * (Number.isFinite(lower) ? lower : upper)
+        : sum,
+    0,
+  )
 }
 
 function isWorthIt(rows: TimetableRows, timetable: Timetable, prices: Float64Array): boolean {

@@ -4,6 +4,7 @@ import { closedArcs } from '#solver/close-arcs'
 import { dive } from '#solver/dive'
 import type { Fairest } from '#solver/fairest-plan'
 import {
+  boundAtCenter,
   closeArcs,
   type Generated,
   type Generation,
@@ -20,7 +21,7 @@ import { timetableRows } from '#solver/timetable-rows'
 const labelsPerWork = 4000
 const stepsPerWork = 20
 const narrowest = 100
-const repairTries = 30_000
+const repairTries = 100_000
 /** How warm exchanges mend what a dive has left: enough to get out of small hollows, too little to lose its shape. */
 const repairHeat = 0.05
 
@@ -88,6 +89,8 @@ function searchRoot(state: State): void {
   const { generation, limits } = state
   const quick = generateColumns(generation, { ...limits, mostWidth: narrowest })
   raiseBound(state, quick.bound)
+  const early = boundAtCenter(generation, limits)
+  if (early) raiseBound(state, early.bound)
   if (!quick.isShort) diveFrom(state, quick)
   if (isClosed(state.best) || !limits.mayGoOn()) return
   let root = generateColumns(generation, { ...limits, enough: enoughFor(state) })

@@ -20,8 +20,9 @@ import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/sea
 
 /** Players times turns up to which whole timetables are the quickest way to a proof. */
 const fewPlaces = 350
-/** Exchanges tried before the exact solver is asked. */
-const firstTries = 40_000
+/** Exchanges tried on a first plan that is known before the exact solver is asked, and how warm they begin. */
+const firstTries = 200_000
+const firstHeat = 0.1
 
 export type SolveSettings = {
   readonly seed: number
@@ -101,7 +102,7 @@ type FairestOfAll = Fairest & { readonly without: Fairest | null }
 async function findFairest(search: Search, { plan, used }: Within): Promise<FairestOfAll> {
   const { problem } = search
   const board = boardOf(search, plan)
-  lower(search, board, { goal: 'unfairness', restLimit: used, tries: firstTries, reserveMs: polishMs })
+  lower(search, board, { goal: 'unfairness', restLimit: used, tries: firstTries, heat: firstHeat, reserveMs: polishMs })
   const start = planOf(board)
   let fairest: Fairest = { plan: start, value: planValues(problem, start).unfairness, bound: 0 }
   const solver = await solverInTime(search)
@@ -113,8 +114,6 @@ async function findFairest(search: Search, { plan, used }: Within): Promise<Fair
     isOpen(known) && search.deadline.leftMs() > 2 * polishMs
       ? improveExactly(search, solver, known, wish)
       : known
-  // Where the limit had to be raised it ties every turn: counting turns together says little then.
-  const isTight = used !== problem.restLimit
   const byTimetables = () => {
     if (isOpen(fairest) && search.deadline.leftMs() > 2 * polishMs)
       fairest = improveByTimetables(search, solver, fairest, { restLimit: used, untilMs: polishMs })
@@ -126,7 +125,7 @@ async function findFairest(search: Search, { plan, used }: Within): Promise<Fair
   }
   // Where there are few places the timetables come first; else turns are counted together as long as that may do.
   const isSmall = problem.players.length * problem.turns.length <= fewPlaces
-  if (!isSmall && !isTight) fairest = improve(fairest, { restLimit: used, share: 0.3, byTurn: false })
+  if (!isSmall) fairest = improve(fairest, { restLimit: used, share: 0.3, byTurn: false })
   byTimetables()
   return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
 }
