@@ -1,3 +1,4 @@
+import type { RotationPlan } from '#rotation/plan'
 import { planValues } from '#rotation/plan-values'
 import { type BranchNode, branchesOf } from '#solver/branch-arcs'
 import { closedArcs } from '#solver/close-arcs'
@@ -14,6 +15,7 @@ import {
 } from '#solver/generate-columns'
 import type { Solver } from '#solver/highs'
 import { planOfTimetables } from '#solver/plan-of-timetables'
+import { drawTimetables, keepersOf } from '#solver/round-timetables'
 import { boardOf, legalPlan, lower, polishMs, type Search } from '#solver/search'
 import { timetableRows } from '#solver/timetable-rows'
 
@@ -25,8 +27,11 @@ const repairTries = 100_000
 /** How warm exchanges mend what a dive has left: enough to get out of small hollows, too little to lose its shape. */
 const repairHeat = 0.05
 
+/** Plans drawn from the first prices, and from better ones. */
+const firstDraws = 10
+const laterDraws = 6
 /** Dives at the root, as long as they help, before branching begins; and then one at every so many nodes. */
-const firstDives = 3
+const firstDives = 2
 const nodesPerDive = 4
 const hair = 1e-6
 
@@ -91,12 +96,14 @@ function searchRoot(state: State): void {
   raiseBound(state, quick.bound)
   const early = boundAtCenter(generation, limits)
   if (early) raiseBound(state, early.bound)
-  if (!quick.isShort) diveFrom(state, quick)
+  drawPlans(state, quick, firstDraws)
   if (isClosed(state.best) || !limits.mayGoOn()) return
   let root = generateColumns(generation, { ...limits, enough: enoughFor(state) })
   raiseBound(state, root.bound)
   for (let dives = 0; dives < firstDives && !isClosed(state.best) && limits.mayGoOn(); dives += 1) {
-    if (!diveFrom(state, root) && dives > 0) break
+    const isFairer = drawPlans(state, root, laterDraws)
+    if (isClosed(state.best)) break
+    if (!diveFrom(state, root) && !isFairer) break
     root = { ...root, ...generateColumns(generation, { ...limits, mostWidth: narrowest, mostRounds: 3 }), proof: root.proof, bound: root.bound }
   }
   if (isClosed(state.best) || !limits.mayGoOn() || root.proof === null) return
@@ -118,14 +125,31 @@ function raiseBound(state: State, bound: number): void {
 
 /** One dive, and exchanges for what it leaves. Says whether the plan is fairer than any before. */
 function diveFrom(state: State, from: Generated): boolean {
-  const { search, generation, restLimit, unitSquared, limits } = state
-  const worth = state.best.value / unitSquared
-  const kept = dive(generation, from, { ...limits, worth })
-  const raw = kept && planOfTimetables(generation.rows, kept, restLimit)
+  const { generation, restLimit, limits } = state
+  const kept = dive(generation, from, limits)
+  return mend(state, kept && planOfTimetables(generation.rows, kept, { restLimit }))
+}
+
+/** Plans drawn by how much the master takes of each timetable, mended by exchanges. */
+function drawPlans(state: State, from: Generated, count: number): boolean {
+  const { search, generation, restLimit, limits } = state
+  let isFairer = false
+  for (let drawn = 0; drawn < count && !isClosed(state.best) && limits.mayGoOn(); drawn += 1) {
+    const timetables = drawTimetables(generation, from, drawn === 0 ? null : search.chance)
+    const keepers = timetables && keepersOf(generation, timetables, from)
+    if (keepers === null || timetables === null) continue
+    isFairer = mend(state, planOfTimetables(generation.rows, timetables, { restLimit, keepers })) || isFairer
+  }
+  return isFairer
+}
+
+/** Mends a plan by exchanges, and takes it when it is fairer than any before. */
+function mend(state: State, raw: RotationPlan | null): boolean {
+  const { search, restLimit } = state
   if (raw === null) return false
   const board = boardOf(search, raw)
-  const isExact = planValues(search.problem, raw).unfairness <= state.best.bound * (1 + hair)
-  if (!isExact || legalPlan(search, board, restLimit) === null)
+  const isBest = planValues(search.problem, raw).unfairness <= state.best.bound * (1 + hair)
+  if (!isBest || legalPlan(search, board, restLimit) === null)
     lower(search, board, {
       goal: 'unfairness',
       restLimit,
@@ -164,7 +188,7 @@ function branch(state: State, root: Generated): void {
       open.push({ closed, bound, generated })
       if (bound >= enough) open.pop()
       else if (!limits.mayGoOn()) continue
-      else if (visited % nodesPerDive === 0 || isWhole(generated)) diveFrom(state, generated)
+      else if (visited % nodesPerDive === 0 || isWhole(generated)) drawPlans(state, generated, laterDraws)
     }
   }
   raiseBound(state, unresolved)
