@@ -12,15 +12,18 @@ const waitingWeights = [0.5, 4, 40]
 /** Exchanges tried: many for the first, whose plan is as good as ever in so little time; few to find any plan at all. */
 const triesFirst = 400_000
 const triesLater = 100_000
+/** No more than so many for each player and turn. */
+const triesPerPlace = 1200
 
 /** A plan that keeps every rule with this rest limit, made without the exact solver; null when none was met. */
 export function findQuickly(search: Search, restLimit: number | null): RotationPlan | null {
+  const most = triesPerPlace * search.problem.players.length * search.problem.turns.length
   const weights = restLimit === null ? [0] : waitingWeights
   for (const [index, waitingWeight] of weights.entries()) {
     const first = firstPlan(search.problem, search.mayTake, { waitingWeight, restLimit })
     if (first === null) return null
     const board = boardOf(search, first)
-    lower(search, board, { goal: 'unfairness', restLimit, tries: index === 0 ? triesFirst : triesLater })
+    lower(search, board, { goal: 'unfairness', restLimit, tries: Math.min(most, index === 0 ? triesFirst : triesLater) })
     const plan = legalPlan(search, board, restLimit)
     if (plan) return plan
   }

@@ -52,9 +52,9 @@ export type GenerationLimits = {
  */
 const leaning = 0.5
 /** What is tried in turn, as long as nothing is found: prices that lean, then those of the master by ever more labels. */
-const quickWidth = 100
+const quickWidth = 60
 const mostWidth = 120_000
-const widths = [quickWidth, quickWidth, 1000, mostWidth]
+const widths = [quickWidth, mostWidth]
 const hair = 1e-7
 /** What an unfilled seat costs, in squares of the longest turn: more than any price that is likely. */
 const seatPenalty = 100
@@ -273,7 +273,7 @@ export function boundAtCenter(
     const wish = {
       arcCosts: arcCostsOf(generation, player, prices),
       near: near[player] ?? [],
-      wanted: 1,
+      wanted: 4,
       mayGoOn: limits.mayGoOn,
     }
     const few = pricer.search({ ...wish, width: quickWidth, below: Number.POSITIVE_INFINITY })

@@ -22,7 +22,7 @@ import { timetableRows } from '#solver/timetable-rows'
 /** Labels of pricing, and steps of the simplex method in a master, that make one unit of work. */
 const labelsPerWork = 4000
 const stepsPerWork = 20
-const narrowest = 100
+const narrowest = 60
 const repairTries = 100_000
 /** How warm exchanges mend what a dive has left: enough to get out of small hollows, too little to lose its shape. */
 const repairHeat = 0.05
