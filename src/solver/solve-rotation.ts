@@ -20,6 +20,8 @@ import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/sea
 
 /** Players times turns up to which whole timetables are the quickest way to a proof. */
 const fewPlaces = 350
+/** So near the bound without a limit, the limit on rests seems to cost nothing. */
+const nearly = 1.06
 /** Exchanges tried on a first plan that is known before the exact solver is asked, and how warm they begin. */
 const firstTries = 200_000
 const firstHeat = 0.1
@@ -125,7 +127,10 @@ async function findFairest(search: Search, { plan, used }: Within): Promise<Fair
   }
   // Where there are few places the timetables come first; else turns are counted together as long as that may do.
   const isSmall = problem.players.length * problem.turns.length <= fewPlaces
-  if (!isSmall) fairest = improve(fairest, { restLimit: used, share: 0.3, byTurn: false })
+  // Near the bound without a limit already: the limit costs little, and counting alike turns is likely to prove it.
+  const isLoose = fairest.value <= fairest.bound * nearly
+  if (!isSmall || isLoose)
+    fairest = improve(fairest, { restLimit: used, share: isLoose ? 0.6 : 0.2, byTurn: false })
   byTimetables()
   return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
 }
