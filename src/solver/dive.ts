@@ -1,9 +1,10 @@
 import {
-  closeArcs,
+  enterPart,
   type Generated,
   type Generation,
   type GenerationLimits,
   generateColumns,
+  type Part,
 } from '#solver/generate-columns'
 import type { Timetable } from '#solver/timetable-rows'
 
@@ -23,7 +24,7 @@ export function dive(
   limits: GenerationLimits,
 ): readonly Timetable[] | null {
   const { rows } = generation
-  const before = generation.closed
+  const before = generation.part
   const kept = new Map<number, Timetable>()
   let at = from
   try {
@@ -32,13 +33,13 @@ export function dive(
       const step = mostTaken(generation, at.values, kept)
       if (step.length === 0) return null
       for (const timetable of step) kept.set(timetable.player, timetable)
-      closeArcs(generation, closedBut(generation, before, kept))
+      enterPart(generation, { ...before, closed: closedBut(generation, before.closed, kept) })
       if (kept.size === rows.networks.length) break
       at = generateColumns(generation, { ...limits, mostWidth: 60, mostRounds: roundsEach })
     }
     return [...kept.values()]
   } finally {
-    closeArcs(generation, before)
+    enterPart(generation, before)
   }
 }
 
@@ -61,7 +62,7 @@ function mostTaken(
 
 function closedBut(
   { rows }: Generation,
-  before: Generation['closed'],
+  before: Part['closed'],
   kept: ReadonlyMap<number, Timetable>,
 ): readonly (readonly Uint8Array[])[] {
   return rows.networks.map(({ player, arcs }) => {

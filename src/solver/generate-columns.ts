@@ -1,6 +1,15 @@
 import type { Master, MasterAnswer, Solver } from '#solver/highs'
 import { columnOf, type Timetable, type TimetableRows } from '#solver/timetable-rows'
 
+/** A part of all timetables. */
+export type Part = {
+  /** By player and turn: arcs that may not be used; null: all may. */
+  readonly closed: readonly (readonly Uint8Array[])[] | null
+  /** By player: least and most of each total (attack, defend, keep, rest); null: any. */
+  readonly totals: readonly (readonly TotalRange[])[] | null
+}
+export type TotalRange = { readonly least: number; readonly most: number }
+
 /** Timetables in a master problem, and what is known from its prices. Values are in units². */
 export type Generation = {
   readonly rows: TimetableRows
@@ -9,8 +18,8 @@ export type Generation = {
   /** Which column of the master the first timetable has. */
   readonly firstColumn: number
   readonly keys: Set<string>
-  /** By player and turn: arcs that may not be used now; null: all may. */
-  closed: readonly (readonly Uint8Array[])[] | null
+  /** The timetables that count now. */
+  part: Part
   penalty: number
   /** Where the prices lean. */
   center: Float64Array | null
@@ -72,7 +81,7 @@ export function openGeneration(solver: Solver, rows: TimetableRows): Generation 
     timetables: [],
     firstColumn: 2 * rows.rows.length,
     keys: new Set(),
-    closed: null,
+    part: { closed: null, totals: null },
     penalty,
     center: null,
     near: rows.owed.map((owed, player) => balanced(owed, liveOf(rows, player))),
@@ -110,14 +119,17 @@ export function addTimetables(generation: Generation, timetables: readonly Timet
   return fresh.length
 }
 
-/** Whether a timetable has a closed arc. */
-function isOut({ closed }: Generation, { player, arcs }: Timetable): boolean {
-  return closed !== null && arcs.some((arc, turn) => closed[player]?.[turn]?.[arc] === 1)
+/** Whether a timetable is none of the part that counts now. */
+function isOut({ part }: Generation, { player, arcs, totals }: Timetable): boolean {
+  const ranges = part.totals?.[player]
+  if (ranges?.some(({ least, most }, role) => (totals[role] ?? 0) < least || (totals[role] ?? 0) > most))
+    return true
+  return part.closed !== null && arcs.some((arc, turn) => part.closed?.[player]?.[turn]?.[arc] === 1)
 }
 
-/** Closes arcs (null: none), and takes the timetables with closed arcs out of the master. */
-export function closeArcs(generation: Generation, closed: Generation['closed']): void {
-  generation.closed = closed
+/** Lets only a part of all timetables count, those of the master among them. */
+export function enterPart(generation: Generation, part: Part): void {
+  generation.part = part
   generation.timetables.forEach((timetable, index) => {
     const upper = isOut(generation, timetable) ? 0 : Number.POSITIVE_INFINITY
     generation.master.change(generation.firstColumn + index, { upper })
@@ -242,6 +254,7 @@ function priceAll(
     const found = pricer.search({
       arcCosts: arcCostsOf(generation, player, prices),
       near: generation.near[player] ?? [],
+      ranges: generation.part.totals?.[player] ?? null,
       below: isExact ? own - hair : Number.POSITIVE_INFINITY,
       width,
       wanted: 3,
@@ -272,6 +285,7 @@ export function boundAtCenter(
   for (const [player, pricer] of rows.pricers.entries()) {
     const wish = {
       arcCosts: arcCostsOf(generation, player, prices),
+      ranges: generation.part.totals?.[player] ?? null,
       near: near[player] ?? [],
       wanted: 4,
       mayGoOn: limits.mayGoOn,
@@ -305,13 +319,13 @@ function isWorthIt(rows: TimetableRows, timetable: Timetable, prices: Float64Arr
 }
 
 export function arcCostsOf(
-  { rows, closed }: Pick<Generation, 'rows' | 'closed'>,
+  { rows, part }: Pick<Generation, 'rows' | 'part'>,
   player: number,
   prices: Float64Array,
 ): readonly Float64Array[] {
   return (rows.entries[player] ?? []).map((arcs, turn) =>
     Float64Array.from(arcs, (entries, arc) => {
-      if (closed?.[player]?.[turn]?.[arc]) return Number.POSITIVE_INFINITY
+      if (part.closed?.[player]?.[turn]?.[arc]) return Number.POSITIVE_INFINITY
       let cost = 0
       for (const [row, value] of entries) cost -= value * (prices[row] as number)
       return cost

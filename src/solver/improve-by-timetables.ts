@@ -6,7 +6,7 @@ import { dive } from '#solver/dive'
 import type { Fairest } from '#solver/fairest-plan'
 import {
   boundAtCenter,
-  closeArcs,
+  enterPart,
   type Generated,
   type Generation,
   type GenerationLimits,
@@ -109,7 +109,7 @@ function searchRoot(state: State): void {
   if (isClosed(state.best) || !limits.mayGoOn() || root.proof === null) return
   const { value } = state.best
   const room = { value: value / state.unitSquared, bound: root.bound }
-  closeArcs(generation, closedArcs(generation, root.proof, room))
+  enterPart(generation, { closed: closedArcs(generation, root.proof, room), totals: null })
   branch(state, root)
 }
 
@@ -170,7 +170,7 @@ function branch(state: State, root: Generated): void {
   const { generation, limits } = state
   // Nodes that could not be halved though no plan came of them: nothing is known beyond their bound.
   let unresolved = Number.POSITIVE_INFINITY
-  const open: BranchNode[] = [{ closed: generation.closed, bound: root.bound, generated: root }]
+  const open: BranchNode[] = [{ part: generation.part, bound: root.bound, generated: root }]
   for (let visited = 0; open.length > 0; visited += 1) {
     const least = open.reduce((one, node, at) => (node.bound < (open[one]?.bound ?? 0) ? at : one), 0)
     const [node] = open.splice(least, 1)
@@ -179,13 +179,13 @@ function branch(state: State, root: Generated): void {
     if (isClosed(state.best) || !limits.mayGoOn()) return
     const halves = branchesOf(generation, node)
     if (halves.length === 0) unresolved = Math.min(unresolved, node.bound)
-    for (const closed of halves) {
-      closeArcs(generation, closed)
+    for (const part of halves) {
+      enterPart(generation, part)
       const enough = enoughFor(state)
       const generated = generateColumns(generation, { ...limits, enough })
       const bound = Math.max(node.bound, generated.bound)
       // Cut short by the clock: what is known of the parent holds.
-      open.push({ closed, bound, generated })
+      open.push({ part, bound, generated })
       if (bound >= enough) open.pop()
       else if (!limits.mayGoOn()) continue
       else if (visited % nodesPerDive === 0 || isWhole(generated)) drawPlans(state, generated, laterDraws)

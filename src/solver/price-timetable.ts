@@ -8,6 +8,8 @@ export type PricingWish = {
   readonly arcCosts: readonly Float64Array[]
   /** Totals around which the bound on what is still to come is sharpest: attack, defend, keep, rest. */
   readonly near: readonly number[]
+  /** What each total must be at least and at most; null: anything. */
+  readonly ranges: readonly { readonly least: number; readonly most: number }[] | null
   /** Timetables that cost as much as this are of no interest. */
   readonly below: number
   /** Most labels that are kept in a turn; with fewer the answer is quicker and its bound lower. */
@@ -262,7 +264,7 @@ type Extending = {
 /** Takes every label of a turn along every arc; returns the least bound that was dropped, null when time was up. */
 function extend(own: PricerData, wish: PricingWish, at: Extending): number | null {
   const { pool, keeps } = own
-  const { arcCosts, below } = wish
+  const { arcCosts, below, ranges } = wish
   const { turn, first, last, past, tangents } = at
   const { kind, to, starts } = own.layers[turn] as FlatArcs
   const costs = arcCosts[turn] as Float64Array
@@ -304,6 +306,7 @@ function extend(own: PricerData, wish: PricingWish, at: Extending): number | nul
         aboveTangent(touchAttack, attack + fromKeep, attack + fromKeep + range) +
         aboveTangent(touchDefend, defend + fromKeep, defend + fromKeep + range) +
         aboveTangent(touchRest, rest + fromKeep, rest + fromKeep + range)
+      if (ranges !== null && !canEnd(ranges, attack, defend, keptNow, rest, still)) continue
       if (!(bound < below)) {
         if (bound < dropped) dropped = bound
         continue
@@ -317,6 +320,23 @@ function extend(own: PricerData, wish: PricingWish, at: Extending): number | nul
     }
   }
   return dropped
+}
+
+/** Whether the totals so far can still end in their ranges. */
+function canEnd(
+  ranges: NonNullable<PricingWish['ranges']>,
+  attack: number,
+  defend: number,
+  keep: number,
+  rest: number,
+  still: number,
+): boolean {
+  for (let role = 0; role < 4; role += 1) {
+    const total = role === 0 ? attack : role === 1 ? defend : role === 2 ? keep : rest
+    const range = ranges[role]
+    if (range && (total > range.most || total + still < range.least)) return false
+  }
+  return true
 }
 
 /** Keeps the labels of the last turn with the least bounds, `width` of them; returns the least bound dropped. */

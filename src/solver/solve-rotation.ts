@@ -129,8 +129,8 @@ async function findFairest(search: Search, { plan, used }: Within): Promise<Fair
   const isSmall = problem.players.length * problem.turns.length <= fewPlaces
   // Near the bound without a limit already: the limit costs little, and counting alike turns is likely to prove it.
   const isLoose = fairest.value <= fairest.bound * nearly
-  if (!isSmall || isLoose)
-    fairest = improve(fairest, { restLimit: used, share: isLoose ? 0.6 : 0.2, byTurn: false })
+  const share = isSmall ? (isLoose ? 0.15 : 0) : isLoose ? 0.6 : 0.2
+  if (share > 0) fairest = improve(fairest, { restLimit: used, share, byTurn: false })
   byTimetables()
   return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
 }
