@@ -105,7 +105,10 @@ function propose(state: State, chance: () => number): boolean {
   const kind = chance()
   if (kind < tries.duty) return exchangeDuty(state, turn, one, other)
   if (!mayExchange(state, turn, one, other)) return false
-  const [mine, theirs] = [state.place[turn * players + one] as number, state.place[turn * players + other] as number]
+  const [mine, theirs] = [
+    state.place[turn * players + one] as number,
+    state.place[turn * players + other] as number,
+  ]
   if (isHeld(state, turn, mine) || isHeld(state, turn, theirs)) return false
   exchange(state, turn, one, other)
   if (kind < tries.duty + tries.twoTurns) {
@@ -150,7 +153,10 @@ function exchangeDuty(state: State, turn: number, one: number, other: number): b
   return staysKept(state, chain)
 }
 
-function staysKept({ board, place }: State, chain: { readonly place: number; readonly turns: readonly number[] }): boolean {
+function staysKept(
+  { board, place }: State,
+  chain: { readonly place: number; readonly turns: readonly number[] },
+): boolean {
   let before = -1
   for (const turn of chain.turns) {
     const base = turn * board.players
@@ -205,7 +211,10 @@ function exchange(state: State, turn: number, one: number, other: number): void 
       4 * seconds * seconds +
       2 *
         seconds *
-        ((left[oneB] as number) - (left[oneA] as number) + (left[otherA] as number) - (left[otherB] as number))
+        ((left[oneB] as number) -
+          (left[oneA] as number) +
+          (left[otherA] as number) -
+          (left[otherB] as number))
     left[oneA] = (left[oneA] as number) - seconds
     left[oneB] = (left[oneB] as number) + seconds
     left[otherA] = (left[otherA] as number) + seconds
@@ -228,9 +237,7 @@ function restedMore({ board, place }: State, turn: number, player: number, limit
   let after = 0
   for (let at = (turn + 1) * players + player; at < place.length && place[at] === resting; at += players)
     after += 1
-  return (
-    Math.max(0, before + after + 1 - limit) - Math.max(0, before - limit) - Math.max(0, after - limit)
-  )
+  return Math.max(0, before + after + 1 - limit) - Math.max(0, before - limit) - Math.max(0, after - limit)
 }
 
 /** Takes back the exchanges of a try. */

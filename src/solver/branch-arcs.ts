@@ -9,7 +9,12 @@ export type BranchNode = {
 }
 
 /** What is decided next: whether a player begins a duty, or has a role, in a turn. */
-type Choice = { readonly player: number; readonly turn: number; readonly kind: number; readonly start: number }
+type Choice = {
+  readonly player: number
+  readonly turn: number
+  readonly kind: number
+  readonly start: number
+}
 
 const hair = 1e-6
 
@@ -53,7 +58,11 @@ function mostMixedTotal({ rows, timetables }: Generation, values: Float64Array):
   return best
 }
 
-function halvesByTotal({ rows }: Generation, part: Part, { player, role, mean }: MixedTotal): readonly Part[] {
+function halvesByTotal(
+  { rows }: Generation,
+  part: Part,
+  { player, role, mean }: MixedTotal,
+): readonly Part[] {
   const any: TotalRange = { least: Number.NEGATIVE_INFINITY, most: Number.POSITIVE_INFINITY }
   const cut = Math.floor(mean + hair)
   const narrowed = (change: Partial<TotalRange>): Part => ({

@@ -17,7 +17,9 @@ export function closedArcs(
     return pricer
       .arcBounds({ arcCosts, near: near[player] ?? [] })
       .map((bounds, turn) =>
-        Uint8Array.from(bounds, (least, arc) => (least >= most || part.closed?.[player]?.[turn]?.[arc] ? 1 : 0)),
+        Uint8Array.from(bounds, (least, arc) =>
+          least >= most || part.closed?.[player]?.[turn]?.[arc] ? 1 : 0,
+        ),
       )
   })
 }

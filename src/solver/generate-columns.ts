@@ -206,10 +206,7 @@ function leant(prices: Float64Array, center: Float64Array | null): Float64Array 
 }
 
 /** What the master gives each player of each role on the average; what was near before where it gives none. */
-function nearTotals(
-  { timetables, near }: Generation,
-  values: Float64Array,
-): readonly (readonly number[])[] {
+function nearTotals({ timetables, near }: Generation, values: Float64Array): readonly (readonly number[])[] {
   const sums = near.map(() => [0, 0, 0, 0, 0])
   timetables.forEach(({ player, totals }, index) => {
     const value = values[index] ?? 0

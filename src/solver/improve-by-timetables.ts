@@ -24,6 +24,7 @@ const labelsPerWork = 4000
 const stepsPerWork = 20
 const narrowest = 60
 const repairTries = 100_000
+const triesPerPlace = 600
 /** How warm exchanges mend what a dive has left: enough to get out of small hollows, too little to lose its shape. */
 const repairHeat = 0.05
 
@@ -104,7 +105,12 @@ function searchRoot(state: State): void {
     const isFairer = drawPlans(state, root, laterDraws)
     if (isClosed(state.best)) break
     if (!diveFrom(state, root) && !isFairer) break
-    root = { ...root, ...generateColumns(generation, { ...limits, mostWidth: narrowest, mostRounds: 3 }), proof: root.proof, bound: root.bound }
+    root = {
+      ...root,
+      ...generateColumns(generation, { ...limits, mostWidth: narrowest, mostRounds: 3 }),
+      proof: root.proof,
+      bound: root.bound,
+    }
   }
   if (isClosed(state.best) || !limits.mayGoOn() || root.proof === null) return
   const { value } = state.best
@@ -153,7 +159,7 @@ function mend(state: State, raw: RotationPlan | null): boolean {
     lower(search, board, {
       goal: 'unfairness',
       restLimit,
-      tries: repairTries,
+      tries: Math.min(repairTries, triesPerPlace * board.players * board.turns),
       heat: repairHeat,
       reserveMs: polishMs,
     })

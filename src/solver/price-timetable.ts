@@ -68,11 +68,7 @@ const labelBatch = 8192
  * cheap enough is dropped by a bound in which keeping is exact and the other roles cost as little as their tangents
  * (dynamic programming with completion bounds, common practice in column generation).
  */
-export function pricerOf(
-  problem: RotationProblem,
-  network: PlayerNetwork,
-  measure: Measure,
-): Pricer {
+export function pricerOf(problem: RotationProblem, network: PlayerNetwork, measure: Measure): Pricer {
   const own = dataOf(problem, network, measure)
   return {
     search: (wish) => searchTimetables(own, wish),
@@ -82,11 +78,7 @@ export function pricerOf(
 
 type PricerData = ReturnType<typeof dataOf>
 
-function dataOf(
-  problem: RotationProblem,
-  network: PlayerNetwork,
-  { unitSeconds, owed, pool }: Measure,
-) {
+function dataOf(problem: RotationProblem, network: PlayerNetwork, { unitSeconds, owed, pool }: Measure) {
   const present = problem.players[network.player]?.present ?? []
   const turns = problem.turns.length
   const seconds = Float64Array.from(problem.turns.map((turn) => turn.seconds / unitSeconds))
@@ -162,7 +154,8 @@ function tangentsOf(own: PricerData, near: readonly number[]): Tangents {
   const slope = new Float64Array(6)
   const apart = new Float64Array(4)
   let constant = 0
-  const off = freeRoles.reduce((sum, role) => sum + (near[role] as number) - (own.owed[role] as number), 0) / 3
+  const off =
+    freeRoles.reduce((sum, role) => sum + (near[role] as number) - (own.owed[role] as number), 0) / 3
   for (const role of freeRoles) {
     const away = (near[role] as number) - (own.owed[role] as number) - off
     apart[role] = away

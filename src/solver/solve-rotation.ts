@@ -15,6 +15,7 @@ import { setDeadline } from '#solver/deadline'
 import { boundWithoutLimit, type Fairest, improveExactly } from '#solver/fairest-plan'
 import { findExactly, findQuickly } from '#solver/find-within-limit'
 import { improveByTimetables } from '#solver/improve-by-timetables'
+import { improveByWindows } from '#solver/improve-by-windows'
 import { polish } from '#solver/polish'
 import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/search'
 
@@ -24,6 +25,7 @@ const fewPlaces = 350
 const nearly = 1.06
 /** Exchanges tried on a first plan that is known before the exact solver is asked, and how warm they begin. */
 const firstTries = 200_000
+const triesPerPlace = 600
 const firstHeat = 0.1
 
 export type SolveSettings = {
@@ -104,7 +106,13 @@ type FairestOfAll = Fairest & { readonly without: Fairest | null }
 async function findFairest(search: Search, { plan, used }: Within): Promise<FairestOfAll> {
   const { problem } = search
   const board = boardOf(search, plan)
-  lower(search, board, { goal: 'unfairness', restLimit: used, tries: firstTries, heat: firstHeat, reserveMs: polishMs })
+  lower(search, board, {
+    goal: 'unfairness',
+    restLimit: used,
+    tries: Math.min(firstTries, triesPerPlace * board.players * board.turns),
+    heat: firstHeat,
+    reserveMs: polishMs,
+  })
   const start = planOf(board)
   let fairest: Fairest = { plan: start, value: planValues(problem, start).unfairness, bound: 0 }
   const solver = await solverInTime(search)
@@ -125,14 +133,34 @@ async function findFairest(search: Search, { plan, used }: Within): Promise<Fair
     byTimetables()
     return { ...fairest, without: null }
   }
-  // Where there are few places the timetables come first; else turns are counted together as long as that may do.
-  const isSmall = problem.players.length * problem.turns.length <= fewPlaces
-  // Near the bound without a limit already: the limit costs little, and counting alike turns is likely to prove it.
-  const isLoose = fairest.value <= fairest.bound * nearly
-  const share = isSmall ? (isLoose ? 0.15 : 0) : isLoose ? 0.6 : 0.2
+  const share = countingShare(search, fairest)
   if (share > 0) fairest = improve(fairest, { restLimit: used, share, byTurn: false })
+  if (isHurried(search) && isOpen(fairest) && search.deadline.leftMs() > 3 * polishMs)
+    fairest = improveByWindows(search, solver, fairest, {
+      restLimit: used,
+      untilMs: search.deadline.leftMs() * 0.3,
+    })
   byTimetables()
   return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
+}
+
+/**
+ * How much of the time goes to counting alike turns together before whole timetables have their turn. Where there are
+ * few places these are the quickest way to a proof; where a plan is near the bound without a limit already, the limit
+ * seems to cost nothing and counting is likely to prove it; where timetables would not get far, counting has more.
+ */
+function countingShare(search: Search, { value, bound }: Fairest): number {
+  const places = search.problem.players.length * search.problem.turns.length
+  const isLoose = value <= bound * nearly
+  if (places <= fewPlaces) return isLoose ? 0.15 : 0
+  return isLoose ? 0.6 : isHurried(search) ? 0.4 : 0.2
+}
+
+/** Whether whole timetables would not get far in the time that is left. Where work is limited the clock decides nothing. */
+function isHurried({ problem, deadline }: Search): boolean {
+  const lengths = new Set(problem.turns.map(({ seconds }) => seconds)).size
+  const ms = problem.players.length * problem.turns.length * (1 + lengths)
+  return deadline.leftWork() === null && deadline.leftMs() < ms
 }
 
 function report(

@@ -18,7 +18,14 @@ const table = benchTable([...ledger, ...(await benchPages({ owner, app }, say))]
 process.stdout.write(`${table}\n`)
 if (process.argv.includes('--write')) writeTable(table)
 say('rotations')
-process.stdout.write(`\n${await benchRotations({ isFull: process.argv.includes('--full') })}\n`)
+// `--minutes=30` ends the rotations' part after about so long, with as many as were done by then.
+const minutes = Number(process.argv.find((own) => own.startsWith('--minutes='))?.slice('--minutes='.length))
+const rotations = await benchRotations({
+  isFull: process.argv.includes('--full'),
+  budgetMs: minutes > 0 ? minutes * 60_000 : Number.POSITIVE_INFINITY,
+  say,
+})
+process.stdout.write(`\n${rotations}\n`)
 
 /** Puts the table between its marks in the README. */
 function writeTable(table: string): void {
