@@ -9,7 +9,7 @@ export function closedArcs(
   proof: PriceProof,
   { value, bound }: { readonly value: number; readonly bound: number },
 ): readonly (readonly Uint8Array[])[] {
-  const { rows, near, closed } = generation
+  const { rows, near, part } = generation
   const room = value - bound
   return rows.pricers.map((pricer, player) => {
     const arcCosts = arcCostsOf(generation, player, proof.prices)
@@ -17,7 +17,9 @@ export function closedArcs(
     return pricer
       .arcBounds({ arcCosts, near: near[player] ?? [] })
       .map((bounds, turn) =>
-        Uint8Array.from(bounds, (least, arc) => (least >= most || closed?.[player]?.[turn]?.[arc] ? 1 : 0)),
+        Uint8Array.from(bounds, (least, arc) =>
+          least >= most || part.closed?.[player]?.[turn]?.[arc] ? 1 : 0,
+        ),
       )
   })
 }

@@ -1,29 +1,30 @@
 import {
-  closeArcs,
+  enterPart,
   type Generated,
   type Generation,
   type GenerationLimits,
   generateColumns,
+  type Part,
 } from '#solver/generate-columns'
 import type { Timetable } from '#solver/timetable-rows'
 
 /** Timetables taken this much are kept all at once. */
-const surely = 0.95
+const surely = 0.8
 /** Rounds of pricing after each step. */
-const roundsEach = 12
+const roundsEach = 6
 
 /**
  * Makes whole timetables of the fractional ones: keeps the one that the master takes most, lets the others come after
- * it with new timetables, and so on to the last player. Returns the timetables, or null where seats stay unfilled or
- * nothing better than `worth` (units²) can come of it. The master is as before afterwards, but for what it has learnt.
+ * it with new timetables, and so on to the last player. Returns the timetables, which need not fill all seats; null when
+ * time ran out. The master is as before afterwards, but for what it has learnt.
  */
 export function dive(
   generation: Generation,
   from: Generated,
-  limits: GenerationLimits & { readonly worth: number },
+  limits: GenerationLimits,
 ): readonly Timetable[] | null {
   const { rows } = generation
-  const before = generation.closed
+  const before = generation.part
   const kept = new Map<number, Timetable>()
   let at = from
   try {
@@ -32,14 +33,13 @@ export function dive(
       const step = mostTaken(generation, at.values, kept)
       if (step.length === 0) return null
       for (const timetable of step) kept.set(timetable.player, timetable)
-      closeArcs(generation, closedBut(generation, before, kept))
+      enterPart(generation, { ...before, closed: closedBut(generation, before.closed, kept) })
       if (kept.size === rows.networks.length) break
       at = generateColumns(generation, { ...limits, mostWidth: 60, mostRounds: roundsEach })
-      if (!at.isShort && at.objective >= limits.worth) return null
     }
     return [...kept.values()]
   } finally {
-    closeArcs(generation, before)
+    enterPart(generation, before)
   }
 }
 
@@ -62,7 +62,7 @@ function mostTaken(
 
 function closedBut(
   { rows }: Generation,
-  before: Generation['closed'],
+  before: Part['closed'],
   kept: ReadonlyMap<number, Timetable>,
 ): readonly (readonly Uint8Array[])[] {
   return rows.networks.map(({ player, arcs }) => {

@@ -11,20 +11,11 @@ const windowTurns = 4
 /** So few possible totals are all written down, wherever they lie. */
 const sparsePoints = 40
 
-/** Where a player's cost stands in the model: its columns with their costs, and what is paid whatever they are. */
-export type PlayerCost = { readonly entries: readonly (readonly [number, number])[]; readonly constant: number }
-
-export type FairnessGoal = {
-  readonly unitSeconds: number
-  /** By player; nothing for one who is never there. */
-  readonly costs: readonly PlayerCost[]
-}
-
 /**
  * Gives a rotation model the goal of even shares: the sum over players and the four roles of (gap afterwards)², counted
  * in `unitSeconds`². `near`: a plan around whose totals the cost is exact.
  */
-export function addFairnessGoal(model: RotationModel, near: RotationPlan): FairnessGoal {
+export function addFairnessGoal(model: RotationModel, near: RotationPlan): { readonly unitSeconds: number } {
   const { problem } = model
   const unitSeconds = Math.max(
     1,
@@ -32,13 +23,12 @@ export function addFairnessGoal(model: RotationModel, near: RotationPlan): Fairn
   )
   const owed = owedSeconds(problem)
   const margin = (windowTurns * Math.max(...problem.turns.map(({ seconds }) => seconds))) / unitSeconds
-  const costs = problem.players.map((_, player): PlayerCost => {
-    const [firstColumn, before] = [model.linear.columns, model.linear.offset]
+  for (const player of problem.players.keys()) {
     const live = problem.turns.reduce(
       (sum, turn, index) => sum + (problem.players[player]?.present[index] ? turn.seconds / unitSeconds : 0),
       0,
     )
-    if (live === 0) return { entries: [], constant: 0 }
+    if (live === 0) continue
     const parts = seatRoles.map((role) => partsOfRole(model, { player, role, unitSeconds }))
     const allEntries = parts.flatMap(({ entries }) => entries)
     const all = [
@@ -58,13 +48,8 @@ export function addFairnessGoal(model: RotationModel, near: RotationPlan): Fairn
         : { from: Math.min(target, got) - margin, to: Math.max(target, got) + margin }
       addSquareCost(model.linear, { entries, constant, target, attainable, window })
     })
-    const own = model.linear.costs.slice(firstColumn)
-    return {
-      entries: own.map((cost, index) => [firstColumn + index, cost] as const),
-      constant: model.linear.offset - before,
-    }
-  })
-  return { unitSeconds, costs }
+  }
+  return { unitSeconds }
 }
 
 type OwnRole = { readonly player: number; readonly role: string; readonly unitSeconds: number }

@@ -9,17 +9,24 @@ import { singleTurns } from '#solver/turn-groups'
 
 /** How much waiting weighs in the first plans that are tried, from even shares alone to whoever waited longest. */
 const waitingWeights = [0.5, 4, 40]
-const triesEach = 25_000
+/** Exchanges tried to keep the limit at all, and then for even shares; no more than so many for each player and turn. */
+const mendingTries = 60_000
+const evenTries = 400_000
+const triesPerPlace = 1200
 
 /** A plan that keeps every rule with this rest limit, made without the exact solver; null when none was met. */
 export function findQuickly(search: Search, restLimit: number | null): RotationPlan | null {
+  const { problem, mayTake } = search
+  const most = triesPerPlace * problem.players.length * problem.turns.length
   for (const waitingWeight of restLimit === null ? [0] : waitingWeights) {
-    const first = firstPlan(search.problem, search.mayTake, { waitingWeight, restLimit })
+    const first = firstPlan(problem, mayTake, { waitingWeight, restLimit })
     if (first === null) return null
     const board = boardOf(search, first)
-    lower(search, board, { goal: 'unfairness', restLimit, tries: triesEach })
-    const plan = legalPlan(search, board, restLimit)
-    if (plan) return plan
+    const goal = 'unfairness'
+    lower(search, board, { goal, restLimit, tries: Math.min(most, mendingTries), stopWhenMended: true })
+    if (legalPlan(search, board, restLimit) === null) continue
+    lower(search, board, { goal, restLimit, tries: Math.min(most, evenTries) })
+    return legalPlan(search, board, restLimit)
   }
   return null
 }

@@ -1,6 +1,15 @@
 import type { Master, MasterAnswer, Solver } from '#solver/highs'
 import { columnOf, type Timetable, type TimetableRows } from '#solver/timetable-rows'
 
+/** A part of all timetables. */
+export type Part = {
+  /** By player and turn: arcs that may not be used; null: all may. */
+  readonly closed: readonly (readonly Uint8Array[])[] | null
+  /** By player: least and most of each total (attack, defend, keep, rest); null: any. */
+  readonly totals: readonly (readonly TotalRange[])[] | null
+}
+export type TotalRange = { readonly least: number; readonly most: number }
+
 /** Timetables in a master problem, and what is known from its prices. Values are in units². */
 export type Generation = {
   readonly rows: TimetableRows
@@ -9,8 +18,8 @@ export type Generation = {
   /** Which column of the master the first timetable has. */
   readonly firstColumn: number
   readonly keys: Set<string>
-  /** By player and turn: arcs that may not be used now; null: all may. */
-  closed: readonly (readonly Uint8Array[])[] | null
+  /** The timetables that count now. */
+  part: Part
   penalty: number
   /** Where the prices lean. */
   center: Float64Array | null
@@ -52,7 +61,9 @@ export type GenerationLimits = {
  */
 const leaning = 0.5
 /** What is tried in turn, as long as nothing is found: prices that lean, then those of the master by ever more labels. */
-const widths = [100, 100, 1000, 120_000]
+const quickWidth = 60
+const mostWidth = 120_000
+const widths = [quickWidth, mostWidth]
 const hair = 1e-7
 /** What an unfilled seat costs, in squares of the longest turn: more than any price that is likely. */
 const seatPenalty = 100
@@ -70,7 +81,7 @@ export function openGeneration(solver: Solver, rows: TimetableRows): Generation 
     timetables: [],
     firstColumn: 2 * rows.rows.length,
     keys: new Set(),
-    closed: null,
+    part: { closed: null, totals: null },
     penalty,
     center: null,
     near: rows.owed.map((owed, player) => balanced(owed, liveOf(rows, player))),
@@ -108,14 +119,17 @@ export function addTimetables(generation: Generation, timetables: readonly Timet
   return fresh.length
 }
 
-/** Whether a timetable has a closed arc. */
-function isOut({ closed }: Generation, { player, arcs }: Timetable): boolean {
-  return closed !== null && arcs.some((arc, turn) => closed[player]?.[turn]?.[arc] === 1)
+/** Whether a timetable is none of the part that counts now. */
+function isOut({ part }: Generation, { player, arcs, totals }: Timetable): boolean {
+  const ranges = part.totals?.[player]
+  if (ranges?.some(({ least, most }, role) => (totals[role] ?? 0) < least || (totals[role] ?? 0) > most))
+    return true
+  return part.closed !== null && arcs.some((arc, turn) => part.closed?.[player]?.[turn]?.[arc] === 1)
 }
 
-/** Closes arcs (null: none), and takes the timetables with closed arcs out of the master. */
-export function closeArcs(generation: Generation, closed: Generation['closed']): void {
-  generation.closed = closed
+/** Lets only a part of all timetables count, those of the master among them. */
+export function enterPart(generation: Generation, part: Part): void {
+  generation.part = part
   generation.timetables.forEach((timetable, index) => {
     const upper = isOut(generation, timetable) ? 0 : Number.POSITIVE_INFINITY
     generation.master.change(generation.firstColumn + index, { upper })
@@ -192,10 +206,7 @@ function leant(prices: Float64Array, center: Float64Array | null): Float64Array 
 }
 
 /** What the master gives each player of each role on the average; what was near before where it gives none. */
-function nearTotals(
-  { timetables, near }: Generation,
-  values: Float64Array,
-): readonly (readonly number[])[] {
+function nearTotals({ timetables, near }: Generation, values: Float64Array): readonly (readonly number[])[] {
   const sums = near.map(() => [0, 0, 0, 0, 0])
   timetables.forEach(({ player, totals }, index) => {
     const value = values[index] ?? 0
@@ -230,10 +241,7 @@ function priceAll(
 ): Priced | null {
   const { rows } = generation
   const { prices, answer, width, limits } = at
-  let bound = 0
-  rows.rows.forEach(({ lower, upper }, row) => {
-    if (row < rows.firstPlayerRow) bound += (prices[row] as number) * (Number.isFinite(lower) ? lower : upper)
-  })
+  let bound = seatsWorth(rows, prices)
   const fresh: Timetable[] = []
   const byPlayer: number[] = []
   for (const [player, pricer] of rows.pricers.entries()) {
@@ -243,6 +251,7 @@ function priceAll(
     const found = pricer.search({
       arcCosts: arcCostsOf(generation, player, prices),
       near: generation.near[player] ?? [],
+      ranges: generation.part.totals?.[player] ?? null,
       below: isExact ? own - hair : Number.POSITIVE_INFINITY,
       width,
       wanted: 3,
@@ -259,19 +268,61 @@ function priceAll(
   return { bound, byPlayer, added: addTimetables(generation, fresh) }
 }
 
+/**
+ * The bound that the prices where the search leans give, by every timetable that counts: dearer than a round of
+ * pricing, and much higher than the bound of one that looks at few. Null when time ran out.
+ */
+export function boundAtCenter(
+  generation: Generation,
+  limits: Pick<GenerationLimits, 'mayGoOn' | 'onWork'>,
+): { readonly bound: number; readonly proof: PriceProof } | null {
+  const { rows, center: prices, near } = generation
+  if (prices === null) return null
+  const byPlayer: number[] = []
+  for (const [player, pricer] of rows.pricers.entries()) {
+    const wish = {
+      arcCosts: arcCostsOf(generation, player, prices),
+      ranges: generation.part.totals?.[player] ?? null,
+      near: near[player] ?? [],
+      wanted: 4,
+      mayGoOn: limits.mayGoOn,
+    }
+    const few = pricer.search({ ...wish, width: quickWidth, below: Number.POSITIVE_INFINITY })
+    // What costs no less than a timetable that is known need not be looked at.
+    const below = (few.found[0]?.cost ?? Number.POSITIVE_INFINITY) + hair
+    const all = pricer.search({ ...wish, width: mostWidth, below })
+    limits.onWork(few.labels + all.labels, 0)
+    if (!limits.mayGoOn()) return null
+    byPlayer.push(Math.max(few.bound, all.bound))
+  }
+  const bound = byPlayer.reduce((sum, own) => sum + own, seatsWorth(rows, prices))
+  return { bound, proof: { prices, byPlayer } }
+}
+
+/** What all seats together earn by the prices. */
+function seatsWorth(rows: TimetableRows, prices: Float64Array): number {
+  return rows.rows.reduce(
+    (sum, { lower, upper }, row) =>
+      row < rows.firstPlayerRow
+        ? sum + (prices[row] as number) * (Number.isFinite(lower) ? lower : upper)
+        : sum,
+    0,
+  )
+}
+
 function isWorthIt(rows: TimetableRows, timetable: Timetable, prices: Float64Array): boolean {
   const { cost, entries } = columnOf(rows, timetable)
   return entries.reduce((left, [row, value]) => left - value * (prices[row] as number), cost) < -hair
 }
 
 export function arcCostsOf(
-  { rows, closed }: Pick<Generation, 'rows' | 'closed'>,
+  { rows, part }: Pick<Generation, 'rows' | 'part'>,
   player: number,
   prices: Float64Array,
 ): readonly Float64Array[] {
   return (rows.entries[player] ?? []).map((arcs, turn) =>
     Float64Array.from(arcs, (entries, arc) => {
-      if (closed?.[player]?.[turn]?.[arc]) return Number.POSITIVE_INFINITY
+      if (part.closed?.[player]?.[turn]?.[arc]) return Number.POSITIVE_INFINITY
       let cost = 0
       for (const [row, value] of entries) cost -= value * (prices[row] as number)
       return cost

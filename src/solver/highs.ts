@@ -88,7 +88,13 @@ function openMaster(
       values: [],
     },
   })
-  model.options.set({ output_flag: false, presolve: 'off', solver: 'simplex', random_seed: 1, simplex_strategy: 4 })
+  model.options.set({
+    output_flag: false,
+    presolve: 'off',
+    solver: 'simplex',
+    random_seed: 1,
+    simplex_strategy: 4,
+  })
   return {
     add: (columns) => {
       const entries = columns.flatMap((column) => column.entries)

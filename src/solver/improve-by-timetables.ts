@@ -1,10 +1,12 @@
+import type { RotationPlan } from '#rotation/plan'
 import { planValues } from '#rotation/plan-values'
 import { type BranchNode, branchesOf } from '#solver/branch-arcs'
 import { closedArcs } from '#solver/close-arcs'
 import { dive } from '#solver/dive'
 import type { Fairest } from '#solver/fairest-plan'
 import {
-  closeArcs,
+  boundAtCenter,
+  enterPart,
   type Generated,
   type Generation,
   type GenerationLimits,
@@ -13,19 +15,24 @@ import {
 } from '#solver/generate-columns'
 import type { Solver } from '#solver/highs'
 import { planOfTimetables } from '#solver/plan-of-timetables'
+import { drawTimetables, keepersOf } from '#solver/round-timetables'
 import { boardOf, legalPlan, lower, polishMs, type Search } from '#solver/search'
 import { timetableRows } from '#solver/timetable-rows'
 
 /** Labels of pricing, and steps of the simplex method in a master, that make one unit of work. */
 const labelsPerWork = 4000
 const stepsPerWork = 20
-const narrowest = 100
-const repairTries = 30_000
+const narrowest = 60
+const repairTries = 100_000
+const triesPerPlace = 600
 /** How warm exchanges mend what a dive has left: enough to get out of small hollows, too little to lose its shape. */
 const repairHeat = 0.05
 
+/** Plans drawn from the first prices, and from better ones. */
+const firstDraws = 10
+const laterDraws = 6
 /** Dives at the root, as long as they help, before branching begins; and then one at every so many nodes. */
-const firstDives = 3
+const firstDives = 2
 const nodesPerDive = 4
 const hair = 1e-6
 
@@ -88,18 +95,27 @@ function searchRoot(state: State): void {
   const { generation, limits } = state
   const quick = generateColumns(generation, { ...limits, mostWidth: narrowest })
   raiseBound(state, quick.bound)
-  if (!quick.isShort) diveFrom(state, quick)
+  const early = boundAtCenter(generation, limits)
+  if (early) raiseBound(state, early.bound)
+  drawPlans(state, quick, firstDraws)
   if (isClosed(state.best) || !limits.mayGoOn()) return
   let root = generateColumns(generation, { ...limits, enough: enoughFor(state) })
   raiseBound(state, root.bound)
   for (let dives = 0; dives < firstDives && !isClosed(state.best) && limits.mayGoOn(); dives += 1) {
-    if (!diveFrom(state, root) && dives > 0) break
-    root = { ...root, ...generateColumns(generation, { ...limits, mostWidth: narrowest, mostRounds: 3 }), proof: root.proof, bound: root.bound }
+    const isFairer = drawPlans(state, root, laterDraws)
+    if (isClosed(state.best)) break
+    if (!diveFrom(state, root) && !isFairer) break
+    root = {
+      ...root,
+      ...generateColumns(generation, { ...limits, mostWidth: narrowest, mostRounds: 3 }),
+      proof: root.proof,
+      bound: root.bound,
+    }
   }
   if (isClosed(state.best) || !limits.mayGoOn() || root.proof === null) return
   const { value } = state.best
   const room = { value: value / state.unitSquared, bound: root.bound }
-  closeArcs(generation, closedArcs(generation, root.proof, room))
+  enterPart(generation, { closed: closedArcs(generation, root.proof, room), totals: null })
   branch(state, root)
 }
 
@@ -115,18 +131,35 @@ function raiseBound(state: State, bound: number): void {
 
 /** One dive, and exchanges for what it leaves. Says whether the plan is fairer than any before. */
 function diveFrom(state: State, from: Generated): boolean {
-  const { search, generation, restLimit, unitSquared, limits } = state
-  const worth = state.best.value / unitSquared
-  const kept = dive(generation, from, { ...limits, worth })
-  const raw = kept && planOfTimetables(generation.rows, kept, restLimit)
+  const { generation, restLimit, limits } = state
+  const kept = dive(generation, from, limits)
+  return mend(state, kept && planOfTimetables(generation.rows, kept, { restLimit }))
+}
+
+/** Plans drawn by how much the master takes of each timetable, mended by exchanges. */
+function drawPlans(state: State, from: Generated, count: number): boolean {
+  const { search, generation, restLimit, limits } = state
+  let isFairer = false
+  for (let drawn = 0; drawn < count && !isClosed(state.best) && limits.mayGoOn(); drawn += 1) {
+    const timetables = drawTimetables(generation, from, drawn === 0 ? null : search.chance)
+    const keepers = timetables && keepersOf(generation, timetables, from)
+    if (keepers === null || timetables === null) continue
+    isFairer = mend(state, planOfTimetables(generation.rows, timetables, { restLimit, keepers })) || isFairer
+  }
+  return isFairer
+}
+
+/** Mends a plan by exchanges, and takes it when it is fairer than any before. */
+function mend(state: State, raw: RotationPlan | null): boolean {
+  const { search, restLimit } = state
   if (raw === null) return false
   const board = boardOf(search, raw)
-  const isExact = planValues(search.problem, raw).unfairness <= state.best.bound * (1 + hair)
-  if (!isExact || legalPlan(search, board, restLimit) === null)
+  const isBest = planValues(search.problem, raw).unfairness <= state.best.bound * (1 + hair)
+  if (!isBest || legalPlan(search, board, restLimit) === null)
     lower(search, board, {
       goal: 'unfairness',
       restLimit,
-      tries: repairTries,
+      tries: Math.min(repairTries, triesPerPlace * board.players * board.turns),
       heat: repairHeat,
       reserveMs: polishMs,
     })
@@ -143,7 +176,7 @@ function branch(state: State, root: Generated): void {
   const { generation, limits } = state
   // Nodes that could not be halved though no plan came of them: nothing is known beyond their bound.
   let unresolved = Number.POSITIVE_INFINITY
-  const open: BranchNode[] = [{ closed: generation.closed, bound: root.bound, generated: root }]
+  const open: BranchNode[] = [{ part: generation.part, bound: root.bound, generated: root }]
   for (let visited = 0; open.length > 0; visited += 1) {
     const least = open.reduce((one, node, at) => (node.bound < (open[one]?.bound ?? 0) ? at : one), 0)
     const [node] = open.splice(least, 1)
@@ -152,16 +185,16 @@ function branch(state: State, root: Generated): void {
     if (isClosed(state.best) || !limits.mayGoOn()) return
     const halves = branchesOf(generation, node)
     if (halves.length === 0) unresolved = Math.min(unresolved, node.bound)
-    for (const closed of halves) {
-      closeArcs(generation, closed)
+    for (const part of halves) {
+      enterPart(generation, part)
       const enough = enoughFor(state)
       const generated = generateColumns(generation, { ...limits, enough })
       const bound = Math.max(node.bound, generated.bound)
       // Cut short by the clock: what is known of the parent holds.
-      open.push({ closed, bound, generated })
+      open.push({ part, bound, generated })
       if (bound >= enough) open.pop()
       else if (!limits.mayGoOn()) continue
-      else if (visited % nodesPerDive === 0 || isWhole(generated)) diveFrom(state, generated)
+      else if (visited % nodesPerDive === 0 || isWhole(generated)) drawPlans(state, generated, laterDraws)
     }
   }
   raiseBound(state, unresolved)

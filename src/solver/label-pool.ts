@@ -43,7 +43,10 @@ export function beginLayer(pool: LabelPool): void {
 /** The label of this turn at a node with these totals; a new one costs infinitely much. */
 export function labelAt(pool: LabelPool, node: number, attack: number, defend: number, keep: number): number {
   const mask = pool.table.length - 1
-  let hash = Math.imul(Math.imul(Math.imul(node * 31 + keep, 0x9e3779b1) + attack, 0x85ebca6b) + defend, 0xc2b2ae35)
+  let hash = Math.imul(
+    Math.imul(Math.imul(node * 31 + keep, 0x9e3779b1) + attack, 0x85ebca6b) + defend,
+    0xc2b2ae35,
+  )
   hash = (hash ^ (hash >>> 15)) & mask
   for (;;) {
     const label = pool.table[hash] as number
@@ -102,7 +105,10 @@ function rehash(pool: LabelPool): void {
   for (let label = pool.layerStart; label < pool.count; label += 1) {
     const [node, keep] = [pool.node[label] as number, pool.keep[label] as number]
     const [attack, defend] = [pool.attack[label] as number, pool.defend[label] as number]
-    let hash = Math.imul(Math.imul(Math.imul(node * 31 + keep, 0x9e3779b1) + attack, 0x85ebca6b) + defend, 0xc2b2ae35)
+    let hash = Math.imul(
+      Math.imul(Math.imul(node * 31 + keep, 0x9e3779b1) + attack, 0x85ebca6b) + defend,
+      0xc2b2ae35,
+    )
     hash = (hash ^ (hash >>> 15)) & mask
     while ((table[hash] as number) >= 0) hash = (hash + 1) & mask
     table[hash] = label

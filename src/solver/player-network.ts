@@ -1,5 +1,5 @@
-import { resting, seatPlace } from '#rotation/place'
 import type { MayTake } from '#rotation/may-take'
+import { resting, seatPlace } from '#rotation/place'
 import { type RotationProblem, type SeatRole, seatRoles } from '#rotation/problem'
 import type { DutyTable, KeeperDuty } from '#solver/keeper-duties'
 
@@ -30,7 +30,9 @@ export type Arc = {
 
 /** Which roles are open to all in a turn, keepers who stay left out: seats by attack, defend, keep. */
 export function openSeats(problem: RotationProblem, table: DutyTable, turn: number): readonly number[] {
-  const chained = new Set(table.chains.filter((chain) => chain.turns.includes(turn)).map(({ place }) => place))
+  const chained = new Set(
+    table.chains.filter((chain) => chain.turns.includes(turn)).map(({ place }) => place),
+  )
   return seatRoles.map((role) =>
     (problem.turns[turn]?.stations ?? []).reduce(
       (sum, seats, station) => (chained.has(seatPlace(station, role)) ? sum : sum + seats[role]),
@@ -70,8 +72,13 @@ export function playerNetwork(
       return next.length - 1
     }
     layer.forEach(({ active, run }, from) => {
-      const add = (kind: number, newRun: number, now: readonly number[], starts: readonly number[], place = -1) =>
-        own.push({ from, to: nodeOf(now, newRun), kind, starts, place })
+      const add = (
+        kind: number,
+        newRun: number,
+        now: readonly number[],
+        starts: readonly number[],
+        place = -1,
+      ) => own.push({ from, to: nodeOf(now, newRun), kind, starts, place })
       if (!present[turn]) {
         add(isAway, 0, active, [])
         return
@@ -87,7 +94,14 @@ export function playerNetwork(
       duties.forEach((duty, at) => {
         if (duty.turns[0] !== turn) return
         const clashes = active.some((other) => duties[other]?.turns.some((one) => duty.turns.includes(one)))
-        if (!clashes) add(onDuty, 0, [...active, at].sort((a, b) => a - b), [at], duty.place)
+        if (!clashes)
+          add(
+            onDuty,
+            0,
+            [...active, at].sort((a, b) => a - b),
+            [at],
+            duty.place,
+          )
       })
     })
     arcs.push(own)
@@ -99,10 +113,17 @@ export function playerNetwork(
 
 function openRoles(
   problem: RotationProblem,
-  at: { readonly mayTake: MayTake; readonly table: DutyTable; readonly player: number; readonly turn: number },
+  at: {
+    readonly mayTake: MayTake
+    readonly table: DutyTable
+    readonly player: number
+    readonly turn: number
+  },
 ): readonly number[] {
   const { mayTake, table, player, turn } = at
-  const chained = new Set(table.chains.filter((chain) => chain.turns.includes(turn)).map(({ place }) => place))
+  const chained = new Set(
+    table.chains.filter((chain) => chain.turns.includes(turn)).map(({ place }) => place),
+  )
   const isOpen = (role: SeatRole) =>
     (problem.turns[turn]?.stations ?? []).some((seats, station) => {
       const place = seatPlace(station, role)
@@ -110,4 +131,3 @@ function openRoles(
     })
   return seatRoles.flatMap((role, index) => (isOpen(role) ? [index] : []))
 }
-

@@ -8,6 +8,8 @@ export type PricingWish = {
   readonly arcCosts: readonly Float64Array[]
   /** Totals around which the bound on what is still to come is sharpest: attack, defend, keep, rest. */
   readonly near: readonly number[]
+  /** What each total must be at least and at most; null: anything. */
+  readonly ranges: readonly { readonly least: number; readonly most: number }[] | null
   /** Timetables that cost as much as this are of no interest. */
   readonly below: number
   /** Most labels that are kept in a turn; with fewer the answer is quicker and its bound lower. */
@@ -66,11 +68,7 @@ const labelBatch = 8192
  * cheap enough is dropped by a bound in which keeping is exact and the other roles cost as little as their tangents
  * (dynamic programming with completion bounds, common practice in column generation).
  */
-export function pricerOf(
-  problem: RotationProblem,
-  network: PlayerNetwork,
-  measure: Measure,
-): Pricer {
+export function pricerOf(problem: RotationProblem, network: PlayerNetwork, measure: Measure): Pricer {
   const own = dataOf(problem, network, measure)
   return {
     search: (wish) => searchTimetables(own, wish),
@@ -80,11 +78,7 @@ export function pricerOf(
 
 type PricerData = ReturnType<typeof dataOf>
 
-function dataOf(
-  problem: RotationProblem,
-  network: PlayerNetwork,
-  { unitSeconds, owed, pool }: Measure,
-) {
+function dataOf(problem: RotationProblem, network: PlayerNetwork, { unitSeconds, owed, pool }: Measure) {
   const present = problem.players[network.player]?.present ?? []
   const turns = problem.turns.length
   const seconds = Float64Array.from(problem.turns.map((turn) => turn.seconds / unitSeconds))
@@ -160,7 +154,8 @@ function tangentsOf(own: PricerData, near: readonly number[]): Tangents {
   const slope = new Float64Array(6)
   const apart = new Float64Array(4)
   let constant = 0
-  const off = freeRoles.reduce((sum, role) => sum + (near[role] as number) - (own.owed[role] as number), 0) / 3
+  const off =
+    freeRoles.reduce((sum, role) => sum + (near[role] as number) - (own.owed[role] as number), 0) / 3
   for (const role of freeRoles) {
     const away = (near[role] as number) - (own.owed[role] as number) - off
     apart[role] = away
@@ -262,7 +257,7 @@ type Extending = {
 /** Takes every label of a turn along every arc; returns the least bound that was dropped, null when time was up. */
 function extend(own: PricerData, wish: PricingWish, at: Extending): number | null {
   const { pool, keeps } = own
-  const { arcCosts, below } = wish
+  const { arcCosts, below, ranges } = wish
   const { turn, first, last, past, tangents } = at
   const { kind, to, starts } = own.layers[turn] as FlatArcs
   const costs = arcCosts[turn] as Float64Array
@@ -304,6 +299,7 @@ function extend(own: PricerData, wish: PricingWish, at: Extending): number | nul
         aboveTangent(touchAttack, attack + fromKeep, attack + fromKeep + range) +
         aboveTangent(touchDefend, defend + fromKeep, defend + fromKeep + range) +
         aboveTangent(touchRest, rest + fromKeep, rest + fromKeep + range)
+      if (ranges !== null && !canEnd(ranges, attack, defend, keptNow, rest, still)) continue
       if (!(bound < below)) {
         if (bound < dropped) dropped = bound
         continue
@@ -317,6 +313,23 @@ function extend(own: PricerData, wish: PricingWish, at: Extending): number | nul
     }
   }
   return dropped
+}
+
+/** Whether the totals so far can still end in their ranges. */
+function canEnd(
+  ranges: NonNullable<PricingWish['ranges']>,
+  attack: number,
+  defend: number,
+  keep: number,
+  rest: number,
+  still: number,
+): boolean {
+  for (let role = 0; role < 4; role += 1) {
+    const total = role === 0 ? attack : role === 1 ? defend : role === 2 ? keep : rest
+    const range = ranges[role]
+    if (range && (total > range.most || total + still < range.least)) return false
+  }
+  return true
 }
 
 /** Keeps the labels of the last turn with the least bounds, `width` of them; returns the least bound dropped. */

@@ -1,7 +1,9 @@
 import type { Chance } from '#common/chance'
 import { anneal, type Goal } from '#rotation/anneal'
+import { annealShares } from '#rotation/anneal-shares'
 import { type Board, layOut, planOf } from '#rotation/board'
 import { checkPlan } from '#rotation/check-plan'
+import { hasOwnLimits } from '#rotation/limits'
 import type { MayTake } from '#rotation/may-take'
 import type { RotationPlan } from '#rotation/plan'
 import type { RotationProblem } from '#rotation/problem'
@@ -20,6 +22,7 @@ export type Search = {
 
 /** Tries of an exchange, and steps of the simplex method, that make one unit of work. */
 const triesPerWork = 1000
+const quickTriesPerWork = 5000
 const stepsPerWork = 2
 /** Below this the exact solver is not even loaded. */
 const leastMs = 120
@@ -45,10 +48,19 @@ export function lower(
 ): void {
   const { deadline, chance } = search
   const left = deadline.leftWork()
-  const tries = left === null ? wish.tries : Math.min(wish.tries, left * triesPerWork)
+  const isQuick = wish.goal === 'unfairness' && waitsAlike(search.problem)
+  const perWork = isQuick ? quickTriesPerWork : triesPerWork
+  const tries = left === null ? wish.tries : Math.min(wish.tries, left * perWork)
   const reserveMs = wish.reserveMs ?? 0
-  anneal(board, { ...wish, tries, chance, mayGoOn: () => deadline.leftMs() > reserveMs })
-  deadline.spend(Math.ceil(tries / triesPerWork))
+  const mayGoOn = () => deadline.leftMs() > reserveMs
+  if (isQuick) annealShares(board, { ...wish, tries, chance, mayGoOn })
+  else anneal(board, { ...wish, tries, chance, mayGoOn })
+  deadline.spend(Math.ceil(tries / perWork))
+}
+
+/** Whether the limit on rests is all that ties anyone's waits: the quick exchanges know of nothing else. */
+function waitsAlike(problem: RotationProblem): boolean {
+  return !hasOwnLimits(problem) && problem.players.every(({ restedBefore = 0 }) => restedBefore === 0)
 }
 
 /** The plan of a board when it keeps every rule with this rest limit. */

@@ -19,14 +19,19 @@ import { setDeadline } from '#solver/deadline'
 import { boundWithoutLimit, type Fairest, improveExactly } from '#solver/fairest-plan'
 import { findExactly, findQuickly } from '#solver/find-within-limit'
 import { improveByTimetables } from '#solver/improve-by-timetables'
+import { improveByWindows } from '#solver/improve-by-windows'
 import { polish } from '#solver/polish'
 import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/search'
 import type { OnProgress, SolveStage } from '#solver/solve-progress'
 
 /** Players times turns up to which whole timetables are the quickest way to a proof. */
 const fewPlaces = 350
-/** Exchanges tried before the exact solver is asked. */
-const firstTries = 40_000
+/** So near the bound without a limit, the limit on rests seems to cost nothing. */
+const nearly = 1.06
+/** Exchanges tried on a first plan that is known before the exact solver is asked, and how warm they begin. */
+const firstTries = 200_000
+const triesPerPlace = 600
+const firstHeat = 0.1
 
 export type SolveSettings = {
   readonly seed: number
@@ -152,7 +157,13 @@ type FairestOfAll = Fairest & { readonly without: Fairest | null }
 async function findFairest(search: Search, { plan, used }: Within, tell: Tell): Promise<FairestOfAll> {
   const { problem } = search
   const board = boardOf(search, plan)
-  lower(search, board, { goal: 'unfairness', restLimit: used, tries: firstTries, reserveMs: polishMs })
+  lower(search, board, {
+    goal: 'unfairness',
+    restLimit: used,
+    tries: Math.min(firstTries, triesPerPlace * board.players * board.turns),
+    heat: firstHeat,
+    reserveMs: polishMs,
+  })
   const start = planOf(board)
   let fairest: Fairest = { plan: start, value: planValues(problem, start).unfairness, bound: 0 }
   tell('evening', fairest)
@@ -166,10 +177,10 @@ async function findFairest(search: Search, { plan, used }: Within, tell: Tell): 
     isOpen(known) && search.deadline.leftMs() > 2 * polishMs
       ? improveExactly(search, solver, known, wish)
       : known
-  // Where the limit had to be raised it ties every turn: counting turns together says little then.
-  const isTight = used !== problem.restLimit || hasOwnLimits(problem)
+  // Timetables know nothing of what single players agreed to, and nobody waits longer in them than all may.
+  const isAgreed = hasOwnLimits(problem)
   const byTimetables = () => {
-    if (isOpen(fairest) && search.deadline.leftMs() > 2 * polishMs)
+    if (!isAgreed && isOpen(fairest) && search.deadline.leftMs() > 2 * polishMs)
       fairest = improveByTimetables(search, solver, fairest, { restLimit: used, untilMs: polishMs })
     tell('evening', fairest)
   }
@@ -178,13 +189,34 @@ async function findFairest(search: Search, { plan, used }: Within, tell: Tell): 
     byTimetables()
     return { ...fairest, without: null }
   }
-  // Where there are few places the timetables come first; else turns are counted together as long as that may do.
-  const isSmall = problem.players.length * problem.turns.length <= fewPlaces
-  if (!isSmall && !isTight) fairest = improve(fairest, { restLimit: used, share: 0.3, byTurn: false })
-  // Timetables know nothing of what single players agreed to; turns by themselves do.
-  if (hasOwnLimits(problem)) fairest = improve(fairest, { restLimit: used, share: 0.5, byTurn: true })
+  const share = isAgreed ? 0 : countingShare(search, fairest)
+  if (share > 0) fairest = improve(fairest, { restLimit: used, share, byTurn: false })
+  if (isAgreed) fairest = improve(fairest, { restLimit: used, share: 0.75, byTurn: true })
+  else if (isHurried(search) && isOpen(fairest) && search.deadline.leftMs() > 3 * polishMs) {
+    const untilMs = search.deadline.leftMs() * 0.3
+    fairest = improveByWindows(search, solver, fairest, { restLimit: used, untilMs })
+  }
   byTimetables()
   return { ...fairest, without: improve(unlimited, { restLimit: null, share: 0.9, byTurn: false }) }
+}
+
+/**
+ * How much of the time goes to counting alike turns together before whole timetables have their turn. Where there are
+ * few places these are the quickest way to a proof; where a plan is near the bound without a limit already, the limit
+ * seems to cost nothing and counting is likely to prove it; where timetables would not get far, counting has more.
+ */
+function countingShare(search: Search, { value, bound }: Fairest): number {
+  const places = search.problem.players.length * search.problem.turns.length
+  const isLoose = value <= bound * nearly
+  if (places <= fewPlaces) return isLoose ? 0.15 : 0
+  return isLoose ? 0.6 : isHurried(search) ? 0.4 : 0.2
+}
+
+/** Whether whole timetables would not get far in the time that is left. Where work is limited the clock decides nothing. */
+function isHurried({ problem, deadline }: Search): boolean {
+  const lengths = new Set(problem.turns.map(({ seconds }) => seconds)).size
+  const ms = problem.players.length * problem.turns.length * (1 + lengths)
+  return deadline.leftWork() === null && deadline.leftMs() < ms
 }
 
 function report(

@@ -22,7 +22,14 @@ const isFull = process.argv.includes('--full')
 say('new plans')
 process.stdout.write(`\n${benchReplan({ isFull })}\n`)
 say('rotations')
-process.stdout.write(`\n${await benchRotations({ isFull })}\n`)
+// `--minutes=30` ends the rotations' part after about so long, with as many as were done by then.
+const minutes = Number(process.argv.find((own) => own.startsWith('--minutes='))?.slice('--minutes='.length))
+const rotations = await benchRotations({
+  isFull,
+  budgetMs: minutes > 0 ? minutes * 60_000 : Number.POSITIVE_INFINITY,
+  say,
+})
+process.stdout.write(`\n${rotations}\n`)
 
 /** Puts the table between its marks in the README. */
 function writeTable(table: string): void {
