@@ -29,16 +29,18 @@ export function marksInBook(
 }
 
 /**
- * The marks that did not come from the pitch itself. A practice that was written into the book from what was tapped has
- * its own marks there; where such a tap was taken back since, the book must not bring it in again.
+ * The marks that the pitch itself says nothing of. A practice that was written into the book from what was tapped has its
+ * own marks there; where such a tap was taken back since, the book must not bring it in again. And who left after some
+ * round, as a coach answered afterwards, had played until then.
  */
 export function marksOfOthers(marks: BookMarks, events: readonly PitchEvent[]): BookMarks {
   if (marks.size === 0) return marks
-  const tapped = events.flatMap(({ deed }) => (deed.kind === 'register' ? [deed] : []))
-  return new Map(
-    [...marks].filter(
-      ([id, { state }]) =>
-        !tapped.some((deed) => deed.playerId === id && (state === 'notPlaying' || deed.state === 'out')),
-    ),
-  )
+  const saidOut = new Set<PlayerId>()
+  const saidOtherwise = new Set<PlayerId>()
+  for (const { deed } of events) {
+    if (deed.kind === 'register') saidOtherwise.add(deed.playerId)
+    if (deed.kind === 'register' && deed.state === 'out') saidOut.add(deed.playerId)
+    if (deed.kind === 'asPlanned') for (const { playerId } of deed.left ?? []) saidOtherwise.add(playerId)
+  }
+  return new Map([...marks].filter(([id, { state }]) => !(state === 'out' ? saidOut : saidOtherwise).has(id)))
 }

@@ -22,8 +22,13 @@ export function sayClosed(balances: readonly PlannedBalance[], isGentle: boolean
         sum + Math.abs(before) * (closedShare(before, { seconds, fair: dueSeconds }) ?? 0),
       0,
     )
-    const share = closed / all
-    const rest = share > 0.95 ? '' : isGentle ? '; the rest carries over, gently' : '; the rest carries over'
-    return [`Closes ${sayPart(share)} of the differences in ${doing[role]} today${rest}.`]
+    return [sayShare(closed / all, doing[role], isGentle)]
   })
+}
+
+function sayShare(share: number, what: string, isGentle: boolean): string {
+  const gently = isGentle ? ', gently' : ''
+  if (share < 0.05) return `Closes none of the differences in ${what} today; they carry over.`
+  if (share > 0.95) return `Closes all of the differences in ${what} today.`
+  return `Closes ${sayPart(share)} of the differences in ${what} today; the rest carries over${gently}.`
 }

@@ -1,19 +1,15 @@
 import { andList } from '#common/and-list'
 import { withApart } from '#planning/player-pair'
 import type { AgreedToday, PlanRequest } from '#planning/practice-plan'
-import { isThereFor, otherHalf, problemOfRequest } from '#planning/problem-of-request'
+import { otherHalf, problemOfRequest } from '#planning/problem-of-request'
 import { quickPlan } from '#planning/quick-plan'
 import { isInSides, keepsOneSide } from '#planning/side-lists'
+import { mostWays, smallerRounds, withRounds } from '#planning/smaller-rounds'
 import { turnFrames } from '#planning/turn-frames'
-import { smallerShapes, stretchRound } from '#practice/stretch-round'
+import type { WayOut } from '#planning/way-out'
 import { type ClashPart, findClash } from '#rotation/clash'
 import type { RotationProblem } from '#rotation/problem'
 import type { PlayerId } from '#squad/player'
-
-/** A request near to one that has no plan, for which there is one; and what it changes, in sentences. */
-export type WayOut = { readonly sentences: readonly string[]; readonly request: PlanRequest }
-
-const mostWays = 3
 
 /**
  * Ways to change a request that has no plan so that it has one, each the least change of its kind: smaller rounds where
@@ -26,10 +22,16 @@ export function waysOut(
   clash: readonly ClashPart[] = findClash(problemOfRequest(request)),
 ): readonly WayOut[] {
   const problem = problemOfRequest(request)
-  const isShort = clash.some(({ rule }) => rule === 'seats' || rule === 'keepers')
-  const ways = isShort
-    ? [...keepersBack(request, { clash, nameOf }), ...smallerRounds(request)]
-    : clash.flatMap((part) => givenUp(request, { problem, part, nameOf }) ?? [])
+  const rest = clash.filter(({ rule }) => !isOfSize(rule))
+  const isTooLarge = rest.length < clash.length
+  const sides = clash.find(({ rule }) => rule === 'sides')
+  const ways = isTooLarge
+    ? [
+        ...keepersBack(request, { clash, nameOf }),
+        ...smallerRounds(request).slice(0, sides ? mostWays - 1 : mostWays),
+        ...(sides ? [givenUp(request, { problem, part: sides, nameOf })] : []),
+      ].flatMap((way) => way ?? [])
+    : rest.flatMap((part) => givenUp(request, { problem, part, nameOf }) ?? [])
   return ways.flatMap((way) => untilPossible(way, nameOf) ?? []).slice(0, mostWays)
 }
 
@@ -42,70 +44,18 @@ function untilPossible(way: WayOut, nameOf: (id: PlayerId) => string): WayOut | 
     const problem = problemOfRequest(at.request)
     const [part] = quick.reasons
     if (!part) return null
-    const next =
-      part.rule === 'seats' || part.rule === 'keepers'
-        ? smallerRounds(at.request)[0]
-        : givenUp(at.request, { problem, part, nameOf })
+    const smaller = isOfSize(part.rule) ? smallerRounds(at.request)[0] : undefined
+    const isMissingPlayers = part.rule === 'seats' || part.rule === 'keepers'
+    const next = smaller ?? (isMissingPlayers ? null : givenUp(at.request, { problem, part, nameOf }))
     if (!next) return null
     at = { request: next.request, sentences: [...at.sentences, ...next.sentences] }
   }
   return null
 }
 
-/** Every round that is too large made smaller; the first way takes the nearest size of each, the next the next. */
-function smallerRounds(request: PlanRequest): readonly WayOut[] {
-  const { rounds } = request.design
-  const found = rounds.map((round, index) => {
-    const [own] = smallerShapes([round], turnoutOf(request, index))
-    return own?.proposals ?? []
-  })
-  const count = Math.max(0, ...found.map((proposals) => proposals.length))
-  return Array.from({ length: Math.min(count, mostWays) }, (_, choice) => {
-    const chosen = found.map((proposals) => proposals[Math.min(choice, proposals.length - 1)])
-    return {
-      sentences: chosen.flatMap((proposal, index) =>
-        proposal ? [`Round ${index + 1}, ${rounds[index]?.title}: ${proposal.sentence}`] : [],
-      ),
-      request: withRounds(
-        request,
-        rounds.map((round, index) => {
-          const proposal = chosen[index]
-          return proposal ? stretchRound(round, proposal) : round
-        }),
-      ),
-    }
-  })
-}
-
-/** The fewest who are there, and the fewest of them who may keep goal, in any turn of a round. */
-export function turnoutOf(
-  request: PlanRequest,
-  round: number,
-): { readonly present: number; readonly keepersAble: number } {
-  const turns = turnFrames(request.design.rounds).flatMap((frame, turn) =>
-    frame.round === round ? [turn] : [],
-  )
-  const there = turns.map((turn) => request.players.filter((player) => isThereFor(player, turn + 1)))
-  const fewest = (counts: readonly number[]) => (counts.length > 0 ? Math.min(...counts) : 0)
-  return {
-    present: fewest(there.map((players) => players.length)),
-    keepersAble: fewest(
-      there.map((players) => players.filter(({ keeps, notInGoal }) => keeps && !notInGoal).length),
-    ),
-  }
-}
-
-/** Locks of places that a changed round no longer has are let go with it. */
-function withRounds(request: PlanRequest, rounds: PlanRequest['design']['rounds']): PlanRequest {
-  const next = { ...request, design: { ...request.design, rounds } }
-  const frames = turnFrames(rounds)
-  return {
-    ...next,
-    locks: request.locks.filter(
-      ({ turn, place }) =>
-        place === 'rest' || (frames[turn - 1]?.stations[place.station - 1]?.[place.role] ?? 0) > 0,
-    ),
-  }
+/** What a smaller round can put right: too few for its places, for its goals, or for the places of one side. */
+function isOfSize(rule: ClashPart['rule']): boolean {
+  return rule === 'seats' || rule === 'keepers' || rule === 'sides'
 }
 
 type Clashing = {

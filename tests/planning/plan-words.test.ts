@@ -74,6 +74,14 @@ describe('what is said of a plan', () => {
     expect(sayClosed(balances, true)).toEqual([
       'Closes a third of the differences in attacking today; the rest carries over, gently.',
     ])
+    const with240 = (seconds: number) => {
+      const figure = { before: -240, after: 0, seconds, dueSeconds: 20, turns: 1, dueTurns: 1 }
+      const none = { ...figure, before: 0 }
+      const roles = { attack: figure, defend: none, keep: none, rest: none }
+      return sayClosed([{ playerId: 'p1', roles }], true)
+    }
+    expect(with240(20)).toEqual(['Closes none of the differences in attacking today; they carry over.'])
+    expect(with240(260)).toEqual(['Closes all of the differences in attacking today.'])
   })
 
   it('the longest wait by the clock, gaps between balls included, a free game as one', () => {

@@ -24,6 +24,33 @@ describe('ways out of a request without a plan', () => {
     }
   })
 
+  it('smaller areas where one side has too few for its places, and only then that sides are changed', () => {
+    const own = Object.fromEntries(
+      Array.from({ length: 11 }, (_, index) => [index + 1, { side: index < 6 ? 0 : 1 } as const]),
+    )
+    const twice = (attack: number, defend: number) =>
+      Array.from({ length: 2 }, () => ({ attack, defend, keep: 0 }))
+    const rounds = [aPlanRound({ stations: twice(3, 2) }), aPlanRound({ stations: twice(3, 3) })]
+    const plain = aPlanRequest({ players: 11, rounds, own })
+    const request: PlanRequest = {
+      ...plain,
+      design: { ...plain.design, sides: { names: ['White', 'Orange'], swap: 'never' } },
+      rules: { ...plain.rules, keepsSides: true },
+    }
+    const [first, ...others] = waysOut(request, nameOf)
+    expect(first?.sentences).toEqual([
+      'Round 2, Two against one: Area 2: 2 against 2 instead of 3 against 3. One waits.',
+    ])
+    expect(first?.request.rules.keepsSides).toBe(true)
+    for (const way of others) expect(quickPlan(way.request).ok).toBe(true)
+    // Ten places for eleven, but six of them for five in orange.
+    const three = [aPlanRound({ stations: twice(2, 3) })]
+    const narrow = { ...request, design: { ...request.design, rounds: three } }
+    const ways = waysOut(narrow, nameOf)
+    expect(ways[0]?.request.rules.keepsSides).toBe(true)
+    expect(ways.at(-1)?.sentences).toEqual(['Players may change sides in this practice.'])
+  })
+
   it('smaller areas where too few are expected, said round by round', () => {
     const request = aPlanRequest({ players: 6, rounds: [aPlanRound(), aFreeGame] })
     expect(whyNot(request)[0]).toBe('Turn 1 has seven places, and six are expected for it.')

@@ -1,6 +1,7 @@
 'use client'
 
 import { useCallback, useEffect, useRef, useState } from 'react'
+import { calledTurns, firstUncalled } from '#pitch/called-turns'
 import { needsPlanAnew } from '#pitch/needs-plan-anew'
 import type { Deed } from '#pitch/pitch-event'
 import type { PitchPack } from '#pitch/pitch-pack'
@@ -116,18 +117,6 @@ export function useRotation(
     [isBallByBall],
   )
   return { news, follow, improve, dismiss: useCallback(() => setNews(null), []) }
-}
-
-/** Turns that are called: before the beginning none; then the round on the screen, or the ball and the next one. */
-function calledTurns(state: PitchState, isBallByBall: boolean): number {
-  if (state.status === 'notBegun') return 0
-  return isBallByBall || state.live ? 2 : (state.nextRound?.turns.length ?? 0)
-}
-
-/** First turn of the plan that nobody has called yet. */
-function firstUncalled(state: PitchState, isBallByBall: boolean): number {
-  const from = state.live?.index ?? state.next?.index ?? state.turns.length
-  return from + calledTurns(state, isBallByBall)
 }
 
 function countHere({ players }: PitchState): number {
