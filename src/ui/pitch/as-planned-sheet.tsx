@@ -21,7 +21,11 @@ export function AsPlannedSheet({ state, cast, onDeeds, onClose }: AsPlannedSheet
   const roundCount = 1 + Math.max(-1, ...state.turns.map(({ round }) => round))
   const [rounds, setRounds] = useState(roundCount)
   const [left, setLeft] = useState<ReadonlyMap<PlayerId, number>>(new Map())
-  const there = state.players.filter(({ state: now, isOut }) => !isOut && now !== 'gone')
+  const expected = new Set(state.plan?.players.map(({ playerId }) => playerId) ?? [])
+  const there = state.players.filter(
+    ({ playerId, state: now, isOut }) =>
+      !isOut && now !== 'gone' && (now !== 'missing' || expected.has(playerId)),
+  )
   const toggle = (playerId: PlayerId) => {
     const next = new Map(left)
     if (!next.delete(playerId)) next.set(playerId, Math.max(0, rounds - 1))

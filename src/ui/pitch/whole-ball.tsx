@@ -18,9 +18,9 @@ export function isChangeOver({ on, off, moved, stations }: Changes): boolean {
   return on.length + off.length === 0 && isEveryone && moved.every(isSwapped)
 }
 
-/** So much changes that a list of changes would be longer than the ball itself. */
+/** So much changes that a list of changes would be longer than the ball itself, which takes two lines an area. */
 export function isMostlyNew({ on, moved, stations }: Changes): boolean {
-  return (on.length + moved.length) * 2 > placedIn(stations).length
+  return on.length + moved.length > 2 * stations.length
 }
 
 /** A ball as it will stand, area by area: to be called out as it is, where most places change. */

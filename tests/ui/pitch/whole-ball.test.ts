@@ -19,9 +19,12 @@ describe('a ball to come', () => {
     expect(isChangeOver(change('ab/cd', 'ab/cd'))).toBe(false)
   })
 
-  it('in which more than half of the places change is shown whole', () => {
+  it('in which more change than it has lines is shown whole', () => {
     expect(isMostlyNew(change('ab/cd', 'cb/ad'))).toBe(false)
     expect(isMostlyNew(change('ab/cd', 'ce/ad'))).toBe(true)
+    expect(isMostlyNew(change('ab/c de/f', 'ae/c db/g'))).toBe(false)
+    expect(isMostlyNew(change('ab/c de/f', 'ae/g db/c'))).toBe(false)
+    expect(isMostlyNew(change('ab/c de/f', 'de/g ab/f'))).toBe(true)
   })
 
   it('is called a half in a free game', () => {
