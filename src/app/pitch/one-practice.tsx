@@ -123,6 +123,7 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
         <RotationNotice
           news={news}
           neededFor={mayPlanAnew ? here : null}
+          round={state.nextRound?.round ?? state.live?.round ?? null}
           onPlanAnew={planAnewNow}
           onShape={(round, stations) =>
             void tap((now) =>

@@ -11,13 +11,14 @@ type HoldButtonProps = {
   readonly yes: string
   readonly isOn: boolean
   readonly onConfirm: () => void
+  readonly className?: string
 }
 
 /**
  * For what must not happen by a slip of the thumb: press and hold, then answer. With a keyboard or another tool that
  * cannot hold, the press alone asks the question.
  */
-export function HoldButton({ label, question, yes, isOn, onConfirm }: HoldButtonProps) {
+export function HoldButton({ label, question, yes, isOn, onConfirm, className = '' }: HoldButtonProps) {
   const [isAsking, setIsAsking] = useState(false)
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined)
   const isPointer = useRef(false)
@@ -65,7 +66,7 @@ export function HoldButton({ label, question, yes, isOn, onConfirm }: HoldButton
         if (!isPointer.current) setIsAsking(true)
         isPointer.current = false
       }}
-      className="tap cursor-pointer touch-none border border-warn bg-leaf px-3 text-warn select-none aria-pressed:bg-warn aria-pressed:text-white"
+      className={`tap cursor-pointer touch-none border border-warn bg-leaf px-3 text-warn select-none aria-pressed:bg-warn aria-pressed:text-white ${className}`}
     >
       {label}
     </button>

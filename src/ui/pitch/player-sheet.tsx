@@ -42,6 +42,7 @@ export function PlayerSheet({ player, isBegun, onClose, onRegister, onNotOut, ch
             question={`Was “out for today” tapped for ${player.name} by mistake?`}
             yes="Yes, by mistake"
             isOn={false}
+            className="w-full border-2 font-semibold"
             onConfirm={() => {
               onNotOut(player.id)
               onClose()
@@ -63,6 +64,7 @@ export function PlayerSheet({ player, isBegun, onClose, onRegister, onNotOut, ch
             question={`${player.name}: no more turns today. Sure?`}
             yes="Yes, out for today"
             isOn={false}
+            className="w-full border-2 font-semibold"
             onConfirm={() => onRegister(player.id, 'out')}
           />
           <p className="text-base">

@@ -1,5 +1,6 @@
 import type { StationSeats } from '#rotation/problem'
 import { PitchButton } from '#ui/pitch/pitch-button'
+import { listed } from '#ui/plural'
 
 /** A round that cannot be filled as planned, and the areas it could be played in; the first is taken unless another is chosen. */
 export type RoundShapes = {
@@ -24,13 +25,16 @@ type RotationNoticeProps = {
   readonly news: RotationNews | null
   /** The plan does not fit who is here, and this phone may make a new one: for so many. */
   readonly neededFor: number | null
+  /** The round on the screen, from 0; null: none is left. */
+  readonly round: number | null
   readonly onPlanAnew: () => void
   readonly onShape: (round: number, stations: readonly StationSeats[]) => void
 }
 
 /** What has to be seen before the places: that the plan does not fit, and what was made smaller. */
-export function RotationNotice({ news, neededFor, onPlanAnew, onShape }: RotationNoticeProps) {
-  const shapes = news?.shapes.filter(({ proposals }) => proposals.length > 0) ?? []
+export function RotationNotice({ news, neededFor, round: now, onPlanAnew, onShape }: RotationNoticeProps) {
+  const shapes =
+    news?.shapes.filter(({ round, proposals }) => proposals.length > 0 && round >= (now ?? 0)) ?? []
   const isImpossible = news !== null && !news.isMade
   return (
     <div className="space-y-2 empty:hidden">
@@ -47,7 +51,12 @@ export function RotationNotice({ news, neededFor, onPlanAnew, onShape }: Rotatio
       ) : null}
       {shapes.length > 0 ? (
         <details className="border-2 border-ink px-2">
-          <summary className="flex items-center font-semibold">Too few for the plan: smaller areas…</summary>
+          <summary className="flex items-center py-1 leading-tight font-semibold">
+            <span>
+              {tooFewWords(shapes, news?.chosen ?? new Map(), now)}
+              <span className="block font-normal underline underline-offset-4">Other areas…</span>
+            </span>
+          </summary>
           <div className="space-y-3 pb-2">
             {shapes.map(({ round, proposals }) => (
               <ShapeChoice
@@ -63,6 +72,30 @@ export function RotationNotice({ news, neededFor, onPlanAnew, onShape }: Rotatio
       ) : null}
     </div>
   )
+}
+
+/** "Too few for the plan. This round: two areas instead of three. One waits." Only of rounds to come: their number. */
+export function tooFewWords(
+  shapes: readonly RoundShapes[],
+  chosen: RotationNews['chosen'],
+  now: number | null,
+): string {
+  const own = shapes.find(({ round }) => round === now)
+  if (!own)
+    return `Too few for ${roundsWords(shapes.map(({ round }) => round + 1))} as planned: smaller areas.`
+  const standing = standingShape(own, chosen.get(own.round))
+  return `Too few for the plan. This round: ${standing?.sentence ?? 'smaller areas.'}`
+}
+
+function roundsWords(rounds: readonly number[]): string {
+  return `${rounds.length > 1 ? 'rounds' : 'round'} ${listed(rounds.map(String))}`
+}
+
+/** The areas that a round is played in: those chosen, else the first proposed. */
+function standingShape({ proposals }: RoundShapes, chosen: readonly StationSeats[] | undefined) {
+  return chosen
+    ? proposals.find(({ stations }) => JSON.stringify(stations) === JSON.stringify(chosen))
+    : proposals[0]
 }
 
 /** How fair the rotation is, and whether a fairer one is being looked for. */

@@ -60,6 +60,7 @@ export function UndoButton({ undoable, redoable, events, cast, onDeeds }: UndoBu
             question="Was it tapped by mistake?"
             yes="Yes, by mistake"
             isOn={false}
+            className="w-full border-2 font-semibold"
             onConfirm={() => {
               undo()
               setIsAsking(false)
