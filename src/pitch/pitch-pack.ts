@@ -7,7 +7,7 @@ import type { SquadId } from '#squad/squad'
 import type { Written } from '#squad/written'
 
 /** A player as the phone knows it: by the name that tells two of one name apart. */
-export type PitchPlayer = {
+export type KnownPlayer = {
   readonly id: PlayerId
   readonly name: string
   /** May be put in goal on the day of the practice. */
@@ -44,7 +44,7 @@ export type PitchPack = {
   readonly planVersion: number
   readonly themeName: string | null
   /** Members on the day, whoever is planned, and whoever the register has. */
-  readonly players: readonly PitchPlayer[]
+  readonly players: readonly KnownPlayer[]
   readonly policy: {
     /** Most turns in a row that a present player should wait. */
     readonly restLimitTurns: number

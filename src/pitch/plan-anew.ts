@@ -1,10 +1,11 @@
 import { placedIn } from '#pitch/changeover'
-import type { PitchPlayer } from '#pitch/pitch-pack'
+import type { KnownPlayer } from '#pitch/pitch-pack'
 import { stateAt } from '#pitch/pitch-register'
 import type { PitchState } from '#pitch/pitch-state'
 import { requestNow } from '#pitch/request-now'
 import { firstToCome, isPast } from '#pitch/was-to-leave'
 import { changedOver, freeGameForAll, isFreeGameForAll } from '#planning/free-game-for-all'
+import { agreedLetGo, type LetGo } from '#planning/let-go'
 import type { PlanRequest, PracticePlan } from '#planning/practice-plan'
 import { problemOfRequest, withFreeGames, withMirroredHalves } from '#planning/problem-of-request'
 import { turnFrames } from '#planning/turn-frames'
@@ -14,6 +15,7 @@ import type { RotationPlan } from '#rotation/plan'
 import type { RotationProblem, StationSeats } from '#rotation/problem'
 import { type Replan, type ReplanWish, replan } from '#rotation/replan'
 import { withStations } from '#rotation/stretch-turns'
+import type { PlayerId } from '#squad/player'
 
 /** Areas that were chosen for what is left of a round, since those planned cannot be filled. */
 export type ChosenShapes = ReadonlyMap<number, readonly StationSeats[]>
@@ -21,7 +23,7 @@ export type ChosenShapes = ReadonlyMap<number, readonly StationSeats[]>
 export type AnewWish = {
   readonly state: PitchState & { readonly plan: PracticePlan }
   /** As the phone knows them; for who may keep goal. */
-  readonly known: readonly PitchPlayer[]
+  readonly known: readonly KnownPlayer[]
   /** Turns from the next on that are called already: only the places of those who left change in them. */
   readonly called: number
   readonly chosen?: ChosenShapes
@@ -37,6 +39,8 @@ export type Anew = {
   /** First turn that was not called. */
   readonly firstFree: number
   readonly outcome: Replan
+  /** With whom something was agreed that no rotation for those who are here could keep. */
+  readonly notKept: readonly PlayerId[]
 }
 
 /** Makes a new rotation for who is here now. Turns played, and the one being played, stay as they were. */
@@ -46,11 +50,26 @@ export function planAnew(wish: AnewWish): Anew {
   // The turn being played is one of those that are called.
   const called = Math.max(0, Math.min(wish.called - (state.live ? 1 : 0), state.turns.length - fromTurn))
   const firstFree = fromTurn + called
-  const request = requestNow(state, wish.known)
-  const before = placesSoFar(wish, request)
-  const problem = problemNow(wish, { request, before, fromTurn, firstFree })
-  const ask = { before, fromTurn, called, seed: 1, tries: wish.tries }
-  return { request, fromTurn, firstFree, outcome: withMirroredGames({ ...ask, problem }, request) }
+  const asked = requestNow(state, wish.known)
+  const outcomeOf = (request: PlanRequest) => {
+    const before = placesSoFar(wish, request)
+    const problem = problemNow(wish, { request, before, fromTurn, firstFree })
+    return withMirroredGames({ before, fromTurn, called, seed: 1, tries: wish.tries, problem }, request)
+  }
+  const first = { request: asked, outcome: outcomeOf(asked), playerIds: [] }
+  const { request, outcome, playerIds } = first.outcome.kind === 'planned' ? first : letGo(first, outcomeOf)
+  return { request, fromTurn, firstFree, outcome, notKept: playerIds }
+}
+
+type Found = LetGo & { readonly outcome: Replan }
+
+/** What was agreed with single children is not worth smaller areas for all: it is let go where a rotation comes of that. */
+function letGo(first: Found, outcomeOf: (request: PlanRequest) => Replan): Found {
+  for (const step of agreedLetGo(first.request)) {
+    const outcome = outcomeOf(step.request)
+    if (outcome.kind === 'planned') return { ...step, outcome }
+  }
+  return first
 }
 
 /** Free games are settled in a second go: who has which place in the first half has it in the second, on the other side. */

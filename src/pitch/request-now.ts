@@ -1,4 +1,4 @@
-import type { PitchPlayer } from '#pitch/pitch-pack'
+import type { KnownPlayer } from '#pitch/pitch-pack'
 import type { PitchState } from '#pitch/pitch-state'
 import { expectedPlayer } from '#planning/new-request'
 import type { PlannedPlayer, PlanRequest, PracticePlan } from '#planning/practice-plan'
@@ -9,7 +9,7 @@ import type { PlayerId } from '#squad/player'
 /** The plan's players with who came besides; who is here now is here to the end, unless it was to leave early. */
 export function requestNow(
   state: PitchState & { readonly plan: PracticePlan },
-  known: readonly PitchPlayer[],
+  known: readonly KnownPlayer[],
 ): PlanRequest {
   const { plan } = state
   const planned = new Set(plan.players.map(({ playerId }) => playerId))

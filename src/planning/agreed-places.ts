@@ -16,7 +16,10 @@ import type { PlayerId } from '#squad/player'
 export function withAgreedPlaces(request: PlanRequest, shown: PracticePlan | null): PlanRequest {
   const own = request.locks.filter(({ agreed }) => !agreed)
   const base = { ...request, locks: own }
-  const beside = request.players.reduce<PlanRequest>(withPartner, base)
+  const beside = request.players.reduce<PlanRequest>(
+    (asked, player) => withPartner(asked, { player, before: request.locks }),
+    base,
+  )
   const held = shown ? [...beside.locks, ...shownLocks(beside, shown)] : beside.locks
   if (held.length === own.length && own.length === request.locks.length) return request
   return withoutClashing({ ...request, locks: held })
@@ -30,7 +33,11 @@ export function firstTurnWithPartner(request: PlanRequest, player: PlannedPlayer
   return partner && first !== undefined && isThereFor(partner, first) ? first : null
 }
 
-function withPartner(request: PlanRequest, player: PlannedPlayer): PlanRequest {
+/** Both in one place of the turn: where `before` has them, if they still can be there. */
+function withPartner(
+  request: PlanRequest,
+  { player, before }: { readonly player: PlannedPlayer; readonly before: readonly PlanLock[] },
+): PlanRequest {
   const turn = firstTurnWithPartner(request, player)
   const { firstPartner } = player.agreed ?? {}
   if (turn === null || !firstPartner) return request
@@ -44,7 +51,11 @@ function withPartner(request: PlanRequest, player: PlannedPlayer): PlanRequest {
     const asked = { ...problem, fixed }
     return seatTurn(asked, mayTakeIn(asked), { turn: turn - 1 }) !== null
   }
-  const place = sidesOfTwo(request, turn, owedFirst(request, pair)).find(isOpen)
+  const places = sidesOfTwo(request, turn, owedFirst(request, pair))
+  const was = before.find((lock) => lock.agreed === 'partner' && lock.playerId === player.playerId)?.place
+  const isAsBefore = ({ station, role }: SidePlace) =>
+    was !== undefined && was !== 'rest' && was.station === station && was.role === role
+  const place = places.find((own) => isAsBefore(own) && isOpen(own)) ?? places.find(isOpen)
   if (!place) return request
   const locks = pair.map((playerId): PlanLock => ({ turn, playerId, place, agreed: 'partner' }))
   return { ...request, locks: [...request.locks, ...locks] }

@@ -17,18 +17,18 @@ export function agreedToday(
   before: AgreedToday = {},
 ): AgreedToday | undefined {
   if (agreements.length === 0) return undefined
-  return agreements.reduce<AgreedToday>((own, agreement): AgreedToday => {
-    switch (agreement.kind) {
-      case 'fewerTurns':
-        return { ...own, dueShare: Math.min(agreement.dueShare, own.dueShare ?? 1) }
-      case 'sameFirstPartner': {
-        const { firstPartner = agreement.partnerId } = before
-        return { ...own, firstPartner }
-      }
-      default:
-        return { ...own, [agreement.kind]: before[agreement.kind] ?? true }
-    }
-  }, {})
+  return Object.assign({}, ...agreements.map((agreement) => asToday(agreement, before)))
+}
+
+function asToday(agreement: PlayerAgreement, before: AgreedToday): AgreedToday {
+  switch (agreement.kind) {
+    case 'fewerTurns':
+      return { dueShare: agreement.dueShare }
+    case 'sameFirstPartner':
+      return { firstPartner: before.firstPartner === undefined ? agreement.partnerId : before.firstPartner }
+    default:
+      return { [agreement.kind]: before[agreement.kind] ?? true }
+  }
 }
 
 /** Whether a plan knows of all that stands, and of nothing else; what of it is let go in this practice is the coach's to say. */

@@ -4,11 +4,13 @@ import { mayServe } from '#rotation/limits'
 import { mayTakeIn } from '#rotation/may-take'
 import { away, resting, roleIndexOf } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
-import type { RotationProblem } from '#rotation/problem'
+import { type RotationProblem, restsAlone } from '#rotation/problem'
 import { seatTurn } from '#rotation/seat-turn'
 
 /** What each counts when a called turn has to change: another's place is worth more than who comes on for a hole. */
 const moved = 1e10
+/** Who never rests alone comes on sooner than anybody else, but nobody goes off for it in a turn that is called. */
+const lonely = 1e9
 const justCome = 1e8
 const tooLong = 1e7
 
@@ -19,7 +21,9 @@ const tooLong = 1e7
  * for a round who was called elsewhere meanwhile. Null: the turn cannot be filled.
  */
 export function refillTurn(rest: RotationProblem, called: RotationPlan): readonly number[] | null {
-  const mayTake = mayTakeIn(rest)
+  const players = rest.players.map((own) => ({ ...own, neverRestsAlone: false }))
+  const mayTake = mayTakeIn({ ...rest, players })
+  const isLonely = restsAlone(rest, 0)
   const owed = owedSeconds(rest)
   const seconds = rest.turns[0]?.seconds ?? 0
   const chains = keeperChains(rest).filter(({ turns }) => turns[0] === 0)
@@ -28,6 +32,7 @@ export function refillTurn(rest: RotationProblem, called: RotationPlan): readonl
     turn: 0,
     cost: (player, place) => {
       const before = called[0]?.[player] ?? away
+      if (place === resting && isLonely && rest.players[player]?.neverRestsAlone) return lonely
       if (place === before) return 0
       if (before > resting) return moved
       const rested = rest.players[player]?.restedBefore ?? 0

@@ -12,7 +12,7 @@ import { underJoinedIds } from '#pitch/book-changes'
 import { bookOfPitch, type PitchBook } from '#pitch/book-of-pitch'
 import { marksInBook } from '#pitch/marked-in-book'
 import type { PitchEvent } from '#pitch/pitch-event'
-import type { PitchPlayer } from '#pitch/pitch-pack'
+import type { KnownPlayer } from '#pitch/pitch-pack'
 import { foldPitch, type PitchState } from '#pitch/pitch-state'
 import type { PracticePlan } from '#planning/practice-plan'
 import { listPitchPlayers } from '#server/pitch-views'
@@ -35,7 +35,7 @@ export type TappedPractice = {
   readonly book: PitchBook
   /** Guest → the player it turned out to be. */
   readonly joined: ReadonlyMap<PlayerId, PlayerId>
-  readonly players: readonly PitchPlayer[]
+  readonly players: readonly KnownPlayer[]
   readonly before: WrittenPractice
   readonly lastWrite: LastWrite | null
   /** Somebody typed or corrected since it was written from the taps, or before that: the last time. */

@@ -15,11 +15,14 @@ import { listThemes } from '#data/themes'
 import { namesApart } from '#fairness/book/names-apart'
 import { eventForHelper, planForHelper } from '#pitch/for-helper'
 import type { PitchEvent } from '#pitch/pitch-event'
-import type { PitchPack, PitchPlayer } from '#pitch/pitch-pack'
+import type { KnownPlayer, PitchPack } from '#pitch/pitch-pack'
 import { shortName } from '#pitch/short-name'
+import { withAgreedSides } from '#planning/agreed-sides'
+import { withAgreements } from '#planning/agreed-today'
 import { pairsForgotten } from '#planning/player-pair'
 import type { PracticePlan } from '#planning/practice-plan'
 import { clubIdOf, openPitch, type PitchAsker, type PitchRefused } from '#server/pitch-asker'
+import { loadAgreements } from '#server/plan-cast'
 import { asOf } from '#squad/keeps-change'
 import type { PlayerId } from '#squad/player'
 import { policyInForce } from '#squad/policy'
@@ -48,7 +51,7 @@ export async function loadPitchPack(
     const players = await listPitchPlayers(tx, { session, plan, register, events })
     return accept({
       session: frameOf(session, squad.name),
-      plan: plan && (isCoach ? await withStandingPairs(tx, { plan, session }) : planForHelper(plan)),
+      plan: plan && (isCoach ? await withWhatStands(tx, { plan, session }) : planForHelper(plan)),
       planVersion: stored?.version ?? 0,
       themeName: await themeNameOf(tx, plan),
       players: isCoach ? namesApart(players) : namesApart(players.map(withShortName)),
@@ -64,14 +67,21 @@ export async function loadPitchPack(
   })
 }
 
-/** A pair is kept apart also where it was noted after the plan was made. */
-async function withStandingPairs(
+/** A pair is kept apart, and what is agreed with a single child kept, also where it was noted after the plan was made. */
+async function withWhatStands(
   tx: ClubTx,
   { plan, session }: { readonly plan: PracticePlan; readonly session: Session },
 ): Promise<PracticePlan> {
   const { squadId, day } = session
   const pairs = await listPairs(tx, { squadId, from: day })
-  return { ...plan, apart: [...plan.apart, ...pairsForgotten(plan, { pairs, day })] }
+  const playerIds = plan.players.map(({ playerId }) => playerId)
+  const agreements = await loadAgreements(tx, { playerIds, day })
+  const agreed = withAgreedSides(withAgreements(plan, (id) => agreements.get(id) ?? []))
+  return {
+    ...plan,
+    players: agreed.players,
+    apart: [...plan.apart, ...pairsForgotten(plan, { pairs, day })],
+  }
 }
 
 function frameOf(session: Session, squadName: string): PitchPack['session'] {
@@ -102,7 +112,7 @@ type Known = {
 export async function listPitchPlayers(
   tx: ClubTx,
   { session, plan, register, events }: Known,
-): Promise<readonly PitchPlayer[]> {
+): Promise<readonly KnownPlayer[]> {
   const { day } = session
   const memberships = await listMemberships(tx, session.squadId)
   const isMember = (playerId: PlayerId) => isMemberOn(memberships, { playerId, day })

@@ -1,9 +1,11 @@
 import 'server-only'
+import { hasDay } from '#common/dated'
 import { daysLater } from '#common/days-later'
 import { earlierDay } from '#common/earlier-day'
-
+import { groupBy } from '#common/group-by'
 import type { Day } from '#common/time'
 import { sumAccounts } from '#data/account-sums'
+import { type Adjustment, listAdjustments } from '#data/adjustments'
 import type { ClubTx } from '#data/in-club'
 import { listKeepsChanges } from '#data/keeps-changes'
 import { listMemberships } from '#data/memberships'
@@ -11,6 +13,7 @@ import { listPlayers, listSquadPlayers } from '#data/players'
 import { findSeasonOn } from '#data/seasons'
 import type { Session } from '#data/sessions'
 import { namesApart } from '#fairness/book/names-apart'
+import type { PlayerAgreement } from '#planning/agreed-today'
 import {
   noSeason,
   type SeasonColumn,
@@ -20,6 +23,7 @@ import {
   themeShort,
 } from '#planning/season-gaps'
 import { asOf } from '#squad/keeps-change'
+import type { PlayerId } from '#squad/player'
 import { isMemberOn } from '#squad/squad'
 import { waysWritten } from '#squad/written'
 
@@ -30,6 +34,8 @@ export type PlannablePlayer = {
   /** On the day of the practice. */
   readonly keeps: boolean
   readonly isMember: boolean
+  /** What was agreed and holds on the day of the practice. */
+  readonly agreements: readonly PlayerAgreement[]
   /** From practices alone, and with matches as well. */
   readonly season: { readonly practice: SeasonOfPlayer; readonly withMatches: SeasonOfPlayer }
 }
@@ -55,6 +61,7 @@ export async function loadPlanCast(
   const players = [...known, ...(await listPlayers(tx, others))]
   const ids = players.map(({ id }) => id)
   const standing = asOf(players, { changes: await listKeepsChanges(tx, ids), day })
+  const agreements = await loadAgreements(tx, { playerIds: ids, day })
   const memberships = await listMemberships(tx, squadId)
   const columns = await seasonColumns(tx, of)
   const practice = seasonOf(columns, { withMatches: false })
@@ -65,10 +72,29 @@ export async function loadPlanCast(
       name,
       keeps,
       isMember: isMemberOn(memberships, { playerId: id, day }),
+      agreements: agreements.get(id) ?? [],
       season: { practice: practice.get(id) ?? noSeason, withMatches: withMatches.get(id) ?? noSeason },
     })),
     themeShort: themeShort(columns),
   }
+}
+
+/** What holds on a day of what was agreed with these players. */
+export async function loadAgreements(
+  tx: ClubTx,
+  { playerIds, day }: { readonly playerIds: readonly PlayerId[]; readonly day: Day },
+): Promise<ReadonlyMap<PlayerId, readonly PlayerAgreement[]>> {
+  const standing = (await listAdjustments(tx, playerIds)).filter((one) => hasDay(one, day))
+  return new Map(
+    [...groupBy(standing, ({ playerId }) => playerId)].map(([id, own]) => [id, own.map(agreementOf)]),
+  )
+}
+
+function agreementOf(adjustment: Adjustment): PlayerAgreement {
+  if (adjustment.kind === 'fewerTurns') return { kind: adjustment.kind, dueShare: adjustment.dueShare }
+  if (adjustment.kind === 'sameFirstPartner')
+    return { kind: adjustment.kind, partnerId: adjustment.partnerId ?? null }
+  return { kind: adjustment.kind }
 }
 
 /** What the season's book says before the practice: its own turns, if some are written already, are not carried in. */

@@ -1,19 +1,23 @@
 import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
+import { hasDay } from '#common/dated'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import type { Day } from '#common/time'
+import { listAdjustments, nameFirstPartner } from '#data/adjustments'
 import { recordAudit } from '#data/audit'
+import type { Author } from '#data/author'
 import { findDesign } from '#data/designs'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listPairs } from '#data/player-pairs'
 import { listRegister } from '#data/register-lines'
 import { findPlan, savePlan } from '#data/session-plans'
 import { changeSession, lockSession } from '#data/sessions'
+import { knowsAgreed } from '#planning/agreed-today'
 import { checkedPlan } from '#planning/checked-plan'
 import { type PlayerPair, pairsForgotten } from '#planning/player-pair'
-import type { PracticePlan } from '#planning/practice-plan'
+import type { PlannedPlayer, PracticePlan } from '#planning/practice-plan'
 import { sayPlanFault } from '#planning/say-plan-fault'
 import { rotationColumns } from '#rotation/problem'
 import { type Done, saved } from '#server/action'
@@ -48,6 +52,7 @@ export async function savePlanOf(viewer: Viewer, input: PlanInput): Promise<Resu
     const pairs = await listPairs(tx, { squadId, from: session.day })
     const problems = [
       ...problemsOfCast(input.plan, cast),
+      ...problemsOfAgreements(input.plan, { cast, nameOf }),
       ...(await problemsOfDesign(tx, input.plan)),
       ...problemsOfPairs(input.plan, { pairs, day: session.day, nameOf }),
     ]
@@ -57,9 +62,10 @@ export async function savePlanOf(viewer: Viewer, input: PlanInput): Promise<Resu
       return refuse(...checked.reasons.map((fault) => ({ path: '', message: sayPlanFault(fault, nameOf) })))
     const by = { personId: viewer.personId, at: now }
     const version = await savePlan(tx, { sessionId, plan: checked.value, knownVersion, by })
-    const { design, players, turns, locks } = checked.value
+    const { design, players, turns } = checked.value
+    await rememberPartners(tx, { players, day: session.day, by })
     if (design.id !== session.designId) await changeSession(tx, sessionId, { designId: design.id })
-    const detail = { version, players: players.length, turns: turns.length, locks: locks.length }
+    const detail = { version, players: players.length, turns: turns.length }
     await recordAudit(tx, { action: 'savePlan', objectKind: 'session', objectId: sessionId, detail, by })
     return saved(`Saved. ${checked.value.proof.sentence}`)
   })
@@ -94,6 +100,29 @@ function problemsOfCast(plan: PracticePlan, { players }: PlanCast): readonly Pro
   ]
 }
 
+/** What was agreed is known to every plan; whether it is kept in this one is the coach's to say. */
+function problemsOfAgreements(
+  plan: PracticePlan,
+  { cast, nameOf }: { readonly cast: PlanCast; readonly nameOf: (id: string) => string },
+): readonly Problem[] {
+  const agreements = new Map(cast.players.map((player) => [player.id, player.agreements]))
+  const isPartner = (id: string, of: string) => id !== of && agreements.has(id)
+  const strange = plan.players.filter(
+    ({ playerId, agreed }) => agreed?.firstPartner && !isPartner(agreed.firstPartner, playerId),
+  )
+  if (strange.length > 0)
+    return strange.map(({ playerId }) => ({
+      path: '',
+      message: `The first partner of ${nameOf(playerId)} is not one of the others of this squad. Choose another one.`,
+    }))
+  return plan.players
+    .filter(({ playerId, agreed }) => !knowsAgreed(agreed, agreements.get(playerId) ?? []))
+    .map(({ playerId }) => ({
+      path: '',
+      message: `What is agreed with ${nameOf(playerId)} has changed since you opened the page. Reload it to plan with that.`,
+    }))
+}
+
 /** Whoever is kept apart is so in every plan, unless a coach lets the two meet in this one. */
 function problemsOfPairs(
   plan: PracticePlan,
@@ -115,4 +144,25 @@ function problemsOfPairs(
 async function problemsOfDesign(tx: ClubTx, { design }: PracticePlan): Promise<readonly Problem[]> {
   if (design.id === null || (await findDesign(tx, design.id))) return []
   return [{ path: '', message: 'This design is no longer there. Choose another one.' }]
+}
+
+/** Who was named as somebody's first partner for the first time is remembered for the practices to come. */
+async function rememberPartners(
+  tx: ClubTx,
+  of: { readonly players: readonly PlannedPlayer[]; readonly day: Day; readonly by: Author },
+): Promise<void> {
+  const named = new Map(
+    of.players.flatMap(({ playerId, agreed }) =>
+      agreed?.firstPartner ? [[playerId, agreed.firstPartner] as const] : [],
+    ),
+  )
+  if (named.size === 0) return
+  for (const agreement of await listAdjustments(tx, [...named.keys()])) {
+    const partnerId = named.get(agreement.playerId)
+    if (agreement.kind !== 'sameFirstPartner' || !hasDay(agreement, of.day) || !partnerId) continue
+    if (!(await nameFirstPartner(tx, { id: agreement.id, partnerId }))) continue
+    const detail = { agreementId: agreement.id }
+    const deed = { action: 'nameFirstPartner', objectKind: 'player', objectId: agreement.playerId, detail }
+    await recordAudit(tx, { ...deed, by: of.by })
+  }
 }

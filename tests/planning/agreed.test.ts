@@ -75,8 +75,8 @@ describe('one side all practice', () => {
     const all = Object.fromEntries(['p1', 'p2', 'p3'].map((id) => [id, { sameSide: true }]))
     const request = asAgreed(withAgreed(aPlanRequest({ players: 4, rounds }), all), null)
     expect(draftOf(request).made).toBeNull()
-    const [way] = waysOut(request, nameOf)
-    expect(way?.sentences).toEqual(['Let P1, P2 and P3 play for both sides in this practice.'])
+    const said = 'Let P1, P2 and P3 play for both sides in this practice.'
+    const way = waysOut(request, nameOf).find(({ sentences }) => sentences.join() === said)
     expect(draftOf(asAgreed(way?.request ?? request, null)).made).not.toBeNull()
   })
 })

@@ -1,7 +1,9 @@
+import { withAgreedSides } from '#planning/agreed-sides'
+import { type PlayerAgreement, withAgreements } from '#planning/agreed-today'
 import { presentByRegister } from '#planning/expected'
 import { withFreeGameForAll } from '#planning/free-game-for-all'
 import { designForDay, expectedPlayer } from '#planning/new-request'
-import { draftOf, draftOfSaved, type PlanDraft } from '#planning/plan-draft'
+import { asAgreed, draftOf, draftOfSaved, type PlanDraft } from '#planning/plan-draft'
 import { planFaults } from '#planning/plan-faults'
 import { isSamePair, pairsForgotten } from '#planning/player-pair'
 import type { PlannedPlayer, PlanRequest, PracticePlan } from '#planning/practice-plan'
@@ -28,19 +30,21 @@ export type PlanningStart = {
 /** What the page begins with: the plan that was saved, by the book as it stands now; else everyone expected and a design. */
 export function firstDraft(start: PlanningStart): PlanDraft {
   if (!start.plan) return draftOf(newRequest(start))
-  const { turns: _turns, proof: _proof, ...request } = start.plan
-  const players = request.players.map((player) => asOfNow(player, { start, request }))
-  const now = withPairsOfNow({ ...start.plan, players }, start)
-  // Who may keep goal, or is kept apart, may have changed since: then it takes another plan.
+  const { turns, proof, ...saved } = start.plan
+  const players = saved.players.map((player) => asOfNow(player, { start, request: saved }))
+  const withPairs = withPairsOfNow({ ...saved, players }, start)
+  const request = asAgreed(withAgreements(withPairs, agreementsIn(start.players)), start.plan)
+  const now = { ...request, turns, proof }
+  // Who may keep goal, is kept apart, or what was agreed may have changed since: then it takes another plan.
   const kept = planFaults(now).length === 0 ? draftOfSaved(now) : null
-  return kept ?? draftOf({ ...request, players, apart: now.apart, together: now.together })
+  return kept ?? draftOf(request)
 }
 
 /** Pairs noted since are kept apart, those that have ended are free. */
 function withPairsOfNow(
-  plan: PracticePlan,
+  plan: PlanRequest,
   { pairs, session }: Pick<PlanningStart, 'pairs' | 'session'>,
-): PracticePlan {
+): PlanRequest {
   const stands = (kind: PlanningPair['kind']) => (pair: readonly [string, string]) =>
     pairs.some((own) => own.kind === kind && isSamePair(own.playerIds, pair))
   const forgotten = pairsForgotten(plan, { pairs, day: session.day })
@@ -73,7 +77,16 @@ function newRequest(start: PlanningStart): PlanRequest {
     together: pairsOf(start.pairs, 'together'),
     locks: [],
   })
-  return withFreeGameForAll(inBibs)
+  const agreed = withAgreedSides(withAgreements(inBibs, agreementsIn(start.players)))
+  return asAgreed(withFreeGameForAll(agreed), null)
+}
+
+/** What holds on the day for each of these players. */
+export function agreementsIn(
+  players: readonly Pick<PlanningPlayer, 'id' | 'agreements'>[],
+): (playerId: string) => readonly PlayerAgreement[] {
+  const of = new Map(players.map(({ id, agreements }) => [id, agreements]))
+  return (playerId) => of.get(playerId) ?? []
 }
 
 const noDesign: PlanRequest['design'] = { id: null, name: '', themeId: null, sides: null, rounds: [] }

@@ -87,7 +87,7 @@ export function ForToday({
           options={[
             { value: '0', label: sides[0] },
             { value: '1', label: sides[1] },
-            { value: 'both', label: 'With the ball' },
+            ...(player.agreed?.sameSide ? [] : [{ value: 'both' as const, label: 'With the ball' }]),
           ]}
           value={player.side === null ? 'both' : player.side === 0 ? '0' : '1'}
           onChange={(value) => onChange({ side: value === 'both' ? null : value === '0' ? 0 : 1 })}

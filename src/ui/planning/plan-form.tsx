@@ -1,8 +1,10 @@
 'use client'
 
 import { useActionState, useCallback, useEffect, useMemo } from 'react'
+import { withAgreedSides } from '#planning/agreed-sides'
+import { withAgreements } from '#planning/agreed-today'
 import { keepingFreeGame } from '#planning/free-game-for-all'
-import { planOfDraft } from '#planning/plan-draft'
+import { asAgreed, planOfDraft } from '#planning/plan-draft'
 import type { PlanSolver } from '#planning/plan-solver'
 import { isSamePlan } from '#planning/same-plan'
 import type { SendForm } from '#ui/entry/send-form'
@@ -13,7 +15,7 @@ import { Problems } from '#ui/page/problems'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
 import { BalancePart } from '#ui/planning/balance-part'
-import { firstDraft, type PlanningStart } from '#ui/planning/first-draft'
+import { agreementsIn, firstDraft, type PlanningStart } from '#ui/planning/first-draft'
 import { PlanInputs, type PlanInputsProps } from '#ui/planning/plan-inputs'
 import { PlanResult } from '#ui/planning/plan-result'
 import type { PlanningPolicy } from '#ui/planning/planning-types'
@@ -35,20 +37,31 @@ export function PlanForm(props: PlanFormProps) {
   const editing = usePlanDraft(() => firstDraft(props), solver)
   const { draft, ask } = editing
   const names = useMemo(() => new Map(players.map(({ id, name }) => [id, name])), [players])
-  const askForAll = useCallback<typeof ask>(
-    (change) => ask((own) => keepingFreeGame(own, change(own))),
-    [ask],
+  const { plan: shown } = props
+  const agreementsOf = useMemo(() => agreementsIn(players), [players])
+  const askFor = useCallback<typeof ask>(
+    (change) => ask((own) => asAgreed(withAgreements(change(own), agreementsOf), shown)),
+    [ask, agreementsOf, shown],
   )
+  const askForAll = useCallback<typeof ask>(
+    (change) =>
+      askFor((own) => keepingFreeGame(own, withAgreedSides(withAgreements(change(own), agreementsOf)))),
+    [askFor, agreementsOf],
+  )
+  const { hold } = editing
+  useEffect(() => {
+    if (shown) hold(shown)
+  }, [shown, hold])
   const nameOf = useCallback((id: string) => names.get(id) ?? 'Somebody', [names])
   const plan = useMemo(() => planOfDraft(draft), [draft])
   const isSaved = plan !== null && props.plan !== null && isSamePlan(plan, props.plan)
   useLeavingAsks(editing.canUndo && !isSaved)
   return (
     <div className="space-y-10">
-      <PlanInputs {...props} request={draft.request} nameOf={nameOf} onAsk={askForAll} onFreeGame={ask} />
+      <PlanInputs {...props} request={draft.request} nameOf={nameOf} onAsk={askForAll} onFreeGame={askFor} />
       <section className="space-y-4">
         <SectionTitle id="the-plan">The plan</SectionTitle>
-        <PlanResult editing={editing} policy={props.policy} nameOf={nameOf} />
+        <PlanResult editing={editing} onAsk={askFor} policy={props.policy} nameOf={nameOf} />
       </section>
       {draft.made ? (
         <>

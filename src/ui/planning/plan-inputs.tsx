@@ -3,7 +3,7 @@
 import { useEffect, useMemo, useRef } from 'react'
 import { withDesign } from '#planning/new-request'
 import { withApart } from '#planning/player-pair'
-import type { PlanRequest } from '#planning/practice-plan'
+import type { PlanRequest, PracticePlan } from '#planning/practice-plan'
 import type { ThemeShort } from '#planning/season-gaps'
 import type { DesignSheet } from '#practice/design-sheet'
 import type { RegisterLine } from '#squad/register'
@@ -11,6 +11,7 @@ import type { Theme } from '#themes/theme'
 import type { SendForm } from '#ui/entry/send-form'
 import { Details } from '#ui/page/details'
 import { SectionTitle } from '#ui/page/section-title'
+import { AgreedPart } from '#ui/planning/agreed-part'
 import { DesignPart } from '#ui/planning/design-part'
 import { ExpectedPart } from '#ui/planning/expected-part'
 import { FreeGamePart } from '#ui/planning/free-game-part'
@@ -22,6 +23,8 @@ export type PlanInputsProps = {
   readonly squadId: string
   readonly session: { readonly day: string }
   readonly request: PlanRequest
+  /** The plan that was saved; null: none was. */
+  readonly plan: PracticePlan | null
   readonly players: readonly PlanningPlayer[]
   readonly themeShort: ThemeShort
   readonly register: readonly RegisterLine[]
@@ -71,6 +74,7 @@ export function PlanInputs(props: PlanInputsProps) {
       <section className="space-y-4">
         <SectionTitle>Rules for this practice</SectionTitle>
         <RulesPart request={request} players={players} nameOf={props.nameOf} onAsk={onAsk} />
+        <AgreedPart request={request} shown={props.plan} nameOf={props.nameOf} onAsk={onAsk} />
         <FreeGamePart request={request} designs={props.designs} onAsk={props.onFreeGame} />
         <PairsPart
           squadId={props.squadId}

@@ -1,7 +1,7 @@
 'use client'
 
 import { useState } from 'react'
-import { isHeldFast } from '#planning/plan-draft'
+import { isHeldByAgreement, isHeldFast } from '#planning/plan-draft'
 import type { PlannedPlayer } from '#planning/practice-plan'
 import type { CellPlace } from '#practice/grid'
 import { PlanGridPart } from '#ui/planning/plan-grid-part'
@@ -21,21 +21,23 @@ type Chosen = {
 /** The plan with its proof, to be changed by taps; or why there is none and what would work. */
 export function PlanResult({
   editing,
+  onAsk,
   policy,
   nameOf,
 }: {
   readonly editing: PlanEditing
+  readonly onAsk: PlanEditing['ask']
   readonly policy: PlanningPolicy
   readonly nameOf: NameOf
 }) {
-  const { draft, ask } = editing
+  const { draft } = editing
   const { request, made } = draft
   const { players } = request
   const [state, setChosen] = useState<Chosen | null>(null)
   const chosen = state?.players === players ? state : null
   if (!made)
     return (
-      <WaysOutPart request={request} clash={draft.clash} nameOf={nameOf} onTake={(way) => ask(() => way)} />
+      <WaysOutPart request={request} clash={draft.clash} nameOf={nameOf} onTake={(way) => onAsk(() => way)} />
     )
   const tap = (place: CellPlace) => {
     const isSameTurn = chosen?.first.column === place.column
@@ -75,6 +77,7 @@ export function PlanResult({
           first={chosen.first}
           second={chosen.second}
           isLocked={isHeldFast(request, at)}
+          isAgreed={isHeldByAgreement(request, at)}
           onSwap={(swap) => {
             editing.swap(swap)
             close()

@@ -1,3 +1,4 @@
+import type { PlayerAgreement } from '#planning/agreed-today'
 import type { PlayerPair } from '#planning/player-pair'
 import type { SeasonOfPlayer } from '#planning/season-gaps'
 import type { Policy } from '#squad/policy'
@@ -8,6 +9,8 @@ export type PlanningPlayer = {
   readonly name: string
   readonly keeps: boolean
   readonly isMember: boolean
+  /** What was agreed and holds on the day of the practice. */
+  readonly agreements: readonly PlayerAgreement[]
   readonly season: { readonly practice: SeasonOfPlayer; readonly withMatches: SeasonOfPlayer }
 }
 

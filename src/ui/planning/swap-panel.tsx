@@ -19,6 +19,8 @@ type SwapPanelProps = {
   readonly first: CellPlace
   readonly second: CellPlace | null
   readonly isLocked: boolean
+  /** Held by an agreement: it is let go there, not here. */
+  readonly isAgreed: boolean
   readonly onSwap: (swap: Swap) => void
   readonly onLock: () => void
   readonly onUnlock: () => void
@@ -48,9 +50,13 @@ export function SwapPanel(props: SwapPanelProps) {
         <SwapCost {...props} swap={swap} nameAt={nameAt} />
       ) : (
         <div className="mt-2 flex flex-wrap items-center gap-2">
-          <Button type="button" weight="plain" onClick={props.isLocked ? props.onUnlock : props.onLock}>
-            {props.isLocked ? 'Let this place go' : 'Hold this place fast'}
-          </Button>
+          {props.isAgreed ? (
+            <p>Held as agreed. Let it go under “Agreed with single children”.</p>
+          ) : (
+            <Button type="button" weight="plain" onClick={props.isLocked ? props.onUnlock : props.onLock}>
+              {props.isLocked ? 'Let this place go' : 'Hold this place fast'}
+            </Button>
+          )}
           <Button type="button" weight="plain" onClick={props.onClose}>
             Close
           </Button>

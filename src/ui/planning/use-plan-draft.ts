@@ -1,9 +1,19 @@
 'use client'
 
 import { useCallback, useEffect, useRef, useState } from 'react'
-import { draftOf, type PlanDraft, withLock, withoutLock, withSolved, withSwap } from '#planning/plan-draft'
+import {
+  draftOf,
+  type PlanDraft,
+  planOfDraft,
+  withLock,
+  withoutLock,
+  withShown,
+  withSolved,
+  withSwap,
+} from '#planning/plan-draft'
 import type { PlanSolver } from '#planning/plan-solver'
-import type { PlanRequest } from '#planning/practice-plan'
+import type { PlanRequest, PracticePlan } from '#planning/practice-plan'
+import { isSamePlan } from '#planning/same-plan'
 import type { Swap } from '#planning/swap'
 
 /** A search that is running, or nothing. */
@@ -22,6 +32,8 @@ export type PlanEditing = {
   readonly stop: () => void
   /** Ends the search where it is and leaves the plan as it stands on the page: it is being saved. */
   readonly settle: () => void
+  /** The plan was saved: what it shows to somebody early is held, where the draft is that plan still. */
+  readonly hold: (shown: PracticePlan) => void
   readonly undo: () => void
   readonly canUndo: boolean
 }
@@ -121,6 +133,14 @@ export function usePlanDraft(first: () => PlanDraft, solver: PlanSolver): PlanEd
     lock: useCallback((at) => change((now) => withLock(now, at)), [change]),
     unlock: useCallback((at) => change((now) => withoutLock(now, at)), [change]),
     searchNow,
+    hold: useCallback(
+      (shown) =>
+        take((now) => {
+          const own = planOfDraft(now)
+          return own && isSamePlan(own, shown) ? withShown(now) : now
+        }),
+      [take],
+    ),
     stop,
     settle,
     undo: useCallback(

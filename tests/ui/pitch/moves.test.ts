@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Deed } from '#pitch/pitch-event'
-import type { PitchPlayer, PitchViewer } from '#pitch/pitch-pack'
+import type { KnownPlayer, PitchViewer } from '#pitch/pitch-pack'
 import { foldPitch } from '#pitch/pitch-state'
 import type { PracticePlan } from '#planning/practice-plan'
 import { stepWords } from '#ui/pitch/deed-words'
@@ -10,7 +10,7 @@ import { aPhone, aPlan, aPlannedTurn, area, rosterOf } from '../../support/pitch
 const plan = aPlan([aPlannedTurn(0, 'ab/c d/e'), aPlannedTurn(0, 'fb/c a/e'), aPlannedTurn(0, 'ab/c/f d/e')])
 const roster = rosterOf('abcdef')
 const coach: PitchViewer = { kind: 'coach', name: 'Coach', mayReplan: true }
-const players = (noKeepers = ''): readonly PitchPlayer[] =>
+const players = (noKeepers = ''): readonly KnownPlayer[] =>
   roster.map((player) => ({ ...player, keeps: !noKeepers.includes(player.id), isMember: true }))
 
 type Setting = {

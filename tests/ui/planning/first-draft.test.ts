@@ -20,6 +20,7 @@ function opened(change: Partial<PlanningStart>) {
       name: playerId,
       keeps: true,
       isMember: true,
+      agreements: [],
       season: { practice: noSeason, withMatches: noSeason },
     })),
     themeShort: new Map(),
@@ -112,6 +113,7 @@ describe('a plan that was saved, opened again', () => {
       name: playerId,
       keeps: playerId !== keeper,
       isMember: true,
+      agreements: [],
       season: { practice: noSeason, withMatches: noSeason },
     }))
     const plan = planOfDraft(opened({ players }))
