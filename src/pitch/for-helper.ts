@@ -13,7 +13,7 @@ export function planForHelper({ design, players, rules, turns, proof }: Practice
   const { restLimitUsed } = proof
   return {
     design,
-    players: players.map(playerForHelper),
+    players: players.map((player) => playerForHelper(player, design.sides !== null)),
     rules: { restLimit, isGentle, keepsSides },
     apart: [],
     together: [],
@@ -23,12 +23,15 @@ export function planForHelper({ design, players, rules, turns, proof }: Practice
   }
 }
 
-/** Whoever asks not to keep today, or for good, simply does not keep. */
-function playerForHelper({ playerId, keeps, notInGoal, side, present }: PlannedPlayer): PlannedPlayer {
+/** Whoever asks not to keep today, or for good, simply does not keep. Without bibs a side is somebody's own agreement. */
+function playerForHelper(
+  { playerId, keeps, notInGoal, side, present }: PlannedPlayer,
+  hasBibs: boolean,
+): PlannedPlayer {
   return {
     playerId,
     keeps: keeps && !notInGoal,
-    side,
+    side: hasBibs ? side : null,
     present,
     notInGoal: false,
     waitsAfterEachTurn: false,

@@ -89,7 +89,7 @@ export async function loadPlanSheet(viewer: Viewer, { squadId, sessionId }: AtSe
       players: plan.players.map(({ playerId, side, present }) => ({
         id: playerId,
         name: names.get(playerId) ?? 'Guest',
-        side,
+        side: plan.rules.keepsSides && plan.design.sides ? side : null,
         present,
       })),
       mayPlan: may(viewer, 'planPractice', { kind: 'squad', squadId }),

@@ -67,7 +67,8 @@ export function useRotation(
       const { outcome } = anew
       const made = outcome.kind === 'planned' ? outcome : outcome.smaller
       last.current = made && { anew, made }
-      setNews((before) => newsOf(anew, { made, chosen, before, turns: after.turns }))
+      const notKept = pack.players.flatMap(({ id, name }) => (anew.notKept.includes(id) ? [name] : []))
+      setNews((before) => newsOf(anew, { made, chosen, before, turns: after.turns, notKept }))
       if (!made) return []
       const sentence = `New rotation for ${countHere(after)}.`
       return [replanDeed(anew.request, made, { fromTurn: anew.fromTurn, sentence })]
@@ -130,6 +131,7 @@ function newsOf(
     readonly chosen: ChosenShapes | undefined
     readonly before: RotationNews | null
     readonly turns: PitchState['turns']
+    readonly notKept: readonly string[]
   },
 ): RotationNews {
   const shrink = outcome.kind === 'planned' ? [] : outcome.shrink
@@ -152,6 +154,7 @@ function newsOf(
     chosen: of.chosen ?? new Map(),
     isSearching: false,
     proof: null,
+    notKept: of.notKept,
   }
 }
 

@@ -19,6 +19,8 @@ export type RotationNews = {
   readonly isSearching: boolean
   /** How fair it is; null: not known yet. */
   readonly proof: string | null
+  /** Names of those with whom something was agreed that could not all be kept. Said on this phone alone. */
+  readonly notKept: readonly string[]
 }
 
 type RotationNoticeProps = {
@@ -108,11 +110,13 @@ export function RotationProof({
   readonly sentence: string | null
 }) {
   const said = news?.proof ?? sentence
-  if (!said && !news?.isSearching) return null
+  const notKept = news?.notKept ?? []
+  if (!said && !news?.isSearching && notKept.length === 0) return null
   return (
     <p role="status" className="text-base">
       {said}
       {news?.isSearching ? ' Looking for a fairer one…' : ''}
+      {notKept.length > 0 ? ` Not all that is agreed with ${listed(notKept)} could be kept.` : ''}
     </p>
   )
 }
