@@ -101,16 +101,17 @@ export function NowScreen(props: NowScreenProps) {
             isFirst={state.played.length === 0}
             cast={cast}
             onOpen={setOpenId}
-          />
-        ) : null}
-        {round?.design?.choice && !isByBall && state.status === 'running' ? (
-          <ChoiceTally
-            state={state}
-            round={round}
-            choice={round.design.choice}
-            cast={cast}
-            onDeeds={onDeeds}
-          />
+          >
+            {round.design?.choice && state.status === 'running' ? (
+              <ChoiceTally
+                state={state}
+                round={round}
+                choice={round.design.choice}
+                cast={cast}
+                onDeeds={onDeeds}
+              />
+            ) : null}
+          </RoundScreen>
         ) : null}
         {state.status !== 'ended' ? <WaitingList {...shared} /> : null}
         {state.status === 'ended' ? null : props.proof}

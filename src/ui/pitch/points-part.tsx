@@ -30,7 +30,7 @@ export function PointsPart({ state, cast, onDeeds }: PointsPartProps) {
         Points of the sides
       </h2>
       {rounds.map(({ round, index }) => (
-        <fieldset key={index} className="border-t-2 border-ink pt-1">
+        <fieldset key={index} className="min-w-0 border-t-2 border-ink pt-1">
           <legend className="text-lg font-semibold">
             Round {index + 1}, {round.title}
           </legend>
@@ -70,8 +70,8 @@ function SideRow({ side, round, points, isFixed, cast, onDeeds }: SideRowProps) 
   const name = typeof side === 'number' ? `${cast.bibs?.[side] ?? side + 1} bibs` : words.role[side]
   const set = (next: number) => onDeeds([{ kind: 'points', round, side, points: next }])
   return (
-    <div className="flex items-center gap-3 py-1">
-      <span className="flex-1 font-bold">
+    <div className="flex items-center gap-1.5 py-1">
+      <span className="min-w-0 flex-1 font-bold">
         {typeof side === 'number' ? <Bib name={capital(name)} side={side} /> : capital(name)}
       </span>
       {isFixed ? null : (
@@ -83,7 +83,7 @@ function SideRow({ side, round, points, isFixed, cast, onDeeds }: SideRowProps) 
           −
         </PitchButton>
       )}
-      <output aria-label={`Points of ${name}`} className="w-12 text-center text-2xl font-bold tabular-nums">
+      <output aria-label={`Points of ${name}`} className="w-10 text-center text-2xl font-bold tabular-nums">
         {points}
       </output>
       {isFixed ? null : (

@@ -1,5 +1,6 @@
 'use client'
 
+import type { ReactNode } from 'react'
 import type { UpcomingRound, UpcomingTurn } from '#pitch/upcoming'
 import type { PlayerId } from '#squad/player'
 import { ballsWords, ballTitle } from '#ui/pitch/ball-number'
@@ -16,10 +17,12 @@ type RoundScreenProps = {
   readonly isFirst: boolean
   readonly cast: Cast
   readonly onOpen: (playerId: PlayerId) => void
+  /** What is to be tapped while the round is played. */
+  readonly children?: ReactNode
 }
 
 /** A whole round on one screen: who begins it, and what changes ball by ball. */
-export function RoundScreen({ round, roundCount, isFirst, cast, onOpen }: RoundScreenProps) {
+export function RoundScreen({ round, roundCount, isFirst, cast, onOpen, children }: RoundScreenProps) {
   const [first, ...later] = round.turns
   const on = new Set(isFirst ? [] : first.on.map(({ playerId }) => playerId))
   return (
@@ -27,6 +30,7 @@ export function RoundScreen({ round, roundCount, isFirst, cast, onOpen }: RoundS
       <RoundHead round={round} roundCount={roundCount} cast={cast} />
       {isFirst ? null : <OnAndOff on={first.on} off={first.off} cast={cast} />}
       <PlacesCard stations={first.stations} on={on} cast={cast} onOpen={onOpen} />
+      {children}
       {later.length > 0 ? <LaterBalls turns={later} design={round.design} cast={cast} /> : null}
     </section>
   )
