@@ -87,7 +87,7 @@ export const libraryDesigns: readonly DesignSheet[] = [
       {
         ...round('As many as they are', '5x60', '4v4+1', '2v2'),
         ...sizes('coach', '4v3+1 for 2', '4v4+1 for 3'),
-        endings: [won(1, 'Won and a goal')],
+        endings: [goal(2, 'Over the half-way line with the ball'), won(1, 'Won and a goal')],
       },
       freeGame('2x330', '5v5+1'),
     ],
@@ -186,7 +186,7 @@ export const libraryDesigns: readonly DesignSheet[] = [
         ...round('One or two to beat', '6x30', '1v2', '1v2', '1v2', '1v2'),
         isUntilDead: true,
         ...sizes('attack', '1v1 for 1', '1v2 for 3'),
-        endings: [won(1, 'Won and back over the start')],
+        endings: [goal(1, 'Through the door'), won(1, 'Won and back over the start')],
       },
       freeGame('2x300', '5v5+1'),
     ],
@@ -325,7 +325,7 @@ export const libraryDesigns: readonly DesignSheet[] = [
       {
         ...round('Pick how many come', '5x50', '3v3+1', '2v2'),
         ...sizes('attack', '3v2+1 for 1', '3v3+1 for 2', '2v3+1 for 3'),
-        endings: [won(1, 'Won and played out wide')],
+        endings: [goal(1), won(1, 'Won and played out wide')],
       },
       freeGame('2x330', '5v5+1'),
     ],

@@ -85,7 +85,7 @@ const seasonDesigns: readonly DesignSheet[] = [
       {
         ...round(choiceTitle, '4x60', '3v3+1', '2v2'),
         ...sizes('attack', '3v2+1 for 1', '3v3+1 for 2', '2v3+1 for 3'),
-        endings: [won(1, 'Won and dribbled through a door')],
+        endings: [goal(1), won(1, 'Won and dribbled through a door')],
       },
       lastGame,
     ],

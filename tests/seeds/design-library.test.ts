@@ -24,6 +24,13 @@ describe('the library of designs', () => {
     ])
   })
 
+  it('says in every round with sizes to pick what the attackers win their points with', () => {
+    const picked = demoDesigns.flatMap(({ rounds }) => rounds.filter(({ choice }) => choice))
+    expect(picked.length).toBeGreaterThan(2)
+    for (const { title, endings } of picked)
+      expect([title, endings?.some(({ side }) => side === 'attack')]).toEqual([title, true])
+  })
+
   it('has each kind of round, rounds that end when the ball is dead, choices of both kinds, sides and halves', () => {
     const rounds = demoDesigns.flatMap((design) => design.rounds)
     const kinds = new Set(rounds.map(kindOfRound))

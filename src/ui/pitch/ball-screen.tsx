@@ -8,7 +8,7 @@ import type { PlayerId } from '#squad/player'
 import { ballNumber, ballsOf, ballTitle } from '#ui/pitch/ball-number'
 import type { Cast } from '#ui/pitch/cast'
 import { ChoicePart } from '#ui/pitch/choice-part'
-import type { Sized } from '#ui/pitch/choice-size'
+import { type Sized, withoutSteppingOff } from '#ui/pitch/choice-size'
 import { clockWords } from '#ui/pitch/clock-words'
 import { OnAndOff, PlacesCard } from '#ui/pitch/places-card'
 import { RoundHead } from '#ui/pitch/round-head'
@@ -75,7 +75,7 @@ export function NextBall(props: NextBallProps) {
         cast={cast}
         ball={{ number: ballNumber(state, turn.index), of: ballsOf(state, round.round) }}
       />
-      {isFirst ? null : <OnAndOff on={turn.on} off={turn.off} cast={cast} />}
+      {isFirst ? null : <OnAndOff {...withoutSteppingOff(turn, sized.stepsOff)} cast={cast} />}
       {choice ? (
         <ChoicePart
           choice={choice}

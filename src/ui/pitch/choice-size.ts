@@ -1,3 +1,4 @@
+import type { Changeover } from '#pitch/changeover'
 import type { RunningTotal } from '#pitch/running-totals'
 import type { AreaShape, DesignRound, Ending, SizeChoice } from '#practice/design'
 import { type SeatRole, type Station, seatRoles } from '#practice/turn'
@@ -40,4 +41,17 @@ export function sizeWords({ shape, points }: SizeChoice): string {
 export function pointsOf(ending: Ending, round: DesignRound, size: number | null): number {
   const chosen = size === null ? null : (round.choice?.sizes[size] ?? null)
   return chosen && ending.side === 'attack' && ending.points > 0 ? chosen.points : ending.points
+}
+
+/** Who comes on and who steps off once a size is chosen: who steps off for it does not come on for this ball. */
+export function withoutSteppingOff(
+  { on, off }: Pick<Changeover, 'on' | 'off'>,
+  stepsOff: readonly PlayerId[],
+): Pick<Changeover, 'on' | 'off'> {
+  const steps = new Set(stepsOff)
+  const came = new Set(on.map(({ playerId }) => playerId))
+  return {
+    on: on.filter(({ playerId }) => !steps.has(playerId)),
+    off: [...off, ...stepsOff.filter((playerId) => !came.has(playerId))],
+  }
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { DesignRound } from '#practice/design'
-import { pointsOf, sized, sizeWords } from '#ui/pitch/choice-size'
+import { pointsOf, sized, sizeWords, withoutSteppingOff } from '#ui/pitch/choice-size'
 import { area } from '../../support/pitch-builder'
 
 const had = (playerId: string, attack: number, defend = 0) => ({
@@ -21,6 +21,13 @@ describe('a size that is chosen', () => {
       stations: [area('a/c'), area('d/e')],
       stepsOff: ['b'],
     })
+  })
+
+  it('lets nobody come on who steps off for it', () => {
+    const on = ['a', 'b'].map((playerId) => ({ playerId, station: 0, role: 'attack' as const }))
+    const changes = withoutSteppingOff({ on, off: ['z'] }, ['b', 'c'])
+    expect(changes.on.map(({ playerId }) => playerId)).toEqual(['a'])
+    expect(changes.off).toEqual(['z', 'c'])
   })
 
   it('is worth what it says to the attackers, and what the ending says to the defenders', () => {
