@@ -178,7 +178,7 @@ function branch(state: State, root: Generated): void {
   let unresolved = Number.POSITIVE_INFINITY
   const open: BranchNode[] = [{ part: generation.part, bound: root.bound, generated: root }]
   for (let visited = 0; open.length > 0; visited += 1) {
-    const least = open.reduce((one, node, at) => (node.bound < (open[one]?.bound ?? 0) ? at : one), 0)
+    const least = bestOpen(open)
     const [node] = open.splice(least, 1)
     if (!node) return
     raiseBound(state, Math.min(node.bound, unresolved))
@@ -188,16 +188,31 @@ function branch(state: State, root: Generated): void {
     for (const part of halves) {
       enterPart(generation, part)
       const enough = enoughFor(state)
-      const generated = generateColumns(generation, { ...limits, enough })
+      const generated = generateColumns(generation, { ...limits, enough, mostRounds: 60 })
       const bound = Math.max(node.bound, generated.bound)
       // Cut short by the clock: what is known of the parent holds.
       open.push({ part, bound, generated })
       if (bound >= enough) open.pop()
       else if (!limits.mayGoOn()) continue
-      else if (visited % nodesPerDive === 0 || isWhole(generated)) drawPlans(state, generated, laterDraws)
+      else if (isWhole(generated)) drawPlans(state, generated, 1)
+      else if (visited % nodesPerDive === 0) lookFromNode(state, generated, visited)
     }
   }
   raiseBound(state, unresolved)
+}
+
+/** The node with the least bound; of several the last, which is the deepest, so that a plan comes of it soon. */
+function bestOpen(open: readonly BranchNode[]): number {
+  return open.reduce((best, { bound }, at) => {
+    const least = open[best]?.bound ?? 0
+    return bound <= least + hair * Math.max(1, Math.abs(least)) ? at : best
+  }, 0)
+}
+
+/** Plans from a node: drawn, or by a dive now and then. */
+function lookFromNode(state: State, generated: Generated, visited: number): void {
+  if (visited % (2 * nodesPerDive) === 0) diveFrom(state, generated)
+  else drawPlans(state, generated, laterDraws)
 }
 
 function isWhole({ values }: Generated): boolean {
