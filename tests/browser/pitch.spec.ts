@@ -264,3 +264,65 @@ test('a new build takes the place of the old one whole, with what is not sent ye
   await expect(page.getByRole('button', { name: /^Thistle/ })).toBeVisible()
   between.end()
 })
+
+test('somebody leaves in the middle of a ball and another goes in; out for today takes a held press, and so does taking it back', async ({
+  browser,
+}) => {
+  const context = await newPhone(browser)
+  const page = await atThePitch(context, 'Samir')
+  const dialog = page.getByRole('dialog')
+  const hold = async (name: RegExp) => {
+    const box = await dialog.getByRole('button', { name }).boundingBox()
+    if (!box) throw new Error('nothing to hold')
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2)
+    await page.mouse.down()
+    await expect(dialog.getByRole('alertdialog')).toBeVisible()
+    await page.mouse.up()
+  }
+  await page.getByRole('button', { name: /: begin$|^Begin with/ }).tap()
+  await screen(page, 'More').tap()
+  await page.getByRole('button', { name: 'One ball at a time' }).tap()
+  await screen(page, 'Now').tap()
+  await page.getByRole('button', { name: 'Start ball 1' }).tap()
+  const ball = page.getByRole('region', { name: /^Playing: ball 1/ })
+  const placed = await ball.getByRole('listitem').allInnerTexts()
+  const [leaver = ''] = placed
+  await ball.getByRole('button', { name: leaver, exact: true }).tap()
+  await dialog.getByRole('button', { name: 'Gone' }).tap()
+  await expect(dialog.getByText(`Who goes in for ${leaver}?`)).toBeVisible()
+  const instead = dialog.getByRole('listitem').first()
+  const substitute = ((await instead.textContent()) ?? '').trim()
+  await instead.getByRole('button').tap()
+  await expect(ball.getByRole('listitem')).toHaveCount(placed.length)
+  await expect(ball.getByRole('button', { name: substitute, exact: true })).toBeVisible()
+  await expect(ball.getByRole('button', { name: leaver, exact: true })).toBeHidden()
+
+  // A short tap does nothing.
+  await ball.getByRole('button', { name: substitute, exact: true }).tap()
+  await dialog.getByRole('button', { name: /^Out for today/ }).tap()
+  await expect(dialog.getByRole('alertdialog')).toBeHidden()
+  await hold(/^Out for today/)
+  await expectGoodPage(page)
+  await dialog.getByRole('button', { name: 'Yes, out for today' }).tap()
+  const nobody = dialog.getByRole('button', { name: 'Nobody' })
+  if (await nobody.isVisible()) await nobody.tap()
+  await expect(ball.getByRole('button', { name: substitute, exact: true })).toBeHidden()
+  await screen(page, 'Who is here').tap()
+  const entry = page
+    .getByRole('main')
+    .getByRole('button', { name: `${substitute} out for today`, exact: true })
+  await entry.tap()
+  await expect(dialog.getByRole('button', { name: /^Here/ })).toBeHidden()
+  await hold(/^Take back/)
+  await dialog.getByRole('button', { name: 'No', exact: true }).tap()
+  await dialog.getByRole('button', { name: 'Back', exact: true }).tap()
+  await expect(entry).toBeVisible()
+  await entry.tap()
+  await hold(/^Take back/)
+  await dialog.getByRole('button', { name: 'Yes, by mistake' }).tap()
+  await expect(
+    page.getByRole('main').getByRole('button', { name: `${substitute} here`, exact: true }),
+  ).toBeVisible()
+  await expect(page.getByText(/^All sent/)).toBeVisible({ timeout: 20_000 })
+  await expectSameInBook(page)
+})
