@@ -33,6 +33,13 @@ export function withRoundMore(grid: PracticeGrid): PracticeGrid {
   const number = nextColumnNumber(grid)
   const last = grid.columns.findLast((column) => !column.isFreeGame) ?? plainColumn(number, null)
   const title = `Round ${grid.columns.length + 1}`
-  const own = { id: `c${number}`, title, startsAt: null, continuesWait: false, continuesTurn: false, chosenBy: null }
+  const own = {
+    id: `c${number}`,
+    title,
+    startsAt: null,
+    continuesWait: false,
+    continuesTurn: false,
+    chosenBy: null,
+  }
   return insertColumn(grid, grid.columns.length, { ...last, ...own })
 }
