@@ -1,6 +1,8 @@
 import 'server-only'
 import { AppError } from '#common/app-error'
+import type { Day } from '#common/time'
 import type { Author } from '#data/author'
+import { dateOf } from '#data/days'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import { lockSession } from '#data/sessions'
@@ -72,6 +74,7 @@ export async function savePlan(
     plan: JSON.parse(JSON.stringify(plan)),
     madeById: by.personId,
     madeAt: by.at,
+    forgottenAt: null,
   }
   if (before)
     await tx.db.sessionPlan.update({
@@ -81,4 +84,42 @@ export async function savePlan(
     })
   else await tx.db.sessionPlan.createMany({ data: [{ clubId: tx.clubId, sessionId, ...row }] })
   return row.version
+}
+
+/** Puts in a plan's place what is left of it, and notes when. Another plan that was saved meanwhile stays. */
+export async function forgetInPlan(
+  tx: ClubTx,
+  {
+    sessionId,
+    version,
+    plan,
+    at,
+  }: Pick<StoredPlan, 'sessionId' | 'version' | 'plan'> & { readonly at: Date },
+): Promise<void> {
+  await tx.db.sessionPlan.updateMany({
+    where: { clubId: tx.clubId, sessionId, version },
+    data: { plan: JSON.parse(JSON.stringify(plan)), forgottenAt: at },
+  })
+}
+
+/** Sessions before a day that are written into the book, or of `lastDay` or before, whose plan has forgotten nothing yet. */
+export async function listPlansToForget(
+  tx: ClubTx,
+  { before, lastDay }: { readonly before: Day; readonly lastDay: Day },
+): Promise<readonly string[]> {
+  const rows = await tx.db.sessionPlan.findMany({
+    where: {
+      clubId: tx.clubId,
+      forgottenAt: null,
+      session: {
+        OR: [
+          { day: { lt: dateOf(before) }, written: { not: 'notWritten' } },
+          { day: { lte: dateOf(lastDay) } },
+        ],
+      },
+    },
+    select: { sessionId: true },
+    orderBy: { sessionId: 'asc' },
+  })
+  return rows.map(({ sessionId }) => sessionId)
 }

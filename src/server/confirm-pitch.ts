@@ -16,6 +16,7 @@ import type { PracticeEvent } from '#practice/event'
 import { eventsThatStand } from '#practice/replay'
 import { type Done, saved } from '#server/action'
 import { loadClubDay } from '#server/club-day'
+import { forgetTodayOf } from '#server/forget-today'
 import { loadTapped, registerToWrite, type TappedPractice, writeFromPitchDeed } from '#server/pitch-book'
 import { problemsOfRegister, writeRegister } from '#server/session-register'
 import { bringBookUpToDate, openForWriting } from '#server/session-writing'
@@ -53,7 +54,8 @@ export async function writeTapped(
   viewer: Viewer,
   { session, input, now }: Writing,
 ): Promise<Result<Done, Problem>> {
-  const closed = whyNotWritable(session, (await loadClubDay(tx, now)).today)
+  const { today } = await loadClubDay(tx, now)
+  const closed = whyNotWritable(session, today)
   if (closed) return refuse({ path: '', message: closed })
   const tapped = await loadTapped(tx, session)
   const register = registerToWrite(tapped)
@@ -71,7 +73,14 @@ export async function writeTapped(
     by,
   })
   if (done.isNew) await bringBookUpToDate(tx, session, now)
+  if (done.counts.written !== 'notWritten' && !isGoingOn(tapped, session.day === today))
+    await forgetTodayOf(tx, session.id, now)
   return accept({ message: 'Written. The season book has been brought up to date.' })
+}
+
+/** Written down while it is being played: its plan is needed still, and forgets the day after. */
+function isGoingOn({ state }: TappedPractice, isToday: boolean): boolean {
+  return isToday && state.status === 'running' && (state.live ?? state.next) !== null
 }
 
 type Deciding = {

@@ -8,6 +8,7 @@ import { listPeople } from '#data/people'
 import { listSessions, type Session } from '#data/sessions'
 import { listSquadCoaches, type SquadCoach } from '#data/squad-coaches'
 import { forgetGuestsWhenDue } from '#server/forget-guests'
+import { forgetTodayWhenDue } from '#server/forget-today'
 import { loadFrame } from '#server/page-frame'
 import { loadSquadSeason } from '#server/squad-season'
 import type { SquadId } from '#squad/squad'
@@ -28,6 +29,7 @@ export async function loadSessionList(viewer: Viewer, { squadId }: { readonly sq
   return inClub(viewer.clubId, async (tx) => {
     const { squad, season, today } = await loadSquadSeason(tx, viewer, { squadId })
     await forgetGuestsWhenDue(tx, { today })
+    await forgetTodayWhenDue(tx, { today })
     const sessions = await listSessions(tx, { squadId, from: season.firstDay, to: season.lastDay })
     const coaches = await listSquadCoaches(tx, squadId)
     const names = new Map((await listPeople(tx)).map(({ id, name }) => [id, name]))

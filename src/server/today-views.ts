@@ -17,6 +17,7 @@ import type { RoundToGive } from '#fairness/flags/round-cure'
 import type { PracticeDesign } from '#practice/design'
 import { longestRound } from '#practice/round-to-give'
 import { forgetGuestsWhenDue } from '#server/forget-guests'
+import { forgetTodayWhenDue } from '#server/forget-today'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
 import type { Player } from '#squad/player'
@@ -57,6 +58,7 @@ export async function loadToday(
   return inClub(viewer.clubId, async (tx) => {
     const of = await loadSquadSeason(tx, viewer, at)
     await forgetGuestsWhenDue(tx, of)
+    await forgetTodayWhenDue(tx, of)
     const { squad, season, today } = of
     const themes = await listThemes(tx)
     const sessions = await listSessions(tx, {

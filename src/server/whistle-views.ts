@@ -12,6 +12,7 @@ import { bookChanges } from '#pitch/book-changes'
 import { joinedDifferences } from '#pitch/joined-differences'
 import { eventsThatStand } from '#practice/replay'
 import { forgetGuestsWhenDue } from '#server/forget-guests'
+import { forgetTodayWhenDue } from '#server/forget-today'
 import { listJoinable } from '#server/join-guest'
 import { loadFrame } from '#server/page-frame'
 import { loadTapped, registerToWrite, type TappedPractice } from '#server/pitch-book'
@@ -40,6 +41,7 @@ export async function loadWhistle(
     demand(viewer, 'writeSession', { kind: 'squad', squadId })
     const of = await loadSquadSeason(tx, viewer, { squadId, now })
     await forgetGuestsWhenDue(tx, of)
+    await forgetTodayWhenDue(tx, of)
     const session = await getSessionOfSquad(tx, { squadId, sessionId })
     if (session.kind !== 'practice') throw new AppError('notFound', `session ${sessionId} is no practice`)
     const tapped = await loadTapped(tx, session)

@@ -16,6 +16,7 @@ import { changesOfGrid, type GridChanges } from '#practice/grid-changes'
 import { gridOfTurns, type WrittenTurn } from '#practice/grid-of-turns'
 import { type DecidedPractice, decidePractice, type PracticeEntry } from '#practice/practice-entry'
 import { eventsThatStand } from '#practice/replay'
+import { forgetTodayOf } from '#server/forget-today'
 import { type Cast, castOf, underBookIds } from '#server/session-cast'
 import type { PracticeInput } from '#server/session-input'
 import { problemsOfRegister, writeRegister } from '#server/session-register'
@@ -84,6 +85,7 @@ export async function saveWriting(
   await recordEvents(tx, { practices: [{ sessionId: session.id, events }], by })
   const written = wayOf(session, { way: input.way, turnCount: decided.turns.length })
   if (written !== session.written) await markWritten(tx, { sessionIds: [session.id], written, by })
+  if (written !== 'notWritten') await forgetTodayOf(tx, session.id, now)
   const voided = events.filter((event) => event.kind === 'void').length
   const detail = {
     written,

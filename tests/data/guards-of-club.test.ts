@@ -82,6 +82,16 @@ describe('what frames a club’s book, when it cannot be, is refused', () => {
     ['a due share on another agreement', 'Adjustment_dueShare_check', () => adjustment({ kind: 'sameSide' })],
     ['a due share above one', 'Adjustment_dueShare_check', () => adjustment({ dueShare: 1.01 })],
     [
+      'a first partner on another agreement',
+      'Adjustment_partner_check',
+      () => adjustment({ partnerId: ids.player }),
+    ],
+    [
+      'a player as its own first partner',
+      'Adjustment_partner_check',
+      () => adjustment({ kind: 'sameFirstPartner', dueShare: null, partnerId: ids.player }),
+    ],
+    [
       'an agreement that ends before it begins',
       'Adjustment_days_check',
       () => adjustment({ lastDay: '2026-09-09' }),

@@ -1,0 +1,26 @@
+import 'server-only'
+import type { Day } from '#common/time'
+import { recordAudit } from '#data/audit'
+import type { ClubTx } from '#data/in-club'
+import { findPlan, forgetInPlan, listPlansToForget } from '#data/session-plans'
+import { lastDayForgotten, withoutToday } from '#planning/forget-today'
+
+/** Takes out of a practice's plan what was set for its day alone, and what was agreed: it has been played. */
+export async function forgetTodayOf(tx: ClubTx, sessionId: string, at: Date): Promise<void> {
+  const stored = await findPlan(tx, sessionId)
+  if (stored) await forgetInPlan(tx, { ...stored, plan: withoutToday(stored.plan), at })
+}
+
+/**
+ * The same for every plan whose days are over: written into the book before today, or 28 days old. Called where a club's
+ * pages are sure to pass; it writes only when there is something to take away.
+ */
+export async function forgetTodayWhenDue(tx: ClubTx, { today }: { readonly today: Day }): Promise<void> {
+  const sessionIds = await listPlansToForget(tx, { before: today, lastDay: lastDayForgotten(today) })
+  if (sessionIds.length === 0) return
+  const at = new Date()
+  for (const sessionId of sessionIds) await forgetTodayOf(tx, sessionId, at)
+  const detail = { plans: sessionIds.length, today }
+  const by = { personId: null, at }
+  await recordAudit(tx, { action: 'forgetToday', objectKind: 'club', objectId: tx.clubId, detail, by })
+}
