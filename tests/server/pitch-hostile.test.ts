@@ -87,8 +87,11 @@ describe('a helper', () => {
     expect((await send(at.sessionId, { deviceId: otherPhone, events: [mended] })).body.stored).toEqual([
       mended.id,
     ])
+    const here = tapped(6, { kind: 'register', playerId: a, state: 'here', secondAnswer: true })
+    const again = await send(at.sessionId, { deviceId: otherPhone, events: [here] })
+    expect(again.body.refused).toEqual([{ id: here.id, why: expect.stringMatching(/stays out/) }])
     askAs(at.club, 'coach')
-    expect((await send(at.sessionId, { events: [back] })).body.stored).toEqual([back.id])
+    expect((await send(at.sessionId, { events: [back, here] })).body.stored).toEqual([back.id, here.id])
   })
 
   it('that taps in the name of the coach’s phone is seen on that phone', async () => {
