@@ -1,4 +1,5 @@
-import type { Generated, Generation, Part, TotalRange } from '#solver/generate-columns'
+import type { Generated } from '#solver/generate-columns'
+import type { Generation, Part, TotalRange } from '#solver/generation'
 
 /** A part of all plans, with what is known of it. */
 export type BranchNode = {

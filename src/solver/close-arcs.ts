@@ -1,4 +1,5 @@
-import { arcCostsOf, type Generation, type PriceProof } from '#solver/generate-columns'
+import type { PriceProof } from '#solver/generate-columns'
+import { arcCostsOf, type Generation } from '#solver/generation'
 
 /**
  * Arcs that no plan cheaper than `value` has, by player and turn (1: closed), for all that the prices of a bound can

@@ -1,11 +1,5 @@
-import {
-  enterPart,
-  type Generated,
-  type Generation,
-  type GenerationLimits,
-  generateColumns,
-  type Part,
-} from '#solver/generate-columns'
+import { type Generated, type GenerationLimits, generateColumns } from '#solver/generate-columns'
+import { enterPart, type Generation, type Part } from '#solver/generation'
 import type { Timetable } from '#solver/timetable-rows'
 
 /** Timetables taken this much are kept all at once. */

@@ -6,13 +6,11 @@ import { dive } from '#solver/dive'
 import type { Fairest } from '#solver/fairest-plan'
 import {
   boundAtCenter,
-  enterPart,
   type Generated,
-  type Generation,
   type GenerationLimits,
   generateColumns,
-  openGeneration,
 } from '#solver/generate-columns'
+import { enterPart, type Generation, openGeneration } from '#solver/generation'
 import type { Solver } from '#solver/highs'
 import { planOfTimetables } from '#solver/plan-of-timetables'
 import { drawTimetables, keepersOf } from '#solver/round-timetables'

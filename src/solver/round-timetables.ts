@@ -1,5 +1,6 @@
 import type { Chance } from '#common/chance'
-import type { Generated, Generation } from '#solver/generate-columns'
+import type { Generated } from '#solver/generate-columns'
+import type { Generation } from '#solver/generation'
 import type { Timetable, TimetableRows } from '#solver/timetable-rows'
 
 const hair = 1e-7
