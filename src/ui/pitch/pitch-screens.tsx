@@ -50,7 +50,7 @@ export function PitchScreens(props: PitchScreensProps) {
   const isBegun = state.status !== 'notBegun'
   const [chosen, setChosen] = useState<PitchTab | null>(null)
   const tab = chosen ?? (isBegun ? 'now' : 'here')
-  const cast = castOf(state.plan, state.players)
+  const cast = castOf(state.plan, state.players, state.turns)
   useWakeLock(state.status === 'running')
   const shared = { state, cast, now, onDeeds }
   const listed = listedPlayers(state, pack)
