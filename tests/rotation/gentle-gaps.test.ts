@@ -12,17 +12,34 @@ describe('catching up gently', () => {
       const { problem, later } = gentleGaps(before)
       const due = fairSeconds(problem)
       problem.players.forEach(({ gap }, player) => {
-        for (const role of ['attack', 'defend'] as const) {
+        for (const role of ['attack', 'defend', 'rest'] as const) {
           const fair = due[player]?.[role] ?? 0
           expect(fair - gap[role]).toBeGreaterThanOrEqual(0.5 * fair - 1e-9)
           expect(fair - gap[role]).toBeLessThanOrEqual(1.5 * fair + 1e-9)
         }
         const old = before.players[player]?.gap ?? noSeconds
-        const sum = (own: typeof old) => own.attack + own.defend + own.keep + own.rest
-        expect(sum(gap)).toBeCloseTo(sum(old), 6)
-        expect(gap.attack + (later[player]?.attack ?? 0)).toBeCloseTo(old.attack, 6)
+        for (const role of ['attack', 'defend', 'keep', 'rest'] as const)
+          expect(gap[role] + (later[player]?.[role] ?? 0)).toBeCloseTo(old[role], 6)
+        expect(gap.keep).toBe(old.keep)
       })
     }
+  })
+
+  it('asks all others for only as much less as one who is far behind may get more', () => {
+    // Five players, five turns of 40 s, one attacker: 40 s are due to each, so 20 s may be caught up; 5 s from each other.
+    const players = ['a', 'b', 'c', 'd', 'e'].map((id) => ({ id, keeps: true }))
+    const plain = problemOf(smallRequest({ players, rounds: [aRound({ turns: 5 })] }))
+    const gaps = [-400, 100, 100, 100, 100]
+    const problem: RotationProblem = {
+      ...plain,
+      players: plain.players.map((own, index) => {
+        const attack = gaps[index] ?? 0
+        return { ...own, gap: { ...noSeconds, attack, rest: -attack } }
+      }),
+    }
+    const cut = gentleGaps(problem).problem.players.map(({ gap }) => gap)
+    expect(cut.map(({ attack }) => attack)).toEqual([-20, 5, 5, 5, 5])
+    expect(cut.map(({ rest }) => rest)).toEqual([20, -5, -5, -5, -5])
   })
 
   it('leaves a gap alone that one practice can close', () => {

@@ -56,7 +56,7 @@ export function RulesPart({ request, players, nameOf, onAsk }: RulesPartProps) {
       </div>
       <CheckBox
         label="Catch up gently"
-        hint="Nobody gets more than half as much again, or less than half, of an even share of attack or defence today; the rest carries over."
+        hint="Nobody is to get more than half as much again, or less than half, of an even share of attack, defence or waiting today, as near as the turns allow; the rest carries over."
         isTicked={rules.isGentle}
         onChange={(isGentle) => setRules({ isGentle })}
       />
