@@ -1,4 +1,5 @@
 import type { Seconds } from '#common/time'
+import { type LengthAsked, lengthAsked, lengthOfPractice } from '#pitch/length-of-practice'
 import { linesOfPlayers, presenceOfPlayers } from '#pitch/pitch-presence'
 import type { PitchState } from '#pitch/pitch-state'
 import { type PlayedTurn, playedTurns } from '#pitch/played-turns'
@@ -19,24 +20,29 @@ export type PitchBook = {
   readonly passes: readonly Passed[]
   /** `notWritten`: there is no turn, but perhaps a register. */
   readonly written: Extract<Written, TurnSource | 'notWritten'>
-  /** From the beginning to the stop; not stopped, what was known of it, but not less than was played; null: not known. */
+  /** See `lengthOfPractice`; null: not known. */
   readonly lengthSeconds: Seconds | null
+  /** What only the coach can say of its length; null: nothing. */
+  readonly lengthAsked: LengthAsked | null
   /** Where the register ends. */
   readonly lastSecond: Seconds
 }
 
 /**
  * The book of what was tapped. A turn that nobody ended in a practice that nobody stopped lasted as long as planned.
- * `lengthSeconds`: of the practice as far as was known before it; null: not known.
+ * `lengthSeconds`: of the practice as far as was known before it; null: not known. `answered`: as the coach says it was.
  */
 export function bookOfPitch(
   state: PitchState,
-  known: { readonly lengthSeconds: Seconds | null } = { lengthSeconds: null },
+  known: { readonly lengthSeconds: Seconds | null; readonly answered?: Seconds | null } = {
+    lengthSeconds: null,
+  },
 ): PitchBook {
   const played = withLiveTurn(state)
   const turns = turnsOfPitch(played, state)
   const lastEnd = played.at(-1)?.end ?? 0
-  const lengthSeconds = lengthOf(state, lastEnd, known.lengthSeconds)
+  const times = { stopped: stoppedAt(state), lastEnd, stated: known.lengthSeconds }
+  const lengthSeconds = lengthOfPractice({ ...times, answered: known.answered ?? null })
   const lastSecond = lengthSeconds ?? lastEnd
   const register = linesOfPlayers(state.players, lastSecond)
   const seen = new Set(register.map(({ playerId }) => playerId))
@@ -49,6 +55,7 @@ export function bookOfPitch(
     passes: passesOf(state, played).filter(({ playerId }) => seen.has(playerId)),
     written: writtenWay(played),
     lengthSeconds,
+    lengthAsked: lengthAsked(times, { hasRegister: state.isRegisterTaken }),
     lastSecond,
   }
 }
@@ -61,10 +68,8 @@ function withLiveTurn(state: PitchState): readonly PlayedTurn[] {
   return [...played, ...playedTurns([{ ...live.timed, end }], presence).turns]
 }
 
-function lengthOf({ beganAt, endedAt }: PitchState, lastEnd: Seconds, known: Seconds | null): Seconds | null {
-  const stopped = beganAt === null || endedAt === null ? 0 : Math.floor((endedAt - beganAt) / 1000)
-  if (stopped > 0) return stopped
-  return known === null ? null : Math.max(known, lastEnd)
+function stoppedAt({ beganAt, endedAt }: PitchState): Seconds | null {
+  return beganAt === null || endedAt === null ? null : Math.floor((endedAt - beganAt) / 1000)
 }
 
 /** As most of its turns were; of as many, the way that says less. */

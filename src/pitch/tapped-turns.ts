@@ -1,4 +1,5 @@
 import type { Seconds } from '#common/time'
+import { isForgotten } from '#pitch/length-of-practice'
 import type { AreaEnding } from '#pitch/pitch-event'
 import { secondAt } from '#pitch/pitch-times'
 import type { DecidedTaps } from '#pitch/play-taps'
@@ -23,8 +24,9 @@ export function tappedTurns(
     const next = following ? secondAt(beganAt, following.at) : null
     const own = ends.get(event.id) ?? []
     const tappedEnd = own.map(({ at }) => secondAt(beganAt, at)).find((second) => second > start) ?? null
-    const cut = earliest(next, stop)
     const asLong = start + (planned[index]?.seconds ?? 1)
+    // A turn that was left running when everybody went home lasted as planned.
+    const cut = earliest(next, stop !== null && isForgotten(stop, asLong) ? asLong : stop)
     const round = planned[index]?.round ?? null
     const over = overTaps
       .filter(({ deed }) => deed.kind === 'asPlanned' || round === null || deed.round >= round)

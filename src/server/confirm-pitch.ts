@@ -44,7 +44,9 @@ export async function confirmPitchOf(
 
 type Writing = {
   readonly session: Session
-  readonly input: Pick<ConfirmInput, 'cursor' | 'overTyped' | 'takenBack'>
+  /** Without `lengthMinutes` what is proposed of the length stands; null there: it was asked and not answered. */
+  readonly input: Pick<ConfirmInput, 'cursor' | 'overTyped' | 'takenBack'> &
+    Partial<Pick<ConfirmInput, 'lengthMinutes'>>
   readonly now: Date
 }
 
@@ -57,7 +59,10 @@ export async function writeTapped(
   const { today } = await loadClubDay(tx, now)
   const closed = whyNotWritable(session, today)
   if (closed) return refuse({ path: '', message: closed })
-  const tapped = await loadTapped(tx, session)
+  const { lengthMinutes = null } = input
+  const asked = await loadTapped(tx, session)
+  const isAnswered = asked.book.lengthAsked !== null && lengthMinutes !== null
+  const tapped = isAnswered ? await loadTapped(tx, session, { answered: lengthMinutes * 60 }) : asked
   const register = registerToWrite(tapped)
   const problems = await whyNotWritten(tx, { tapped, register, input })
   if (problems.length > 0) return refuse(...problems)
@@ -95,6 +100,8 @@ async function whyNotWritten(tx: ClubTx, { tapped, register, input }: Deciding):
   const say = (message: string): readonly Problem[] => [{ path: '', message }]
   if (input.cursor !== null && input.cursor !== tapped.cursor)
     return say('More was tapped since this page was opened. It stands below now: look at it, then write.')
+  if (book.lengthAsked && input.lengthMinutes === null)
+    return [{ path: 'lengthMinutes', message: 'is not known: write how many minutes the practice was' }]
   if (book.turns.length === 0 && register.length === 0)
     return say('Nothing was tapped of this practice: there is nothing to write.')
   const tooLong = whyTooLong(book)

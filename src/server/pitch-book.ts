@@ -1,4 +1,5 @@
 import 'server-only'
+import type { Seconds } from '#common/time'
 import { type AuditEntry, listDeedsOn } from '#data/audit'
 import { listJoined } from '#data/guests'
 import type { ClubTx } from '#data/in-club'
@@ -45,7 +46,12 @@ export type TappedPractice = {
 /** When the practice went into the book last, and up to which event. */
 export type LastWrite = { readonly at: Date; readonly byName: string | null; readonly upTo: number }
 
-export async function loadTapped(tx: ClubTx, session: Session): Promise<TappedPractice> {
+/** `answered`: how long the coach says that the practice was, in seconds; null: not said. */
+export async function loadTapped(
+  tx: ClubTx,
+  session: Session,
+  { answered = null }: { readonly answered?: Seconds | null } = {},
+): Promise<TappedPractice> {
   const before = await loadPractice(tx, session.id)
   const plan = (await findPlan(tx, session.id))?.plan ?? null
   const { events, cursor } = await listPitchEvents(tx, { sessionId: session.id })
@@ -54,7 +60,7 @@ export async function loadTapped(tx: ClubTx, session: Session): Promise<TappedPr
   const guestIds = new Set(events.flatMap(({ deed }) => (deed.kind === 'guest' ? [deed.playerId] : [])))
   const joined = await listJoined(tx, [...guestIds])
   const state = foldPitch(plan, players, events, marksInBook(before.register, new Set(joined.values())))
-  const book = underJoinedIds(bookOfPitch(state, { lengthSeconds: session.lengthSeconds }), joined)
+  const book = underJoinedIds(bookOfPitch(state, { lengthSeconds: session.lengthSeconds, answered }), joined)
   const deeds = await listDeedsOn(tx, {
     objectId: session.id,
     actions: [writeFromPitchDeed, joinGuestDeed],

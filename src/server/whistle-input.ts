@@ -3,6 +3,8 @@ import { z } from 'zod'
 import { planLimits } from '#exchange/practice-plan-json'
 import { sessionOfSquad } from '#server/session-input'
 
+const dayMinutes = 24 * 60
+
 const ids = z.union([z.uuid().transform((id) => [id]), z.array(z.uuid()).max(planLimits.players)]).default([])
 
 /** What a coach who writes a practice into the book saw on the page, and answered. */
@@ -11,6 +13,16 @@ export const confirmInput = sessionOfSquad.extend({
   version: z.string().max(200),
   /** Up to which tap the page knew; null: it does not matter. */
   cursor: z.coerce.number('reload the page').int().min(0).nullable().default(null),
+  /** How long the practice was, where nothing that was tapped says so; null: not answered. */
+  lengthMinutes: z.preprocess(
+    (value) => (value === '' || value === undefined ? null : value),
+    z.coerce
+      .number('write a whole number of minutes, such as 75')
+      .int('write a whole number of minutes, such as 75')
+      .min(1, 'is no practice; write how many minutes it was, such as 75')
+      .max(dayMinutes, 'is longer than a day; write how many minutes it was, such as 75')
+      .nullable(),
+  ),
   /** What was tapped is to stand in the place of what was typed. */
   overTyped: z
     .literal('on')

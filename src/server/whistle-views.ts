@@ -67,6 +67,7 @@ export async function loadWhistle(
       takenBack: takenBackFromOut(before.register, register),
       plan: tapped.plan,
       absent: absentBefore(tapped),
+      length: book.lengthAsked,
       book: { ...book, register },
       after: { ...after, differences: joinedDifferences(after.differences, tapped.joined) },
       setAside: state.setAside,

@@ -112,6 +112,7 @@ describe('guests who were joined', () => {
       passes: [{ playerId: 'guest', role: 'keep' as const, lengthSeconds: 60 }],
       written: 'tapped' as const,
       lengthSeconds: 60,
+      lengthAsked: null,
       lastSecond: 60,
     }
     const joined = underJoinedIds(book, new Map([['guest', 'a']]))

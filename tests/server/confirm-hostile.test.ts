@@ -58,7 +58,7 @@ const says = (text: RegExp) => ({ status: 'refused', problems: [{ message: expec
 describe('taps with times that cannot be', () => {
   it.each([
     ['a phone in 1970', { kind: 'begin' }, 5000, /20,727 days/],
-    ['a stop in 2099', { kind: 'stop' }, Date.UTC(2099, 0, 1), /days.*clock of a phone was wrong/],
+    ['a stop in 2099', { kind: 'stop' }, Date.UTC(2099, 0, 1), /how many minutes the practice was/],
   ] as const)(
     '%s keep the practice out of the book, until they are taken back',
     async (_what, deed, when, why) => {

@@ -363,3 +363,37 @@ describe('a register taken before the practice', () => {
     expect(seated).toContain(e)
   })
 })
+
+describe('a practice whose length nobody tapped', () => {
+  const here = () =>
+    at.club.playerIds.map((playerId) => tapped(-5, { kind: 'register', playerId, state: 'here' }))
+  const minutes = (problem: RegExp) => ({
+    status: 'refused',
+    problems: [{ path: 'lengthMinutes', message: expect.stringMatching(problem) }],
+  })
+
+  it('with a stop in the morning is written as the coach says it was', async () => {
+    const events = wholePractice(at.club, plan).filter(({ deed }) => deed.kind !== 'stop')
+    await send(at.sessionId, { events: [...events, tapped(13 * 3600, { kind: 'stop' })] })
+    expect(await confirm()).toMatchObject(minutes(/how many minutes/))
+    expect(await confirm({ lengthMinutes: 'an hour' })).toMatchObject(minutes(/whole number of minutes/))
+    expect(await confirm({ lengthMinutes: '2000' })).toMatchObject(minutes(/longer than a day/))
+    expect((await book()).session).toMatchObject({ written: 'notWritten', lengthSeconds: null })
+    expect(await confirm({ lengthMinutes: '75' })).toMatchObject({ status: 'done' })
+    const { session, register } = await book()
+    expect(session.lengthSeconds).toBe(4500)
+    expect(register.every(({ to }) => to === 4500)).toBe(true)
+    expect(await confirm({ lengthMinutes: '75' })).toMatchObject({
+      message: expect.stringMatching(/Nothing new/),
+    })
+  })
+
+  it('with a register and no stop is not said to be nothing', async () => {
+    await send(at.sessionId, { events: [...here(), tapped(0, { kind: 'begin' })] })
+    expect(await confirm()).toMatchObject(minutes(/how many minutes/))
+    expect(await confirm({ lengthMinutes: '60' })).toMatchObject({ status: 'done' })
+    const { session, register } = await book()
+    expect(session).toMatchObject({ written: 'notWritten', lengthSeconds: 3600 })
+    expect(register.map(({ to }) => to)).toEqual(Array(5).fill(3600))
+  })
+})

@@ -1,7 +1,10 @@
+import type { LengthAsked } from '#pitch/length-of-practice'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
+import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
 import { Tick } from '#ui/page/tick'
+import { lengthQuestion, proposedMinutes } from '#ui/whistle/length-words'
 
 type ConfirmFormProps = {
   readonly squadId: string
@@ -12,14 +15,16 @@ type ConfirmFormProps = {
   readonly typed: { readonly byName: string | null; readonly time: string } | null
   /** Who was out for today in the book and is not in what was tapped. */
   readonly takenBack: readonly { readonly id: string; readonly name: string }[]
+  /** What has to be answered about how long it was; null: nothing. */
+  readonly length: LengthAsked | null
   readonly label: string
   readonly send: SendForm
 }
 
-const places = { overTyped: 'Typed by hand', takenBack: 'Out for today' }
+const places = { lengthMinutes: 'How long it was', overTyped: 'Typed by hand', takenBack: 'Out for today' }
 
 /** The one button that writes a practice into the book, with what must be answered before. */
-export function ConfirmForm({ typed, takenBack, label, send, ...sent }: ConfirmFormProps) {
+export function ConfirmForm({ typed, takenBack, length, label, send, ...sent }: ConfirmFormProps) {
   return (
     <ReplyForm
       send={send}
@@ -31,6 +36,21 @@ export function ConfirmForm({ typed, takenBack, label, send, ...sent }: ConfirmF
       {Object.entries(sent).map(([name, value]) => (
         <input key={name} type="hidden" name={name} value={value} />
       ))}
+      {length ? (
+        <div className="max-w-md">
+          <Field
+            name="lengthMinutes"
+            type="number"
+            inputMode="numeric"
+            label="How long it was, in minutes"
+            hint={lengthQuestion(length)}
+            min={1}
+            max={1440}
+            defaultValue={proposedMinutes(length) ?? ''}
+            required
+          />
+        </div>
+      ) : null}
       {typed ? (
         <Tick
           name="overTyped"

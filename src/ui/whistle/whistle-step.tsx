@@ -1,3 +1,4 @@
+import type { LengthAsked } from '#pitch/length-of-practice'
 import type { PracticePlan } from '#planning/practice-plan'
 import type { SendForm } from '#ui/entry/send-form'
 import { formatTime } from '#ui/format-time'
@@ -29,6 +30,8 @@ export type WhistleStepProps = {
   readonly plan: PracticePlan | null
   /** Of those planned for, whom the register that was taken beforehand has not. */
   readonly absent: readonly string[]
+  /** What has to be answered about how long it was; null: nothing. */
+  readonly length: LengthAsked | null
   readonly hasTurns: boolean
   readonly hasRegister: boolean
   readonly nameOf: (playerId: string) => string
@@ -87,6 +90,7 @@ function Confirm({ label, ...props }: WhistleStepProps & { readonly label: strin
       cursor={cursor}
       typed={typed && { byName: typed.byName, time: formatTime(typed.at, props.timeZone) }}
       takenBack={takenBack.map((id) => ({ id, name: nameOf(id) }))}
+      length={props.length}
       label={label}
       send={props.confirm}
     />
@@ -94,7 +98,9 @@ function Confirm({ label, ...props }: WhistleStepProps & { readonly label: strin
 }
 
 function NothingTapped(props: WhistleStepProps & { readonly byHand: React.ReactNode }) {
-  const { squadId, sessionId, plan, typed, hasRegister, nameOf } = props
+  const { squadId, sessionId, plan, typed, nameOf } = props
+  // Of a practice of unknown length no register can be shown yet, though one was tapped.
+  const hasRegister = props.hasRegister || props.length !== null
   if (typed) {
     return (
       <section className="space-y-3">
