@@ -1,8 +1,8 @@
 import { closeDatabase, openDatabase } from '#data/database'
 import { loadDemoClub } from './load-demo-club'
 
-/** Enough to prove most plans of a practice, or nearly; a second or two. */
-const workLimit = 400
+/** Enough to prove the plans and to smooth them; two or three seconds each. */
+const workLimit = 2_000
 
 /** Run as `tsx --conditions=react-server seeds/load-demo.ts` with DATABASE_URL, the owner's address, in the environment. */
 async function main(): Promise<void> {
