@@ -1,15 +1,10 @@
 import { z } from 'zod'
 import { type Adaptation, adaptationKinds, type DesignChange } from '#practice/adaptation'
 import type { DesignRound, DesignSides } from '#practice/design'
+import { practiceLimits } from '#practice/practice-size'
 
-/** More than any practice has; what is larger is a mistake, or meant to be a burden. */
+/** What is larger is a mistake, or meant to be a burden. Sizes of a practice are those of practice-size.ts. */
 export const designLimits = {
-  rounds: 12,
-  turns: 60,
-  turnSeconds: 7200,
-  gapSeconds: 1800,
-  areas: 9,
-  places: 30,
   sizes: 12,
   endings: 12,
   conditions: 12,
@@ -19,7 +14,7 @@ export const designLimits = {
   title: 120,
 } as const
 
-const places = z.int().min(0).max(designLimits.places)
+const places = z.int().min(0).max(practiceLimits.places)
 const text = z.string().max(designLimits.letters)
 const title = z.string().max(designLimits.title)
 const points = z.number().min(0).max(99)
@@ -36,10 +31,10 @@ const ending = z.strictObject({
 /** Form only: what makes no sense in it is for `designFaults` of #practice/design-faults to say. */
 export const designRoundShape: z.ZodType<DesignRound> = z.strictObject({
   title,
-  turnCount: z.int().min(0).max(designLimits.turns),
-  turnSeconds: z.int().min(0).max(designLimits.turnSeconds),
-  gapSeconds: z.int().min(0).max(designLimits.gapSeconds),
-  stations: z.array(shape).max(designLimits.areas),
+  turnCount: z.int().min(0).max(practiceLimits.turnCount),
+  turnSeconds: z.int().min(0).max(practiceLimits.turnSeconds),
+  gapSeconds: z.int().min(0).max(practiceLimits.gapSeconds),
+  stations: z.array(shape).max(practiceLimits.areas, `at most ${practiceLimits.areas} areas`),
   isUntilDead: z.boolean().optional(),
   keepersStay: z.boolean().optional(),
   choice: z
@@ -54,7 +49,9 @@ export const designRoundShape: z.ZodType<DesignRound> = z.strictObject({
   isFreeGame: z.boolean().optional(),
 })
 
-export const designRoundsShape = z.array(designRoundShape).max(designLimits.rounds)
+export const designRoundsShape = z
+  .array(designRoundShape)
+  .max(practiceLimits.rounds, `at most ${practiceLimits.rounds} rounds`)
 
 export const designSidesShape: z.ZodType<DesignSides | null> = z
   .strictObject({ names: z.tuple([title, title]), swap: z.enum(['never', 'eachRound']) })
@@ -63,9 +60,9 @@ export const designSidesShape: z.ZodType<DesignSides | null> = z
 const round = z
   .int()
   .min(0)
-  .max(designLimits.rounds - 1)
+  .max(practiceLimits.rounds - 1)
   .nullable()
-const more = z.int().min(-designLimits.places).max(designLimits.places)
+const more = z.int().min(-practiceLimits.places).max(practiceLimits.places)
 const times = z.number().min(0.1).max(10)
 
 const change: z.ZodType<DesignChange> = z.discriminatedUnion('what', [

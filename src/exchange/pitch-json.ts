@@ -1,11 +1,12 @@
 import { z } from 'zod'
 import type { Problem } from '#common/problem'
 import { designLimits } from '#exchange/design-json'
-import { planLimits, plannedTurnShape, stationsShape } from '#exchange/practice-plan-json'
+import { plannedTurnShape, stationsShape } from '#exchange/practice-plan-json'
 import { readShape } from '#exchange/shape-problems'
 import { nameProblem } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
 import type { AreaEnding, Deed, PitchEvent } from '#pitch/pitch-event'
+import { practiceLimits } from '#practice/practice-size'
 
 /** More than any practice has; what is larger is a mistake, or meant to be a burden. */
 export const pitchLimits = {
@@ -31,21 +32,21 @@ const playerId = z.uuid().toLowerCase()
 const turnPlace = z
   .int()
   .min(0)
-  .max(planLimits.turns - 1)
+  .max(practiceLimits.turns - 1)
 const roundPlace = z
   .int()
   .min(0)
-  .max(designLimits.rounds - 1)
+  .max(practiceLimits.rounds - 1)
 const side = z.union([z.literal(0), z.literal(1), z.literal('attack'), z.literal('defend')])
 const points = z.number().min(-99).max(99)
 const pointsOfRound = z.number().min(-9999).max(9999)
-const turns = z.array(plannedTurnShape).max(planLimits.turns)
+const turns = z.array(plannedTurnShape).max(practiceLimits.turns)
 
 const areaEnding: z.ZodType<AreaEnding> = z.strictObject({
   station: z
     .int()
     .min(0)
-    .max(designLimits.areas - 1),
+    .max(practiceLimits.areas - 1),
   endingId: z.string().max(80).nullable(),
   points,
   side: side.nullable(),
@@ -72,7 +73,7 @@ const shapes = {
   guest: z.strictObject({ kind: z.literal('guest'), playerId, name: guestName }),
   replan: z.strictObject({
     kind: z.literal('replan'),
-    fromTurn: z.int().min(0).max(planLimits.turns),
+    fromTurn: z.int().min(0).max(practiceLimits.turns),
     turns,
     sentence: z.string().max(1000),
   }),
@@ -82,7 +83,7 @@ const shapes = {
   turnEnd: z.strictObject({
     kind: z.literal('turnEnd'),
     start: uuid,
-    endings: z.array(areaEnding).max(designLimits.areas),
+    endings: z.array(areaEnding).max(practiceLimits.areas),
   }),
   points: z.strictObject({ kind: z.literal('points'), round: roundPlace, side, points: pointsOfRound }),
   choice: z.strictObject({
@@ -105,8 +106,8 @@ const shapes = {
     kind: z.literal('asPlanned'),
     turns,
     left: z
-      .array(z.strictObject({ playerId, afterTurn: z.int().min(0).max(planLimits.turns) }))
-      .max(planLimits.players)
+      .array(z.strictObject({ playerId, afterTurn: z.int().min(0).max(practiceLimits.turns) }))
+      .max(practiceLimits.players)
       .optional(),
   }),
   stop: z.strictObject({ kind: z.literal('stop') }),

@@ -1,39 +1,35 @@
 import { z } from 'zod'
-import { designLimits, designRoundsShape, designSidesShape } from '#exchange/design-json'
+import { designRoundsShape, designSidesShape } from '#exchange/design-json'
 import type { AgreedToday, PlanLock, PlannedPlayer, PlannedTurn, PracticePlan } from '#planning/practice-plan'
+import { practiceLimits } from '#practice/practice-size'
 import type { Station } from '#practice/turn'
 import { rotationColumns } from '#rotation/problem'
 
-/** More than any practice has; what is larger is a mistake, or meant to be a burden. */
-export const planLimits = {
-  players: 60,
-  turns: 200,
-  pairs: 100,
-  locks: 2000,
-} as const
+/** What is larger is a mistake, or meant to be a burden. Sizes of a practice are those of practice-size.ts. */
+const planLimits = { pairs: 100, locks: 2000 } as const
 
 const dayLong = 24 * 3600
 const id = z.string().min(1).max(80)
 const title = z.string().max(200)
 
-const playerIds = z.array(id).max(designLimits.places)
+const playerIds = z.array(id).max(practiceLimits.places)
 
 export const stationsShape: z.ZodType<readonly Station[]> = z
   .array(z.strictObject({ attack: playerIds, defend: playerIds, keep: playerIds }))
-  .max(designLimits.areas)
+  .max(practiceLimits.areas)
 
 /** One turn with its places, in a plan or in what is tapped at the pitch. */
 export const plannedTurnShape: z.ZodType<PlannedTurn> = z.strictObject({
   round: z
     .int()
     .min(0)
-    .max(designLimits.rounds - 1),
+    .max(practiceLimits.rounds - 1),
   seconds: z.int().min(1).max(dayLong),
   gapSeconds: z.int().min(0).max(dayLong),
   stations: stationsShape,
 })
 
-const turnNumber = z.int().min(1).max(planLimits.turns)
+const turnNumber = z.int().min(1).max(practiceLimits.turns)
 const gap = z.number().min(-1e7).max(1e7)
 
 const agreed: z.ZodType<AgreedToday> = z.strictObject({
@@ -51,7 +47,7 @@ const player: z.ZodType<PlannedPlayer> = z.strictObject({
   present: z.array(z.tuple([turnNumber, turnNumber])).max(40),
   notInGoal: z.boolean(),
   waitsAfterEachTurn: z.boolean(),
-  mostTurns: z.int().min(0).max(planLimits.turns).nullable(),
+  mostTurns: z.int().min(0).max(practiceLimits.turns).nullable(),
   gap: z.strictObject(
     Object.fromEntries(rotationColumns.map((column) => [column, gap])) as Record<
       (typeof rotationColumns)[number],
@@ -67,7 +63,7 @@ const lock: z.ZodType<PlanLock> = z.strictObject({
   place: z.union([
     z.literal('rest'),
     z.strictObject({
-      station: z.int().min(1).max(designLimits.areas),
+      station: z.int().min(1).max(practiceLimits.areas),
       role: z.enum(['attack', 'defend', 'keep']),
     }),
   ]),
@@ -89,9 +85,9 @@ export const practicePlanShape: z.ZodType<PracticePlan> = z.strictObject({
     rounds: designRoundsShape,
     changes: z.array(title).max(40).optional(),
   }),
-  players: z.array(player).max(planLimits.players),
+  players: z.array(player).max(practiceLimits.players, `at most ${practiceLimits.players} players`),
   rules: z.strictObject({
-    restLimit: z.int().min(1).max(planLimits.turns).nullable(),
+    restLimit: z.int().min(1).max(practiceLimits.turns).nullable(),
     isGentle: z.boolean(),
     keepsSides: z.boolean(),
     countsMatches: z.boolean().optional(),
@@ -100,12 +96,14 @@ export const practicePlanShape: z.ZodType<PracticePlan> = z.strictObject({
   mayMeet: pairs.optional(),
   together: pairs,
   locks: z.array(lock).max(planLimits.locks),
-  turns: z.array(plannedTurnShape).max(planLimits.turns),
+  turns: z
+    .array(plannedTurnShape)
+    .max(practiceLimits.turns, `at most ${practiceLimits.turns} turns in all rounds`),
   proof: z.strictObject({
     sentence: z.string().max(1000),
     value: z.number().min(0),
     bound: z.number().min(0),
     proven: z.boolean(),
-    restLimitUsed: z.int().min(1).max(planLimits.turns).nullable(),
+    restLimitUsed: z.int().min(1).max(practiceLimits.turns).nullable(),
   }),
 })

@@ -11,7 +11,7 @@ export function readShape<Shape extends z.ZodType>(
   value: unknown,
   at: JsonPath,
 ): { readonly value: z.output<Shape> | null; readonly problems: readonly Problem[] } {
-  const read = shape.safeParse(value, { reportInput: true })
+  const read = shape.safeParse(value, { reportInput: true, error: inOurWords })
   if (read.success) return { value: read.data, problems: [] }
   return { value: null, problems: read.error.issues.flatMap((issue) => problemsOfIssue(issue, at)) }
 }
@@ -32,9 +32,22 @@ function whatStands(input: unknown): string {
   return `is ${typeof input === 'string' ? quote(input) : String(input)}`
 }
 
+/** What would be right by a limit or a form that its shape has no words of its own for. */
+function inOurWords(issue: z.core.$ZodRawIssue): string | undefined {
+  if (issue.code === 'too_small') return `${issue.minimum}${unitOf(issue.origin)} or more`
+  if (issue.code === 'too_big') return `${issue.maximum}${unitOf(issue.origin)} or less`
+  return issue.code === 'invalid_type' || issue.code === 'invalid_value' ? undefined : 'another value'
+}
+
+function unitOf(origin: string | undefined): string {
+  if (origin === 'string') return ' letters'
+  return origin === 'array' ? ' in the list' : ''
+}
+
 const kinds: Readonly<Record<string, string>> = {
   string: 'text',
   number: 'a number',
+  int: 'a whole number',
   boolean: 'true or false',
   array: 'a list',
   object: 'an object',

@@ -6,6 +6,7 @@ import { plannedTurns, timetableOf } from '#planning/planned-turns'
 import type { PlanLock, PlanRequest, PracticePlan } from '#planning/practice-plan'
 import { otherHalf, problemOfRequest, withFreeGames } from '#planning/problem-of-request'
 import { quickPlan } from '#planning/quick-plan'
+import { requestSizeFaults } from '#planning/request-size'
 import { restLimitKept } from '#planning/rest-limit-kept'
 import { type Swap, swapPlaces } from '#planning/swap'
 import { turnFrames } from '#planning/turn-frames'
@@ -43,6 +44,8 @@ export function asAgreed(request: PlanRequest, shown: PracticePlan | null): Plan
 
 /** The plan that is there at once. */
 export function draftOf(request: PlanRequest): PlanDraft {
+  // What is larger than any practice is not worked out: `requestSizeFaults` says what is wrong with it.
+  if (requestSizeFaults(request).length > 0) return { request, made: null, clash: [] }
   const quick = quickPlan(request)
   if (!quick.ok) return { request, made: null, clash: quick.reasons }
   return { request, made: { ...quick.value, bound: 0, isSettled: false }, clash: [] }

@@ -1,6 +1,7 @@
 import type { Problem } from '#common/problem'
 import { type Adaptable, adaptDesign } from '#practice/adapt-design'
 import type { Adaptation, DesignChange } from '#practice/adaptation'
+import { sizeFaults } from '#practice/practice-size'
 import { roundFaults } from '#practice/round-faults'
 
 /** What makes no sense in an adaptation of this design: nothing said, nothing changed, or a round left that cannot be played. */
@@ -35,6 +36,8 @@ function timesOf(change: DesignChange): readonly number[] {
 /** A round that was in order and is not any more. */
 function leftUnplayable(design: Adaptable, adaptation: Adaptation): readonly Problem[] {
   const adapted = adaptDesign(design, adaptation)
+  const [tooLarge] = sizeFaults(design.rounds).length === 0 ? sizeFaults(adapted.rounds) : []
+  if (tooLarge) return [{ path: 'changes', message: `leaves rounds that ${tooLarge.message}` }]
   return design.rounds.flatMap((round, index) => {
     const after = adapted.rounds[index]
     const [fault] = after && roundFaults(round).length === 0 ? roundFaults(after) : []

@@ -2,6 +2,7 @@ import type { Problem } from '#common/problem'
 import { adaptationFaults } from '#practice/adaptation-faults'
 import type { DesignRound } from '#practice/design'
 import type { DesignSheet } from '#practice/design-sheet'
+import { sizeFaults } from '#practice/practice-size'
 import { roundFaults } from '#practice/round-faults'
 import { roundsThatRise } from '#practice/round-places'
 import { shapeText } from '#practice/shape-text'
@@ -21,6 +22,7 @@ export function designFaults(design: DraftDesign): readonly Problem[] {
     ...nameFaults(design),
     ...areaFaults(design),
     ...roundsFaults(design.rounds),
+    ...sizeFaults(design.rounds),
     ...halvesFaults(design),
     ...sidesFaults(design),
     ...design.adaptations.flatMap((adaptation, index) =>

@@ -1,6 +1,7 @@
 import type { Seconds } from '#common/time'
 import type { AreaShape } from '#practice/design'
 import type { Mark } from '#practice/grid-mark'
+import { practiceLimits } from '#practice/practice-size'
 import type { PlayerId } from '#squad/player'
 import type { ThemeId } from '#themes/theme'
 
@@ -44,10 +45,10 @@ export type CellPlace = { readonly row: number; readonly column: number }
 
 export const gridLimits = {
   columns: 300,
-  rows: 60,
-  turnCount: 60,
-  turnSeconds: 7200,
-  gapSeconds: 1800,
+  rows: practiceLimits.players,
+  turnCount: practiceLimits.turnCount,
+  turnSeconds: practiceLimits.turnSeconds,
+  gapSeconds: practiceLimits.gapSeconds,
   areas: 20,
 } as const
 

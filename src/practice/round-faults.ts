@@ -1,6 +1,6 @@
 import type { Problem } from '#common/problem'
 import type { DesignRound } from '#practice/design'
-import { gridLimits } from '#practice/grid'
+import { practiceLimits } from '#practice/practice-size'
 import { placesOf, placesOfAll } from '#practice/round-places'
 import { shapeText } from '#practice/shape-text'
 
@@ -37,11 +37,12 @@ export const hasTurns: Rule = ({ turnCount }) => {
     return [
       { path: 'turnCount', message: 'is a round without turns; 6 turns would be usual, 1 is the fewest' },
     ]
-  return wholeUpTo(gridLimits.turnCount, { path: 'turnCount', value: turnCount })
+  return wholeUpTo(practiceLimits.turnCount, { path: 'turnCount', value: turnCount })
 }
 
 export const turnsHaveLength: Rule = ({ turnSeconds, isUntilDead }) => {
-  if (turnSeconds >= 1) return wholeUpTo(gridLimits.turnSeconds, { path: 'turnSeconds', value: turnSeconds })
+  if (turnSeconds >= 1)
+    return wholeUpTo(practiceLimits.turnSeconds, { path: 'turnSeconds', value: turnSeconds })
   return [
     {
       path: 'turnSeconds',
@@ -54,7 +55,7 @@ export const turnsHaveLength: Rule = ({ turnSeconds, isUntilDead }) => {
 
 export const gapIsATime: Rule = ({ gapSeconds }) =>
   gapSeconds >= 0
-    ? wholeUpTo(gridLimits.gapSeconds, { path: 'gapSeconds', value: gapSeconds })
+    ? wholeUpTo(practiceLimits.gapSeconds, { path: 'gapSeconds', value: gapSeconds })
     : [{ path: 'gapSeconds', message: 'is no time; write seconds, such as 20, or 0 for none' }]
 
 function wholeUpTo(

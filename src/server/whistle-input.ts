@@ -1,11 +1,13 @@
 import 'server-only'
 import { z } from 'zod'
-import { planLimits } from '#exchange/practice-plan-json'
+import { practiceLimits } from '#practice/practice-size'
 import { sessionOfSquad } from '#server/session-input'
 
 const dayMinutes = 24 * 60
 
-const ids = z.union([z.uuid().transform((id) => [id]), z.array(z.uuid()).max(planLimits.players)]).default([])
+const ids = z
+  .union([z.uuid().transform((id) => [id]), z.array(z.uuid()).max(practiceLimits.players)])
+  .default([])
 
 /** What a coach who writes a practice into the book saw on the page, and answered. */
 export const confirmInput = sessionOfSquad.extend({
@@ -35,7 +37,7 @@ export type ConfirmInput = z.output<typeof confirmInput>
 
 const round = z.preprocess(
   (value) => (value === '' || value === undefined ? null : value),
-  z.coerce.number('choose one of the rounds').int().min(0).max(planLimits.turns).nullable(),
+  z.coerce.number('choose one of the rounds').int().min(0).max(practiceLimits.turns).nullable(),
 )
 
 /** The answer to one question after a practice that nobody tapped. */
@@ -49,7 +51,7 @@ export const asPlannedInput = sessionOfSquad.extend({
       (value) => (value === undefined ? [] : [value].flat().filter((text) => text !== '')),
       z
         .array(z.string().regex(/^[0-9a-f-]{36}:(\d{1,3}|none)$/, 'choose one of the rounds'))
-        .max(planLimits.players),
+        .max(practiceLimits.players),
     )
     .transform((texts) =>
       texts.map((text) => {

@@ -162,3 +162,33 @@ describe('what a squad cannot fill', () => {
     expect(castFaults([aRound(['8v8+2'], { isFreeGame: true })], cast(5, 0))).toEqual([])
   })
 })
+
+describe('a design larger than a practice', () => {
+  const turns = (count: number) => aRound(['2v1'], { turnCount: count })
+
+  it('is refused, with what would be right: turns together, rounds, areas', () => {
+    const tooLong = { ...aSheet(), rounds: [turns(60), turns(60), turns(60), turns(21)] }
+    expect(designFaults(tooLong)).toEqual([
+      { path: 'rounds', message: expect.stringMatching(/have 201 turns together.*200 at most/) },
+    ])
+    const tooMany = { ...aSheet(), rounds: Array.from({ length: 13 }, () => turns(1)) }
+    expect(pathsOf(designFaults(tooMany))).toEqual(['rounds'])
+    const areas = { ...aSheet(), rounds: [aRound(Array(10).fill('2v1'))] }
+    expect(designFaults(areas)).toEqual([
+      { path: 'rounds.0.stations', message: expect.stringMatching(/are 10.*9 at most/) },
+    ])
+  })
+
+  it('is no way to adapt one either', () => {
+    const change = { what: 'turns', round: null, secondsTimes: 1, countTimes: 3 } as const
+    const adaptation = { ...plainAdaptation('a'), title: 'Longer', why: 'More of it.', changes: [change] }
+    const sheet = {
+      ...aSheet(),
+      rounds: Array.from({ length: 5 }, () => turns(20)),
+      adaptations: [adaptation],
+    }
+    expect(designFaults(sheet)).toEqual([
+      { path: 'adaptations.0.changes', message: expect.stringMatching(/^leaves rounds that have 300 turns/) },
+    ])
+  })
+})

@@ -3,7 +3,10 @@
 import { useState } from 'react'
 import { isHeldByAgreement, isHeldFast } from '#planning/plan-draft'
 import type { PlannedPlayer } from '#planning/practice-plan'
+import { requestSizeFaults } from '#planning/request-size'
 import type { CellPlace } from '#practice/grid'
+import { placeOf } from '#ui/designs/form/draft'
+import { Problems } from '#ui/page/problems'
 import { PlanGridPart } from '#ui/planning/plan-grid-part'
 import type { NameOf, PlanningPolicy } from '#ui/planning/planning-types'
 import { ProofPart } from '#ui/planning/proof-part'
@@ -35,6 +38,15 @@ export function PlanResult({
   const { players } = request
   const [state, setChosen] = useState<Chosen | null>(null)
   const chosen = state?.players === players ? state : null
+  const tooLarge = requestSizeFaults(request)
+  if (tooLarge.length > 0)
+    return (
+      <Problems
+        title="This is more than a plan can be"
+        problems={tooLarge}
+        places={Object.fromEntries(tooLarge.map(({ path }) => [path, placeOf(path)]))}
+      />
+    )
   if (!made)
     return (
       <WaysOutPart request={request} clash={draft.clash} nameOf={nameOf} onTake={(way) => onAsk(() => way)} />

@@ -50,6 +50,7 @@ const plainFields: Readonly<Record<string, string>> = {
   areaLengthM: 'Length',
   areaWidthM: 'Width',
   rounds: 'Rounds',
+  players: 'Expected',
   note: 'Note',
 }
 
