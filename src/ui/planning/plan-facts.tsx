@@ -71,8 +71,10 @@ export function PlanFacts({ request, made, policy, nameOf }: PlanFactsProps) {
       </li>
       {keepers.map(({ playerId, turns: times, of }) => (
         <li key={playerId}>
-          {nameOf(playerId)} is in goal for most of the time, {times} of {counted(of, 'turn')}. “Not in goal
-          today” under “for today” gives it to others.
+          {nameOf(playerId)} is in goal for most of the time, {times} of {counted(of, 'turn')}.{' '}
+          {request.players.filter(({ keeps, notInGoal }) => keeps && !notInGoal).length > 1
+            ? '“Not in goal today” under “for today” gives it to others.'
+            : 'Nobody else who is expected may be in goal.'}
         </li>
       ))}
       {uneven.map(({ round, role, names }) => (
