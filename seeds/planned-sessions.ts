@@ -2,6 +2,7 @@ import { getDesign } from '#data/designs'
 import type { ClubTx } from '#data/in-club'
 import { savePlan } from '#data/session-plans'
 import { getSession } from '#data/sessions'
+import { withAgreements } from '#planning/agreed-today'
 import { withFreeGameForAll } from '#planning/free-game-for-all'
 import { designForDay, expectedPlayer } from '#planning/new-request'
 import { proofOfPlan } from '#planning/plan-proof'
@@ -49,7 +50,8 @@ export async function planDemoSessions(
     }
     const by = { personId: session.ledById, at: now }
     // Where a design asks for more goalkeepers than the squad has, its coach takes the nearest that works.
-    const everybody = withFreeGameForAll(request)
+    const agreementsOf = (playerId: string) => members.find(({ id }) => id === playerId)?.agreements ?? []
+    const everybody = withFreeGameForAll(withAgreements(request, agreementsOf))
     const [nearest] = waysOut(everybody, () => '')
     const plan = await worked(nearest?.request ?? everybody, workLimit)
     await savePlan(tx, { sessionId: session.id, plan, knownVersion: 0, by })
