@@ -5,6 +5,7 @@ import { asAgreed, draftOf, draftOfSaved, planOfDraft } from '#planning/plan-dra
 import { planFaults } from '#planning/plan-faults'
 import type { AgreedToday, PlanRequest, PracticePlan } from '#planning/practice-plan'
 import { problemOfRequest } from '#planning/problem-of-request'
+import { waitsTold } from '#planning/waits-told'
 import { waysOut } from '#planning/ways-out'
 import { fairSeconds } from '#rotation/fair-seconds'
 import { aFreeGame, aPlanRequest, aPlanRound, noGap, randomPlanRequest } from '../support/plan-builder'
@@ -136,6 +137,10 @@ describe('fewer turns by agreement', () => {
     const after = planned(withAgreed(request, { p1: { dueShare: 0.5 } }))
     expect(turnsOf(after, 'p1')).toBeLessThan(turnsOf(before, 'p1') - 1)
     expect(planFaults(after)).toEqual([])
+    const told = waitsTold(after, draftOfSaved(after)?.made?.plan ?? [])
+    expect(told.turns).toBe(1)
+    expect(told.byAgreement).toEqual([expect.objectContaining({ playerId: 'p1' })])
+    expect(told.longest?.playerId).not.toBe('p1')
     const others = after.players.map(({ playerId }) => pathOf(after, playerId).join('')).slice(1)
     expect(others.every((path) => !path.includes('WW'))).toBe(true)
   })

@@ -3,10 +3,10 @@ import { sayClosed } from '#planning/closes-today'
 import { longInGoal } from '#planning/long-in-goal'
 import { planBalance } from '#planning/plan-balance'
 import type { MadePlan } from '#planning/plan-draft'
-import { longestWaits, mixingOf } from '#planning/plan-measures'
+import { mixingOf } from '#planning/plan-measures'
 import type { PlanRequest } from '#planning/practice-plan'
 import { isInSides } from '#planning/side-lists'
-import { turnFrames } from '#planning/turn-frames'
+import { waitsTold } from '#planning/waits-told'
 import { goesTwice } from '#rotation/goes-twice'
 import { planValues } from '#rotation/plan-values'
 import { togetherTurns } from '#rotation/together-turns'
@@ -25,21 +25,12 @@ type PlanFactsProps = {
 /** What there is to know of a plan besides how fair it is: waits, changes, who is long in goal, who plays with whom. */
 export function PlanFacts({ request, made, policy, nameOf }: PlanFactsProps) {
   const facts = useMemo(() => {
-    const { rounds } = request.design
-    const waits = longestWaits(made.plan, { rounds, turns: turnFrames(rounds) })
-    const longest = waits.reduce(
-      (worst, wait, at) => (wait.seconds > (waits[worst]?.seconds ?? 0) ? at : worst),
-      0,
-    )
-    const turns = Math.max(0, ...waits.map((wait) => wait.turns))
     const mixing = mixingOf(made.plan)
     const values = planValues(made.problem, made.plan)
     const balances = planBalance(made.problem, { plan: made.plan, request })
     const closed = sayClosed(balances, request.rules.isGentle)
     return {
-      waits,
-      longest,
-      turns,
+      waits: waitsTold(request, made.plan),
       mixing,
       closed,
       changes: values.roleChanges,
@@ -47,9 +38,9 @@ export function PlanFacts({ request, made, policy, nameOf }: PlanFactsProps) {
       keepers: longInGoal(balances, policy.goalShareLimit),
     }
   }, [request, made, policy.goalShareLimit, nameOf])
-  const { uneven, keepers, mixing, changes, turns, waits, longest, closed } = facts
+  const { uneven, keepers, mixing, changes, closed } = facts
+  const { turns, longest, byAgreement } = facts.waits
   const asked = request.rules.restLimit
-  const wait = waits[longest]
   return (
     <ul className="list-disc space-y-1 pl-6 text-soft" data-part="facts">
       {closed.map((sentence) => (
@@ -58,8 +49,13 @@ export function PlanFacts({ request, made, policy, nameOf }: PlanFactsProps) {
       <li>
         {turns === 0
           ? 'Nobody waits at all.'
-          : `Nobody waits more than ${counted(turns, 'turn')} in a row${asked !== null && turns > asked ? `; ${counted(asked, 'turn')} was asked for` : ''}. Longest by the clock: ${durationText(wait?.seconds ?? 0)}, ${nameOf(request.players[longest]?.playerId ?? '')}.`}
+          : `Nobody waits more than ${counted(turns, 'turn')} in a row${asked !== null && turns > asked ? `; ${counted(asked, 'turn')} was asked for` : ''}. Longest by the clock: ${durationText(longest?.seconds ?? 0)}, ${nameOf(longest?.playerId ?? '')}.`}
       </li>
+      {byAgreement.map(({ playerId, turns: times }) => (
+        <li key={playerId}>
+          {nameOf(playerId)} waits up to {counted(times, 'turn')} in a row, since fewer turns are agreed.
+        </li>
+      ))}
       <li>
         {changes === 0
           ? 'Nobody changes between attack, defence and goal from one turn to the next inside a round.'
