@@ -285,6 +285,7 @@ test('somebody leaves in the middle of a ball and another goes in; out for today
   await screen(page, 'Now').tap()
   await page.getByRole('button', { name: 'Start ball 1' }).tap()
   const ball = page.getByRole('region', { name: /^Playing: ball 1/ })
+  await expect(ball.getByRole('listitem').first()).toBeVisible()
   const placed = await ball.getByRole('listitem').allInnerTexts()
   const [leaver = ''] = placed
   await ball.getByRole('button', { name: leaver, exact: true }).tap()
