@@ -1,4 +1,4 @@
--- Practice designs in full, plans of practices, what is tapped at the pitch, pairs, guests and helpers.
+-- Practice designs in full, plans of practices, what is tapped at the pitch, pairs, first partners, guests and helpers.
 
 CREATE TYPE "PairKind" AS ENUM ('apart', 'together');
 
@@ -14,6 +14,9 @@ ALTER TABLE "PracticeDesign"
 ALTER TABLE "Player"
     ADD COLUMN "guestSince" DATE,
     ADD COLUMN "joinedToId" UUID;
+
+-- With whom a player has the first turn of each practice, once a coach has said whom; until then nobody is named.
+ALTER TABLE "Adjustment" ADD COLUMN "partnerId" UUID;
 
 ALTER TABLE "TurnEvent" ADD COLUMN "continuesTurn" BOOLEAN NOT NULL DEFAULT false;
 
@@ -38,6 +41,7 @@ CREATE TABLE "SessionPlan" (
     "plan" JSONB NOT NULL,
     "madeById" UUID,
     "madeAt" TIMESTAMPTZ(3) NOT NULL,
+    "forgottenAt" TIMESTAMPTZ(3),
 
     CONSTRAINT "SessionPlan_pkey" PRIMARY KEY ("clubId","sessionId")
 );
@@ -73,9 +77,11 @@ CREATE TABLE "HelperPass" (
 CREATE INDEX "PlayerPair_clubId_squadId_idx" ON "PlayerPair"("clubId", "squadId");
 CREATE UNIQUE INDEX "PitchEvent_clubId_sessionId_seq_key" ON "PitchEvent"("clubId", "sessionId", "seq");
 CREATE INDEX "HelperPass_clubId_sessionId_idx" ON "HelperPass"("clubId", "sessionId");
+CREATE INDEX "AuditEntry_clubId_objectId_idx" ON "AuditEntry"("clubId", "objectId");
 
 ALTER TABLE "PracticeDesign" ADD CONSTRAINT "PracticeDesign_clubId_copiedFromId_fkey" FOREIGN KEY ("clubId", "copiedFromId") REFERENCES "PracticeDesign"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
 ALTER TABLE "Player" ADD CONSTRAINT "Player_clubId_joinedToId_fkey" FOREIGN KEY ("clubId", "joinedToId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "Adjustment" ADD CONSTRAINT "Adjustment_clubId_partnerId_fkey" FOREIGN KEY ("clubId", "partnerId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
 ALTER TABLE "PlayerPair" ADD CONSTRAINT "PlayerPair_clubId_squadId_fkey" FOREIGN KEY ("clubId", "squadId") REFERENCES "Squad"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
 ALTER TABLE "PlayerPair" ADD CONSTRAINT "PlayerPair_clubId_oneId_fkey" FOREIGN KEY ("clubId", "oneId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
 ALTER TABLE "PlayerPair" ADD CONSTRAINT "PlayerPair_clubId_otherId_fkey" FOREIGN KEY ("clubId", "otherId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
@@ -98,6 +104,9 @@ ALTER TABLE "PracticeDesign"
   ADD CONSTRAINT "PracticeDesign_copy_check" CHECK ("copiedFromId" <> id);
 ALTER TABLE "Player"
   ADD CONSTRAINT "Player_joined_check" CHECK ("joinedToId" IS NULL OR ("guestSince" IS NOT NULL AND "joinedToId" <> id));
+ALTER TABLE "Adjustment"
+  ADD CONSTRAINT "Adjustment_partner_check" CHECK (
+    "partnerId" IS NULL OR (kind = 'sameFirstPartner' AND "partnerId" <> "playerId"));
 ALTER TABLE "TurnEvent"
   ADD CONSTRAINT "TurnEvent_continues_check" CHECK (kind = 'turn' OR NOT "continuesTurn");
 ALTER TABLE "PlayerPair"
@@ -145,7 +154,7 @@ BEGIN
     ('KeepsChange', 'SELECT, INSERT'),
     ('Guardianship', 'SELECT, INSERT, DELETE'),
     ('SquadMembership', 'SELECT, INSERT, UPDATE ("firstDay", "lastDay")'),
-    ('Adjustment', 'SELECT, INSERT, UPDATE ("lastDay")'),
+    ('Adjustment', 'SELECT, INSERT, UPDATE ("lastDay", "partnerId")'),
     ('Theme', 'SELECT, INSERT, UPDATE (name, "parentId", "order", asks)'),
     ('ProgrammeEntry', 'SELECT, INSERT, UPDATE ("wishedShare"), DELETE'),
     ('PracticeDesign', 'SELECT, INSERT, UPDATE (name, "themeId", "areaLengthM", "areaWidthM", "areaUnit",
@@ -163,7 +172,7 @@ BEGIN
     ('FlagState', 'SELECT, INSERT, UPDATE (status, since, "isClosing", "gapSeconds", "toleranceSeconds", size, "sinceSessionId",
       detail, "acknowledgedById", "acknowledgedAt", "acknowledgedReason", "acknowledgedSize", "clearedAt")'),
     ('PlayerPair', 'SELECT, INSERT, UPDATE ("lastDay")'),
-    ('SessionPlan', 'SELECT, INSERT, UPDATE (version, plan, "madeById", "madeAt")'),
+    ('SessionPlan', 'SELECT, INSERT, UPDATE (version, plan, "madeById", "madeAt", "forgottenAt")'),
     ('PitchEvent', 'SELECT, INSERT'),
     ('HelperPass', 'SELECT, INSERT, UPDATE ("revokedAt")'),
     ('TermReview', 'SELECT, INSERT, UPDATE (answer, "answeredById", "answeredAt")'),
