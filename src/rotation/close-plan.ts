@@ -1,18 +1,15 @@
 import { chooseKeepers } from '#rotation/choose-keepers'
 import { owedSeconds } from '#rotation/first-plan'
 import { keeperChains } from '#rotation/keeper-chains'
-import { restLimitOf } from '#rotation/limits'
 import type { MayTake } from '#rotation/may-take'
-import { OwnLimits } from '#rotation/own-limits'
-import { away, resting, roleIndexOf } from '#rotation/place'
+import { away, resting } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
 import type { RotationProblem } from '#rotation/problem'
-import { seatTurn } from '#rotation/seat-turn'
+import { seatAllTurns } from '#rotation/seat-all-turns'
 
 const keepOwed = 2
 /** Seconds² that a place other than before counts: more than any share of one turn. */
 const changed = 1e8
-const tooLong = 1e10
 
 /**
  * A plan as close to an older one as each turn by itself allows: places of those who are gone go to whoever is owed
@@ -40,49 +37,14 @@ export function closePlan(
     onDuty: () => {},
   })
   if ('impossibleRound' in choice) return null
-  return seatAll({ problem, mayTake, old, owed, duties: choice.duties })
-}
-
-function seatAll(asked: {
-  readonly problem: RotationProblem
-  readonly mayTake: MayTake
-  readonly old: RotationPlan
-  readonly owed: Float64Array
-  readonly duties: readonly ReadonlyMap<number, number>[]
-}): RotationPlan | null {
-  const { problem, mayTake, old, owed, duties } = asked
-  const runs = problem.players.map(({ restedBefore = 0 }) => restedBefore)
-  const limits = new OwnLimits(problem, duties)
-  const restLimits = problem.players.map((own) =>
-    problem.restLimit === null ? Number.POSITIVE_INFINITY : restLimitOf(own, problem.restLimit),
-  )
-  const plan: (readonly number[])[] = []
-  for (const [turn, { seconds }] of problem.turns.entries()) {
-    const keepers = duties[turn] ?? new Map<number, number>()
-    const places = seatTurn(problem, mayTake, {
-      turn,
-      keepers,
-      cost: (player, place) => {
-        if (keepers.has(player)) return 0
-        const before = old[turn]?.[player] ?? away
-        const other = place === before || (before === away && place === resting) ? 0 : changed
-        const own = owed[player * 4 + roleIndexOf(place)] as number
-        const beyond =
-          place === resting
-            ? Math.max(0, (runs[player] ?? 0) + 1 - (restLimits[player] ?? 0))
-            : limits.excess(player)
-        return other + (own - seconds) ** 2 - own ** 2 + tooLong * beyond
-      },
-    })
-    if (places === null) return null
-    plan.push(places)
-    places.forEach((place, player) => {
-      runs[player] = place === resting ? (runs[player] ?? 0) + 1 : 0
-      limits.book(turn, player, place)
-      if (place < resting) return
-      const index = player * 4 + roleIndexOf(place)
-      owed[index] = (owed[index] as number) - seconds
-    })
-  }
-  return plan
+  return seatAllTurns(problem, mayTake, {
+    restLimit: problem.restLimit,
+    duties: choice.duties,
+    owed,
+    isDutyBooked: false,
+    besides: ({ turn }, player, place) => {
+      const before = old[turn]?.[player] ?? away
+      return place === before || (before === away && place === resting) ? 0 : changed
+    },
+  })
 }

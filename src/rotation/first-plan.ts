@@ -1,17 +1,13 @@
 import { balanceDuties } from '#rotation/balance-duties'
-import { chooseKeepers, type KeeperDuties } from '#rotation/choose-keepers'
+import { chooseKeepers } from '#rotation/choose-keepers'
 import { fairSeconds } from '#rotation/fair-seconds'
-import { restLimitOf } from '#rotation/limits'
 import type { MayTake } from '#rotation/may-take'
-import { OwnLimits } from '#rotation/own-limits'
-import { resting, roleIndexOf } from '#rotation/place'
+import { resting } from '#rotation/place'
 import type { RotationPlan } from '#rotation/plan'
 import { type ColumnSeconds, type RotationProblem, seatRoles } from '#rotation/problem'
-import { seatTurn } from '#rotation/seat-turn'
+import { seatAllTurns } from '#rotation/seat-all-turns'
 
 const roleColumns = [...seatRoles, 'rest'] as const
-/** Whoever would rest too long is seated before anything else counts. */
-const tooLong = 1e10
 
 export type FirstPlanStyle = {
   /** How much a turn of waiting weighs against even shares: 0 only keeps to the limit, more goes by who waits longest. */
@@ -45,7 +41,15 @@ export function firstPlan(
     },
   })
   if ('impossibleRound' in choice) return null
-  return seatAll({ problem, mayTake, style, owed, duties: choice.duties })
+  const { waitingWeight, restLimit } = style
+  return seatAllTurns(problem, mayTake, {
+    restLimit,
+    duties: choice.duties,
+    owed,
+    isDutyBooked: true,
+    besides: ({ seconds, run, beyond }, _player, place) =>
+      place === resting && beyond === 0 ? waitingWeight * seconds ** 2 * (run + 1) ** 2 : 0,
+  })
 }
 
 /**
@@ -62,55 +66,6 @@ function owedKeeping(problem: RotationProblem, owed: Float64Array): readonly num
 /** What another `seconds` add to the square of what is still owed. */
 function dutyCost(owed: number, seconds: number): number {
   return (owed - seconds) ** 2 - owed ** 2
-}
-
-function seatAll(asked: {
-  readonly problem: RotationProblem
-  readonly mayTake: MayTake
-  readonly style: FirstPlanStyle
-  readonly owed: Float64Array
-  readonly duties: KeeperDuties
-}): RotationPlan | null {
-  const { problem, mayTake, style, owed, duties } = asked
-  const runs = problem.players.map(({ restedBefore = 0 }) => restedBefore)
-  const limits = new OwnLimits(problem, duties)
-  const restLimits = problem.players.map((player) =>
-    style.restLimit === null ? Number.POSITIVE_INFINITY : restLimitOf(player, style.restLimit),
-  )
-  const plan: (readonly number[])[] = []
-  for (const [turn, { seconds }] of problem.turns.entries()) {
-    const keepers = duties[turn] ?? new Map<number, number>()
-    const places = seatTurn(problem, mayTake, {
-      turn,
-      keepers,
-      cost: (player, place) => {
-        // What keepers who stay owe has been counted when they were chosen.
-        if (keepers.has(player)) return 0
-        const cost = dutyCost(owed[player * 4 + roleIndexOf(place)] as number, seconds)
-        if (place > resting) return cost + tooLong * limits.excess(player)
-        return cost + waitingCost({ run: runs[player] ?? 0, limit: restLimits[player] ?? 0 }, seconds, style)
-      },
-    })
-    if (places === null) return null
-    plan.push(places)
-    places.forEach((place, player) => {
-      runs[player] = place === resting ? (runs[player] ?? 0) + 1 : 0
-      limits.book(turn, player, place)
-      if (place < resting || keepers.has(player)) return
-      const index = player * 4 + roleIndexOf(place)
-      owed[index] = (owed[index] as number) - seconds
-    })
-  }
-  return plan
-}
-
-function waitingCost(
-  { run, limit }: { readonly run: number; readonly limit: number },
-  seconds: number,
-  { waitingWeight }: FirstPlanStyle,
-): number {
-  if (run >= limit) return tooLong * (1 + run - limit)
-  return waitingWeight * seconds ** 2 * (run + 1) ** 2
 }
 
 /** What each player is still to get of each role: fair share − gap, player by player, four roles each. */

@@ -7,8 +7,8 @@ import type { AgreedToday, PlanRequest, PracticePlan } from '#planning/practice-
 import { problemOfRequest } from '#planning/problem-of-request'
 import { waitsTold } from '#planning/waits-told'
 import { waysOut } from '#planning/ways-out'
-import { fairSeconds } from '#rotation/fair-seconds'
-import { aFreeGame, aPlanRequest, aPlanRound, noGap, randomPlanRequest } from '../support/plan-builder'
+import { fairSeconds, noSeconds } from '#rotation/fair-seconds'
+import { aFreeGame, aPlanRequest, aPlanRound, randomPlanRequest } from '../support/plan-builder'
 
 const nameOf = (id: string) => id.toUpperCase()
 
@@ -50,7 +50,7 @@ describe('one side all practice', () => {
       [-300, 'A'],
       [300, 'D'],
     ] as const) {
-      const own = { 2: { gap: { ...noGap, attack, defend: -attack } } }
+      const own = { 2: { gap: { ...noSeconds, attack, defend: -attack } } }
       const plan = planned(withAgreed(aPlanRequest({ own }), { p2: { sameSide: true } }))
       const roles = pathOf(plan, 'p2').map((place) => place[0])
       expect(roles.slice(0, 4).every((role) => [first, 'K', 'W'].includes(role ?? ''))).toBe(true)

@@ -10,9 +10,10 @@ import { isSamePlan } from '#planning/same-plan'
 import { shortNames } from '#planning/short-names'
 import { splitSides } from '#planning/split-sides'
 import { turnFrames } from '#planning/turn-frames'
+import { noSeconds } from '#rotation/fair-seconds'
 import { resting, seatPlace } from '#rotation/place'
 import { planValues } from '#rotation/plan-values'
-import { aFreeGame, aPlanRequest, aPlanRound, noGap, randomPlanRequest } from '../support/plan-builder'
+import { aFreeGame, aPlanRequest, aPlanRound, randomPlanRequest } from '../support/plan-builder'
 
 describe('what is said of a plan', () => {
   it('that nothing fairer is possible only where value and bound meet', () => {
@@ -53,7 +54,7 @@ describe('what is said of a plan', () => {
     const request = aPlanRequest({
       players: 4,
       rounds: [aPlanRound({ turnCount: 2, stations: [{ attack: 1, defend: 1, keep: 0 }] })],
-      own: { 1: { gap: { ...noGap, attack: -120 } }, 2: { gap: { ...noGap, attack: 120 } } },
+      own: { 1: { gap: { ...noSeconds, attack: -120 } }, 2: { gap: { ...noSeconds, attack: 120 } } },
     })
     const { made } = draftOf(request)
     const attack = seatPlace(0, 'attack')

@@ -1,18 +1,8 @@
 import type { PlannedPlayer, PlanRequest } from '#planning/practice-plan'
 import { turnFrames } from '#planning/turn-frames'
 import type { DesignRound } from '#practice/design'
-import type { ColumnSeconds } from '#rotation/problem'
+import { noSeconds } from '#rotation/fair-seconds'
 import { seededRandom } from './seeded-random'
-
-export const noGap: ColumnSeconds = {
-  attack: 0,
-  defend: 0,
-  keep: 0,
-  rest: 0,
-  outnumbering: 0,
-  level: 0,
-  outnumbered: 0,
-}
 
 /** Four turns of 40 s, two areas of two against one, a goalkeeper in the first. */
 export function aPlanRound(change: Partial<DesignRound> = {}): DesignRound {
@@ -59,7 +49,7 @@ export function aPlanRequest(
       notInGoal: false,
       waitsAfterEachTurn: false,
       mostTurns: null,
-      gap: noGap,
+      gap: noSeconds,
       ...own[index + 1],
     })),
     rules: { restLimit: 2, isGentle: false, keepsSides: false },
@@ -86,7 +76,7 @@ export function randomPlanRequest(seed: number): PlanRequest {
   const own: Record<number, Partial<PlannedPlayer>> = {}
   for (let player = 1; player <= players; player += 1) {
     const [attack, defend] = [random.whole(-10, 10) * 20, random.whole(-10, 10) * 20]
-    own[player] = { gap: { ...noGap, attack, defend, rest: -attack - defend } }
+    own[player] = { gap: { ...noSeconds, attack, defend, rest: -attack - defend } }
   }
   if (players > 10 && random.chance(0.4)) own[1] = { ...own[1], present: [[2, turns]] }
   if (players > 10 && random.chance(0.3)) own[2] = { ...own[2], mostTurns: random.whole(1, turns) }
