@@ -14,31 +14,12 @@ import { findSeasonOn } from '#data/seasons'
 import type { Session } from '#data/sessions'
 import { namesApart } from '#fairness/book/names-apart'
 import type { PlayerAgreement } from '#planning/agreed-today'
-import {
-  noSeason,
-  type SeasonColumn,
-  type SeasonOfPlayer,
-  seasonOf,
-  type ThemeShort,
-  themeShort,
-} from '#planning/season-gaps'
+import type { PlannablePlayer } from '#planning/plannable-player'
+import { noSeason, type SeasonColumn, seasonOf, type ThemeShort, themeShort } from '#planning/season-gaps'
 import { asOf } from '#squad/keeps-change'
 import type { PlayerId } from '#squad/player'
 import { isMemberOn } from '#squad/squad'
 import { waysWritten } from '#squad/written'
-
-/** A player who can be planned for, with what is carried in from the season. */
-export type PlannablePlayer = {
-  readonly id: string
-  readonly name: string
-  /** On the day of the practice. */
-  readonly keeps: boolean
-  readonly isMember: boolean
-  /** What was agreed and holds on the day of the practice. */
-  readonly agreements: readonly PlayerAgreement[]
-  /** From practices alone, and with matches as well. */
-  readonly season: { readonly practice: SeasonOfPlayer; readonly withMatches: SeasonOfPlayer }
-}
 
 export type PlanCast = {
   /** By name: the squad's, and whoever else is asked for. */

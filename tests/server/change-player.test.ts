@@ -23,6 +23,7 @@ import {
 import { loadPlayerBook } from '#server/player-views'
 import { loadPlayers } from '#server/players-views'
 import { rebuildSession } from '#server/rebuild'
+import { formOfFields as form } from '../support/form-of-fields'
 import { aRosterPlayer, enterSession } from '../support/test-club'
 import { type Asker, aClubForWriting, askAs, idle } from '../support/writing-club'
 
@@ -32,11 +33,6 @@ vi.mock('next/cache', () => ({ revalidatePath: () => {} }))
 
 const at = aClubForWriting()
 
-const form = (fields: Readonly<Record<string, string>>) => {
-  const data = new FormData()
-  for (const [name, value] of Object.entries(fields)) data.set(name, value)
-  return data
-}
 const ofPlayer = (index = 0) => ({ squadId: at.club.squadId, playerId: at.club.playerIds[index] as string })
 const today = '2026-10-01'
 

@@ -15,6 +15,7 @@ import type { Station } from '#practice/turn'
 import { rebuildSquad } from '#server/rebuild'
 import { refreshFlags } from '#server/refresh-flags'
 import { joinGuestToPlayer, writeFromPitch } from '#server/whistle-actions'
+import { formOfFields as form } from '../support/form-of-fields'
 import { otherPhone, phone, planIt, send, tapped, wholePractice } from '../support/pitch-club'
 import { type SeededRandom, seededRandom } from '../support/seeded-random'
 import { enterSession } from '../support/test-club'
@@ -30,12 +31,6 @@ beforeEach(async () => {
   plan = await planIt(at.club, at.sessionId)
 })
 
-const form = (fields: Readonly<Record<string, string | readonly string[]>>) => {
-  const data = new FormData()
-  for (const [name, values] of Object.entries(fields))
-    for (const value of [values].flat()) data.append(name, value)
-  return data
-}
 const confirmForm = async (sessionId: string, more: Readonly<Record<string, string | readonly string[]>>) =>
   form({
     squadId: at.club.squadId,

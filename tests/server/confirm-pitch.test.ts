@@ -11,6 +11,7 @@ import { checkPractice } from '#practice/checks/check-practice'
 import { eventsThatStand, replayPractice } from '#practice/replay'
 import { rebuildSession } from '#server/rebuild'
 import { writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
+import { formOfFields as form } from '../support/form-of-fields'
 import { kickOff, otherPhone, phone, planIt, send, tapped, wholePractice } from '../support/pitch-club'
 import { seededRandom } from '../support/seeded-random'
 import { enterSession } from '../support/test-club'
@@ -26,12 +27,6 @@ beforeEach(async () => {
   plan = await planIt(at.club, at.sessionId)
 })
 
-const form = (fields: Readonly<Record<string, string | readonly string[]>>) => {
-  const data = new FormData()
-  for (const [name, values] of Object.entries(fields))
-    for (const value of [values].flat()) data.append(name, value)
-  return data
-}
 type More = Readonly<Record<string, string | readonly string[]>>
 const place = async (sessionId = at.sessionId) => ({
   squadId: at.club.squadId,

@@ -21,6 +21,7 @@ import { loadWhistle } from '#server/whistle-views'
 import { isNameGone } from '#squad/guest'
 import { forgetGuestNames as forgetAtStart } from '../../src/boot/forget-guests.mjs'
 import { askAs as askDatabaseAs } from '../support/ask-as'
+import { formOfFields as form } from '../support/form-of-fields'
 import { fetchPack, otherPhone, planIt, send, tapped } from '../support/pitch-club'
 import { enterSession, ownerDatabase } from '../support/test-club'
 import { testDatabase } from '../support/test-database'
@@ -38,11 +39,6 @@ beforeEach(async () => {
   guestId = newId()
 })
 
-const form = (fields: Readonly<Record<string, string>>) => {
-  const data = new FormData()
-  for (const [name, value] of Object.entries(fields)) data.set(name, value)
-  return data
-}
 const place = () => ({ squadId: at.club.squadId, sessionId: at.sessionId })
 const confirm = async () => writeFromPitch(idle, form({ ...place(), version: await versionNow(at) }))
 const join = (playerId: string, more: Readonly<Record<string, string>> = {}) =>

@@ -13,6 +13,7 @@ import { writePractice } from '#server/session-actions'
 import { personOfSigned, signedPerson } from '#server/signed-person'
 import { midnightAfter } from '#server/today'
 import { findSignedIn } from '#server/viewer'
+import { formOfFields as form } from '../support/form-of-fields'
 import { askAsPerson, askWithCookie, cookieOptions, redirectOf } from '../support/next-request'
 import { fetchPack, planIt, send, tapped } from '../support/pitch-club'
 import { aClub, enterSession } from '../support/test-club'
@@ -27,11 +28,6 @@ const at = aClubForWriting()
 const address = 'https://book.example.org'
 const dayMs = 24 * 60 * 60 * 1000
 
-const form = (fields: Readonly<Record<string, string>>) => {
-  const data = new FormData()
-  for (const [name, value] of Object.entries(fields)) data.set(name, value)
-  return data
-}
 const place = () => ({ squadId: at.club.squadId, sessionId: at.sessionId })
 const makePass = () => makeHelperPass(idle, form(place()))
 const passes = () => at.club.run((tx) => listHelperPasses(tx, at.sessionId))

@@ -8,6 +8,7 @@ import type { PlannedTurn } from '#planning/practice-plan'
 import { makeHelperPass, takeBackHelperPass } from '#server/helper-actions'
 import { signedPass } from '#server/helper-secret'
 import { answerBatch } from '#server/pitch-door'
+import { formOfFields as form } from '../support/form-of-fields'
 import { askAsPerson, askWithCookie } from '../support/next-request'
 import { batchRequest, fetchPack, otherPhone, phone, planIt, read, send, tapped } from '../support/pitch-club'
 import { enterSession } from '../support/test-club'
@@ -21,11 +22,6 @@ const at = aClubForWriting()
 beforeEach(async () => {
   at.sessionId = await enterSession(at.club, { day: '2026-10-01' })
 })
-const form = (fields: Readonly<Record<string, string>>) => {
-  const data = new FormData()
-  for (const [name, value] of Object.entries(fields)) data.set(name, value)
-  return data
-}
 const place = () => ({ squadId: at.club.squadId, sessionId: at.sessionId })
 const eventsNow = async (sessionId = at.sessionId) =>
   (await at.club.run((tx) => listPitchEvents(tx, { sessionId }))).events

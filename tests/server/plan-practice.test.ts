@@ -13,11 +13,12 @@ import type { PracticePlan } from '#planning/practice-plan'
 import { findViewer } from '#server/find-viewer'
 import { addPlayerPair, endPlayerPair, savePracticePlan } from '#server/plan-actions'
 import { loadPlanPage, loadPlanSheet } from '#server/plan-views'
+import { formOfFields as form } from '../support/form-of-fields'
 import { askAsPerson, redirectOf } from '../support/next-request'
 import { send as sendTaps, tapped } from '../support/pitch-club'
 import { aPlanRequest, aPlanRound } from '../support/plan-builder'
 import { formOf } from '../support/typed-session'
-import { type Asker, aClubForWriting, askAs, idle, otherCoachId } from '../support/writing-club'
+import { type Asker, aClubForWriting, askAs, idle, personIdOf } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
 vi.mock('next/headers', () => import('../support/next-request'))
@@ -50,14 +51,7 @@ const stored = () => at.club.run((tx) => findPlan(tx, at.sessionId))
 const place = () => ({ squadId: at.club.squadId, sessionId: at.sessionId })
 
 async function viewerOf(who: Asker): Promise<Viewer> {
-  const { club, coach, headCoachId, guardianId } = at.club
-  const personId = {
-    coach: coach.personId,
-    headCoach: headCoachId,
-    otherCoach: otherCoachId,
-    guardian: guardianId,
-  }[who]
-  const viewer = await findViewer({ clubId: club.id, personId })
+  const viewer = await findViewer({ clubId: at.club.club.id, personId: personIdOf(at.club, who) })
   if (!viewer) throw new Error(`no ${who}`)
   return viewer
 }
@@ -225,11 +219,6 @@ describe('pairs of players', () => {
       lastDay: '2026-12-18',
     }
   })
-  const form = (fields: Record<string, string>) => {
-    const data = new FormData()
-    for (const [name, value] of Object.entries(fields)) data.set(name, value)
-    return data
-  }
   const pairs = () => at.club.run((tx) => listPairs(tx, { squadId: at.club.squadId, from: '2026-09-08' }))
 
   it('are noted without a reason, seen on the page by coaches, and ended', async () => {

@@ -52,14 +52,17 @@ function standStill({ club }: TestClub) {
 
 export type Asker = 'coach' | 'headCoach' | 'otherCoach' | 'guardian'
 
-export function askAs({ club, coach, headCoachId, guardianId }: TestClub, who: Asker): void {
-  const personId = {
+export function askAs(at: TestClub, who: Asker): void {
+  askAsPerson({ clubId: at.club.id, personId: personIdOf(at, who) })
+}
+
+export function personIdOf({ coach, headCoachId, guardianId }: TestClub, who: Asker): string {
+  return {
     coach: coach.personId,
     headCoach: headCoachId,
     otherCoach: otherCoachId,
     guardian: guardianId,
   }[who]
-  askAsPerson({ clubId: club.id, personId })
 }
 
 export const versionNow = ({ club, sessionId }: Written) => club.run((tx) => getVersion(tx, sessionId))

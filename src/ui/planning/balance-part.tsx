@@ -6,6 +6,7 @@ import { roles } from '#exposure/column'
 import { toleranceSeconds } from '#fairness/tolerance'
 import { type PlannedBalance, type PlannedFigure, planBalance } from '#planning/plan-balance'
 import type { MadePlan } from '#planning/plan-draft'
+import type { PlannablePlayer } from '#planning/plannable-player'
 import type { PlanRequest } from '#planning/practice-plan'
 import { noSeason, type SeasonFigure } from '#planning/season-gaps'
 import { balanceSpanSeconds } from '#ui/figures/balance-geometry'
@@ -13,7 +14,7 @@ import { differenceText } from '#ui/figures/difference'
 import { wholeMinutes } from '#ui/figures/minutes'
 import { RoleMark } from '#ui/figures/role-mark'
 import { BeforeAfterBar } from '#ui/planning/before-after-bar'
-import type { NameOf, PlanningPlayer, PlanningPolicy } from '#ui/planning/planning-types'
+import type { NameOf, PlanningPolicy } from '#ui/planning/planning-types'
 import { seasonFor } from '#ui/planning/season-for'
 import { counted } from '#ui/plural'
 import { words } from '#ui/words'
@@ -21,7 +22,7 @@ import { words } from '#ui/words'
 type BalancePartProps = {
   readonly made: MadePlan
   readonly request: PlanRequest
-  readonly players: readonly PlanningPlayer[]
+  readonly players: readonly PlannablePlayer[]
   readonly policy: PlanningPolicy
   readonly nameOf: NameOf
 }

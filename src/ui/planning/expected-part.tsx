@@ -2,17 +2,17 @@
 
 import { useState } from 'react'
 import { expectedPlayer } from '#planning/new-request'
+import type { PlannablePlayer } from '#planning/plannable-player'
 import type { PlannedPlayer, PlanRequest } from '#planning/practice-plan'
 import { smallerSide } from '#planning/split-sides'
 import { turnFrames } from '#planning/turn-frames'
 import { ForToday, todayWords } from '#ui/planning/for-today'
-import type { PlanningPlayer } from '#ui/planning/planning-types'
 import { seasonFor } from '#ui/planning/season-for'
 
 type ExpectedPartProps = {
   readonly request: PlanRequest
   /** The squad's, and guests it knows, by name. */
-  readonly players: readonly PlanningPlayer[]
+  readonly players: readonly PlannablePlayer[]
   readonly onAsk: (change: (request: PlanRequest) => PlanRequest) => void
 }
 
@@ -26,7 +26,7 @@ export function ExpectedPart({ request, players, onAsk }: ExpectedPartProps) {
       ...own,
       players: own.players.map((player) => (player.playerId === playerId ? { ...player, ...to } : player)),
     }))
-  const toggle = (player: PlanningPlayer) =>
+  const toggle = (player: PlannablePlayer) =>
     onAsk((own) =>
       planned.has(player.id)
         ? {
@@ -87,8 +87,8 @@ export function ExpectedPart({ request, players, onAsk }: ExpectedPartProps) {
 function withPlayer(
   request: PlanRequest,
   of: {
-    readonly player: PlanningPlayer
-    readonly players: readonly PlanningPlayer[]
+    readonly player: PlannablePlayer
+    readonly players: readonly PlannablePlayer[]
     readonly turnCount: number
   },
 ): PlanRequest {

@@ -5,6 +5,7 @@ import { withFreeGameForAll } from '#planning/free-game-for-all'
 import { designForDay, expectedPlayer } from '#planning/new-request'
 import { asAgreed, draftOf, draftOfSaved, type PlanDraft } from '#planning/plan-draft'
 import { planFaults } from '#planning/plan-faults'
+import type { PlannablePlayer } from '#planning/plannable-player'
 import { isSamePair, pairsForgotten } from '#planning/player-pair'
 import type { PlannedPlayer, PlanRequest, PracticePlan } from '#planning/practice-plan'
 import type { ThemeShort } from '#planning/season-gaps'
@@ -13,13 +14,13 @@ import { suggestDesigns } from '#planning/suggest-designs'
 import { turnFrames } from '#planning/turn-frames'
 import type { DesignSheet } from '#practice/design-sheet'
 import type { RegisterLine } from '#squad/register'
-import type { PlanningPair, PlanningPlayer, PlanningPolicy } from '#ui/planning/planning-types'
+import type { PlanningPair, PlanningPolicy } from '#ui/planning/planning-types'
 import { seasonFor } from '#ui/planning/season-for'
 
 export type PlanningStart = {
   readonly session: { readonly day: string; readonly designId: string | null }
   readonly plan: PracticePlan | null
-  readonly players: readonly PlanningPlayer[]
+  readonly players: readonly PlannablePlayer[]
   readonly themeShort: ThemeShort
   readonly register: readonly RegisterLine[]
   readonly designs: readonly DesignSheet[]
@@ -83,7 +84,7 @@ function newRequest(start: PlanningStart): PlanRequest {
 
 /** What holds on the day for each of these players. */
 export function agreementsIn(
-  players: readonly Pick<PlanningPlayer, 'id' | 'agreements'>[],
+  players: readonly Pick<PlannablePlayer, 'id' | 'agreements'>[],
 ): (playerId: string) => readonly PlayerAgreement[] {
   const of = new Map(players.map(({ id, agreements }) => [id, agreements]))
   return (playerId) => of.get(playerId) ?? []

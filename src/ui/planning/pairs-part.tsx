@@ -2,6 +2,7 @@
 
 import { daysLater } from '#common/days-later'
 import type { Day } from '#common/time'
+import type { PlannablePlayer } from '#planning/plannable-player'
 import { isSamePair, withApart } from '#planning/player-pair'
 import type { PlanRequest } from '#planning/practice-plan'
 import type { SendForm } from '#ui/entry/send-form'
@@ -12,7 +13,7 @@ import { Details } from '#ui/page/details'
 import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
 import { Select } from '#ui/page/select'
-import type { NameOf, PlanningPair, PlanningPlayer } from '#ui/planning/planning-types'
+import type { NameOf, PlanningPair } from '#ui/planning/planning-types'
 
 /** A pair that nobody looks at again ends by itself. Our own judgement, no source. */
 const usualDays = 28
@@ -22,7 +23,7 @@ type PairsPartProps = {
   readonly day: Day
   readonly request: PlanRequest
   readonly pairs: readonly PlanningPair[]
-  readonly players: readonly PlanningPlayer[]
+  readonly players: readonly PlannablePlayer[]
   readonly nameOf: NameOf
   readonly onAsk: (change: (request: PlanRequest) => PlanRequest) => void
   readonly addPair: SendForm

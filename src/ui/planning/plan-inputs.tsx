@@ -2,6 +2,7 @@
 
 import { useEffect, useMemo, useRef } from 'react'
 import { withDesign } from '#planning/new-request'
+import type { PlannablePlayer } from '#planning/plannable-player'
 import { withApart } from '#planning/player-pair'
 import type { PlanRequest, PracticePlan } from '#planning/practice-plan'
 import type { ThemeShort } from '#planning/season-gaps'
@@ -16,7 +17,7 @@ import { DesignPart } from '#ui/planning/design-part'
 import { ExpectedPart } from '#ui/planning/expected-part'
 import { FreeGamePart } from '#ui/planning/free-game-part'
 import { PairsPart } from '#ui/planning/pairs-part'
-import type { NameOf, PlanningPair, PlanningPlayer } from '#ui/planning/planning-types'
+import type { NameOf, PlanningPair } from '#ui/planning/planning-types'
 import { RulesPart } from '#ui/planning/rules-part'
 
 export type PlanInputsProps = {
@@ -25,7 +26,7 @@ export type PlanInputsProps = {
   readonly request: PlanRequest
   /** The plan that was saved; null: none was. */
   readonly plan: PracticePlan | null
-  readonly players: readonly PlanningPlayer[]
+  readonly players: readonly PlannablePlayer[]
   readonly themeShort: ThemeShort
   readonly register: readonly RegisterLine[]
   readonly designs: readonly DesignSheet[]

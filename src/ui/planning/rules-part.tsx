@@ -1,17 +1,18 @@
 'use client'
 
+import type { PlannablePlayer } from '#planning/plannable-player'
 import type { PlanRequest, PlanRules } from '#planning/practice-plan'
 import { withEvenSides } from '#planning/split-sides'
 import { Stepper } from '#ui/entry/stepper'
 import { Button } from '#ui/page/button'
 import { CheckBox } from '#ui/page/check-box'
-import type { NameOf, PlanningPlayer } from '#ui/planning/planning-types'
+import type { NameOf } from '#ui/planning/planning-types'
 import { seasonFor } from '#ui/planning/season-for'
 import { listed } from '#ui/plural'
 
 type RulesPartProps = {
   readonly request: PlanRequest
-  readonly players: readonly PlanningPlayer[]
+  readonly players: readonly PlannablePlayer[]
   readonly nameOf: NameOf
   readonly onAsk: (change: (request: PlanRequest) => PlanRequest) => void
 }
