@@ -177,7 +177,7 @@ async function findFairest(search: Search, { plan, used }: Within, tell: Tell): 
     isOpen(known) && search.deadline.leftMs() > 2 * polishMs
       ? improveExactly(search, solver, known, wish)
       : known
-  // Timetables know nothing of what single players agreed to, and nobody waits longer in them than all may.
+  // Of what single players agreed to, timetables know longer waits alone: turns by themselves know all of it.
   const isAgreed = hasOwnLimits(problem)
   const byTimetables = () => {
     if (!isAgreed && isOpen(fairest) && search.deadline.leftMs() > 2 * polishMs)
