@@ -3,6 +3,7 @@
 import type { DesignChange } from '#practice/adaptation'
 import { plainChange } from '#practice/new-design'
 import { seatRoles } from '#practice/turn'
+import { EndingFields } from '#ui/designs/form/ending-fields'
 import { FieldProblem, NumberField } from '#ui/designs/form/number-field'
 import { TextField } from '#ui/designs/form/text-field'
 import { Stepper } from '#ui/entry/stepper'
@@ -165,7 +166,15 @@ function RoundChangeFields({ change, onChange }: RoundChangeFieldsProps) {
         </div>
       )
     case 'ending':
-      return <EndingFields change={change} onChange={onChange} />
+      return (
+        <div className="flex flex-wrap items-end gap-x-4 gap-y-2">
+          <EndingFields
+            label="Ending"
+            ending={change.ending}
+            onChange={(part) => onChange({ ...change, ending: { ...change.ending, ...part } })}
+          />
+        </div>
+      )
     case 'condition':
       return (
         <TextField
@@ -176,39 +185,6 @@ function RoundChangeFields({ change, onChange }: RoundChangeFieldsProps) {
         />
       )
   }
-}
-
-function EndingFields({
-  change,
-  onChange,
-}: {
-  readonly change: Extract<DesignChange, { readonly what: 'ending' }>
-  readonly onChange: (change: DesignChange) => void
-}) {
-  const set = (part: Partial<typeof change.ending>) =>
-    onChange({ ...change, ending: { ...change.ending, ...part } })
-  return (
-    <div className="flex flex-wrap items-end gap-x-4 gap-y-2">
-      <div className="w-full sm:w-64">
-        <TextField
-          label="Ending"
-          value={change.ending.words}
-          most={120}
-          onChange={(words) => set({ words })}
-        />
-      </div>
-      <Toggle
-        label="Scored by"
-        options={[
-          { value: 'attack', label: 'attack' },
-          { value: 'defend', label: 'defence' },
-        ]}
-        value={change.ending.side}
-        onChange={(side) => set({ side })}
-      />
-      <NumberField label="Points" value={change.ending.points} onChange={(points) => set({ points })} />
-    </div>
-  )
 }
 
 /** 1 leaves it as it is. */

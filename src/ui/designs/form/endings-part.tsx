@@ -2,9 +2,7 @@
 
 import type { DesignRound, Ending } from '#practice/design'
 import { freeId } from '#practice/new-design'
-import { NumberField } from '#ui/designs/form/number-field'
-import { TextField } from '#ui/designs/form/text-field'
-import { Toggle } from '#ui/entry/toggle'
+import { EndingFields } from '#ui/designs/form/ending-fields'
 import { Button } from '#ui/page/button'
 
 type EndingsPartProps = {
@@ -38,25 +36,12 @@ export function EndingsPart({ round, problemOf, onChange }: EndingsPartProps) {
           key={ending.id}
           className="flex flex-wrap items-end gap-x-4 gap-y-2 border-l-2 border-rule-strong pl-3"
         >
-          <div className="w-full sm:w-64">
-            <TextField
-              label={`Ending ${index + 1}`}
-              value={ending.words}
-              most={120}
-              problem={problemOf(`endings.${index}`)}
-              onChange={(words) => set(index, { words })}
-            />
-          </div>
-          <Toggle
-            label="Scored by"
-            options={[
-              { value: 'attack', label: 'attack' },
-              { value: 'defend', label: 'defence' },
-            ]}
-            value={ending.side}
-            onChange={(side) => set(index, { side })}
+          <EndingFields
+            label={`Ending ${index + 1}`}
+            ending={ending}
+            problem={problemOf(`endings.${index}`)}
+            onChange={(change) => set(index, change)}
           />
-          <NumberField label="Points" value={ending.points} onChange={(points) => set(index, { points })} />
           <Button
             type="button"
             weight="plain"
