@@ -7,7 +7,6 @@ import { EndingFields } from '#ui/designs/form/ending-fields'
 import { FieldProblem, NumberField } from '#ui/designs/form/number-field'
 import { TextField } from '#ui/designs/form/text-field'
 import { Stepper } from '#ui/entry/stepper'
-import { Toggle } from '#ui/entry/toggle'
 import { Button } from '#ui/page/button'
 import { fieldLook } from '#ui/page/field'
 
