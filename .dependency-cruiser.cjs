@@ -13,6 +13,8 @@ const trade = {
   rotation: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness'],
   planning: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness', 'rotation'],
   pitch: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness', 'rotation', 'planning'],
+  family: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness'],
+  rights: ['common', 'squad'],
   access: ['common', 'squad'],
 }
 

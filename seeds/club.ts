@@ -119,4 +119,10 @@ export const demoAdjustments = [
   },
 ] as const
 
-export const demoGuardianships = [{ personId: personId('chinwe'), playerId: playerId('adaeze') }] as const
+export const demoGuardianships = [
+  {
+    personId: personId('chinwe'),
+    playerId: playerId('adaeze'),
+    claimedAt: new Date('2025-09-08T18:00:00Z'),
+  },
+] as const

@@ -14,17 +14,21 @@ export type AccessObject =
 export function may(viewer: Viewer, action: Action, object: AccessObject): boolean {
   const reach = reachOf[action][viewer.role]
   if (reach === 'club') return true
-  if (reach === 'ownSquads') return squadsOf(object).some((id) => viewer.squadIds.includes(id))
-  if (reach === 'ownChildren') return object.kind === 'player' && viewer.playerIds.includes(object.playerId)
-  return false
+  if (reach === 'ownSquads' && squadsOf(object).some((id) => viewer.squadIds.includes(id))) return true
+  return mayAsGuardian(viewer, action, object)
+}
+
+/** Whether the viewer may as a guardian of the child, whatever its role: a coach may have a child in the club. */
+export function mayAsGuardian(viewer: Viewer, action: Action, object: AccessObject): boolean {
+  if (reachOf[action].guardian !== 'ownChildren') return false
+  return object.kind === 'player' && viewer.playerIds.includes(object.playerId)
 }
 
 /** Whether any object at all is within reach: what decides that a door is shown. */
 export function mayEver(viewer: Viewer, action: Action): boolean {
   const reach = reachOf[action][viewer.role]
-  if (reach === 'ownSquads') return viewer.squadIds.length > 0
-  if (reach === 'ownChildren') return viewer.playerIds.length > 0
-  return reach === 'club'
+  if (reach === 'club' || (reach === 'ownSquads' && viewer.squadIds.length > 0)) return true
+  return reachOf[action].guardian === 'ownChildren' && viewer.playerIds.length > 0
 }
 
 function squadsOf(object: AccessObject): readonly SquadId[] {

@@ -20,24 +20,28 @@ export const actions = [
   'changeDesign',
   'seePolicy',
   'changePolicy',
+  'tapAtPitch',
   'seeFamilyPage',
+  'confirmFamilyPage',
+  'inviteFamily',
+  'askAboutChild',
+  'arrangeClub',
+  'managePeople',
+  'answerRequests',
+  'seeAudit',
 ] as const
 export type Action = (typeof actions)[number]
 
-const coaching = {
-  administrator: 'club',
-  headCoach: 'club',
-  coach: 'ownSquads',
-  helper: 'nothing',
-  guardian: 'nothing',
-} as const
-const heading = {
-  administrator: 'club',
-  headCoach: 'club',
+const nobody = {
+  administrator: 'nothing',
+  headCoach: 'nothing',
   coach: 'nothing',
   helper: 'nothing',
   guardian: 'nothing',
 } as const
+const administering = { ...nobody, administrator: 'club' } as const
+const heading = { ...administering, headCoach: 'club' } as const
+const coaching = { ...heading, coach: 'ownSquads' } as const
 
 /** Who may do what: the one table that the checks, and the tests of the checks, are made from. */
 export const reachOf: Readonly<Record<Action, Readonly<Record<ViewerRole, Reach>>>> = {
@@ -61,5 +65,19 @@ export const reachOf: Readonly<Record<Action, Readonly<Record<ViewerRole, Reach>
   changeDesign: coaching,
   seePolicy: coaching,
   changePolicy: heading,
+  // A helper taps what happens and sees nothing else of the book.
+  tapAtPitch: { ...coaching, helper: 'ownSquads' },
   seeFamilyPage: { ...coaching, guardian: 'ownChildren' },
+  // What a family will read, and when it changes.
+  confirmFamilyPage: coaching,
+  // Handing a link to a guardian whom the administrator has recorded; and taking it back.
+  inviteFamily: coaching,
+  askAboutChild: { ...nobody, guardian: 'ownChildren' },
+  // Seasons, terms and squads.
+  arrangeClub: heading,
+  // Adults, their roles and squads, and whose guardians they are.
+  managePeople: administering,
+  // What families ask, copies, corrections, erasures, consents and how long anything is kept.
+  answerRequests: administering,
+  seeAudit: administering,
 }

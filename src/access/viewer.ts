@@ -10,8 +10,8 @@ export type Viewer = {
   readonly personId: string
   readonly name: string
   readonly role: ViewerRole
-  /** Squads it coaches or covers today. */
+  /** Squads it coaches, covers or helps with today. */
   readonly squadIds: readonly SquadId[]
-  /** Children it is a guardian of. */
+  /** Children whose page it has claimed as their guardian, whatever its role. */
   readonly playerIds: readonly PlayerId[]
 }

@@ -5,11 +5,15 @@ import type { Person } from '#data/people'
 import { playerColumns } from '#data/players'
 import type { Player } from '#squad/player'
 
-/** The children a person is a guardian of, by name. */
+/** The children whose page a person has claimed as their guardian, by name. */
 export async function listChildrenOf(tx: ClubTx, personId: string): Promise<readonly Player[]> {
   if (!isId(personId)) return []
   return tx.db.player.findMany({
-    where: { clubId: tx.clubId, guardianships: { some: { clubId: tx.clubId, personId } } },
+    where: {
+      clubId: tx.clubId,
+      erasedAt: null,
+      guardianships: { some: { clubId: tx.clubId, personId, claimedAt: { not: null } } },
+    },
     select: playerColumns,
     orderBy: [{ name: 'asc' }, { id: 'asc' }],
   })
@@ -25,7 +29,12 @@ export async function listGuardiansOf(tx: ClubTx, playerId: string): Promise<rea
   })
 }
 
-type Guardianship = { readonly personId: string; readonly playerId: string }
+type Guardianship = {
+  readonly personId: string
+  readonly playerId: string
+  /** Null or left out: the link for it has not been used yet, and nothing is seen through it. */
+  readonly claimedAt?: Date | null
+}
 
 /** Those recorded before stay as they are. */
 export async function recordGuardianships(tx: ClubTx, guardianships: readonly Guardianship[]): Promise<void> {
@@ -35,6 +44,9 @@ export async function recordGuardianships(tx: ClubTx, guardianships: readonly Gu
   })
 }
 
-export async function removeGuardianship(tx: ClubTx, { personId, playerId }: Guardianship): Promise<void> {
+export async function removeGuardianship(
+  tx: ClubTx,
+  { personId, playerId }: Omit<Guardianship, 'claimedAt'>,
+): Promise<void> {
   await tx.db.guardianship.deleteMany({ where: { clubId: tx.clubId, personId, playerId } })
 }

@@ -13,6 +13,8 @@ type Options = {
   readonly database?: Database
   /** The transaction is undone when it takes longer; imports take longer than pages. */
   readonly timeoutMs?: number
+  /** Serves this guardian: the database then shows its own children and lets it write next to nothing. */
+  readonly guardianId?: string | null
 }
 
 const pageTimeoutMs = 15_000
@@ -26,14 +28,15 @@ const waitForConnectionMs = 10_000
 export async function inClub<Answer>(
   clubId: string,
   work: (tx: ClubTx) => Promise<Answer>,
-  { database = appDatabase(), timeoutMs = pageTimeoutMs }: Options = {},
+  { database = appDatabase(), timeoutMs = pageTimeoutMs, guardianId = null }: Options = {},
 ): Promise<Answer> {
   if (!isId(clubId)) throw new AppError('notFound', `no club ${clubId}`)
   try {
     return await database.$transaction(
       async (db) => {
         // Third argument true: for this transaction only. Otherwise the next user of the connection would inherit the club.
-        await db.$queryRaw`select set_config('app.club_id', ${clubId}, true)`
+        await db.$queryRaw`select set_config('app.club_id', ${clubId}, true),
+          set_config('app.guardian_id', ${guardianId ?? ''}, true)`
         return work({ clubId, db })
       },
       { timeout: timeoutMs, maxWait: waitForConnectionMs },

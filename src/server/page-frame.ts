@@ -7,7 +7,7 @@ import { listSquads } from '#data/squads'
 import type { Squad, SquadId } from '#squad/squad'
 
 const squadTabs = ['today', 'book', 'sessions', 'themes', 'flags'] as const
-type Tab = (typeof squadTabs)[number] | 'review' | 'policy' | 'files'
+type Tab = (typeof squadTabs)[number] | 'families' | 'review' | 'policy' | 'files' | 'club'
 
 /** What surrounds a page for this viewer: only squads and tabs that are its own to open. */
 export type FrameOfPage = {
@@ -38,8 +38,10 @@ export async function loadFrame(tx: ClubTx, viewer: Viewer, squadId: SquadId | n
 
 function tabsOf(viewer: Viewer): readonly Tab[] {
   const tabs: Tab[] = mayEver(viewer, 'seeSquad') ? [...squadTabs] : []
+  if (mayEver(viewer, 'confirmFamilyPage')) tabs.push('families')
   if (mayEver(viewer, 'seeReview')) tabs.push('review')
   if (mayEver(viewer, 'seePolicy')) tabs.push('policy')
   if (mayEver(viewer, 'importFiles') || mayEver(viewer, 'exportFiles')) tabs.push('files')
+  if (mayEver(viewer, 'arrangeClub')) tabs.push('club')
   return tabs
 }

@@ -44,9 +44,33 @@ export const paths = {
   /** Who goes now. The practice stands behind #, so that the page opens without a signal. */
   pitch: (sessionId?: string) => (sessionId ? `/pitch#${sessionId}` : '/pitch'),
   start: () => '/',
+  signIn: () => '/sign-in',
+  /** The viewer's own sign-in: password, passkeys, where it is signed in. */
+  account: () => '/account',
+  setUp: () => '/set-up',
+  /** What a link that works once opens. */
+  welcome: (code: string) => `/welcome/${code}`,
+  /** What families of the squad read, and what waits to be confirmed. */
+  families: (squadId: SquadId) => `/squads/${squadId}/families`,
+  familyPreview: (squadId: SquadId, { playerId }: { readonly playerId: PlayerId }) =>
+    `/squads/${squadId}/families/${playerId}`,
+  familyLinks: (squadId: SquadId, { playerId }: { readonly playerId: PlayerId }) =>
+    `/squads/${squadId}/families/${playerId}/links`,
+  club: () => '/club',
+  clubPeople: () => '/club/people',
+  clubPerson: (personId: string) => `/club/people/${personId}`,
+  clubSeasons: () => '/club/seasons',
+  clubSquads: () => '/club/squads',
+  /** What families ask about what is kept of their child. */
+  clubRequests: () => '/club/requests',
+  clubRequest: (requestId: string) => `/club/requests/${requestId}`,
+  /** Everything that is kept about one child. */
+  clubChild: (playerId: PlayerId) => `/club/children/${playerId}`,
+  /** Who changed and who looked at what. */
+  clubRecord: () => '/club/record',
 } as const
 
-/** Where a tab leads for a squad. Review and policy are the club's. */
+/** Where a tab leads for a squad. Review, policy and club are the club's. */
 export function pathOfTab(tab: TabName, squadId: SquadId): string {
   return paths[tab](squadId)
 }

@@ -80,9 +80,11 @@ export const words = {
     sessions: 'Practices and matches',
     themes: 'Themes',
     flags: 'Flags',
+    families: 'Families',
     review: 'Review',
     policy: 'Policy',
     files: 'Files',
+    club: 'Club',
   },
 } as const
 

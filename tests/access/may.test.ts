@@ -16,7 +16,7 @@ function aViewer(role: ViewerRole): Viewer {
     personId: 'person',
     name: 'Somebody',
     role,
-    squadIds: role === 'coach' ? [ownSquad] : [],
+    squadIds: role === 'coach' || role === 'helper' ? [ownSquad] : [],
     playerIds: role === 'guardian' ? [ownChild] : [],
   }
 }
@@ -38,6 +38,8 @@ const coachingReach: Record<ViewerRole, readonly string[]> = {
   guardian: [],
 }
 const headingReach = { ...coachingReach, coach: [] }
+const nobodysReach = { administrator: [], headCoach: [], coach: [], helper: [], guardian: [] }
+const administratorsReach = { ...nobodysReach, administrator: coachingReach.administrator }
 const expected: Record<Action, Record<ViewerRole, readonly string[]>> = {
   seeSquad: coachingReach,
   seePlayer: coachingReach,
@@ -55,7 +57,15 @@ const expected: Record<Action, Record<ViewerRole, readonly string[]>> = {
   changeDesign: coachingReach,
   seePolicy: coachingReach,
   changePolicy: headingReach,
+  tapAtPitch: { ...coachingReach, helper: ['ownSquad', 'ownChild'] },
   seeFamilyPage: { ...coachingReach, guardian: ['ownChild'] },
+  confirmFamilyPage: coachingReach,
+  inviteFamily: coachingReach,
+  askAboutChild: { ...nobodysReach, guardian: ['ownChild'] },
+  arrangeClub: headingReach,
+  managePeople: administratorsReach,
+  answerRequests: administratorsReach,
+  seeAudit: administratorsReach,
 }
 
 const cases = actions.flatMap((action) =>

@@ -7,7 +7,7 @@ const changeable = ['SELECT', 'INSERT', 'UPDATE', 'DELETE'] as const
 
 /** What the app may do with each table: see, add, alter (+ for some columns only), remove. */
 const rights: Readonly<Record<string, string>> = {
-  Club: 'see',
+  Club: 'see alter+',
   Person: 'see add alter+',
   Season: 'see add alter+',
   Term: 'see add alter+',
@@ -15,7 +15,7 @@ const rights: Readonly<Record<string, string>> = {
   SquadCoach: 'see add alter+',
   Player: 'see add alter+',
   KeepsChange: 'see add',
-  Guardianship: 'see add remove',
+  Guardianship: 'see add alter+ remove',
   SquadMembership: 'see add alter+',
   Adjustment: 'see add alter+',
   Theme: 'see add alter+',
@@ -37,6 +37,18 @@ const rights: Readonly<Record<string, string>> = {
   HelperPass: 'see add alter+',
   TermReview: 'see add alter+',
   AuditEntry: 'see add',
+  OneTimeLink: 'see add alter+',
+  FamilyPage: 'see add',
+  FamilyNote: 'see add alter+ remove',
+  ChildRequest: 'see add alter+',
+  Consent: 'see add alter+',
+  Erasure: 'see add',
+  Login: 'see add alter+ remove',
+  LoginSession: 'see add alter+ remove',
+  LoginMethod: 'see add alter+ remove',
+  LoginProof: 'see add alter+ remove',
+  Passkey: 'see add alter+ remove',
+  RateLimit: 'see add alter remove',
   _prisma_migrations: '',
 }
 

@@ -1,0 +1,465 @@
+CREATE TYPE "LinkKind" AS ENUM ('join', 'family', 'recover');
+CREATE TYPE "RequestKind" AS ENUM ('copy', 'correction', 'erasure', 'objection', 'question');
+CREATE TYPE "RequestOutcome" AS ENUM ('done', 'refused', 'withdrawn');
+CREATE TYPE "ErasureCause" AS ENUM ('request', 'retention');
+
+ALTER TABLE "Club" ADD COLUMN     "retentionMonths" INTEGER, ADD COLUMN     "askWhom" TEXT NOT NULL DEFAULT '';
+ALTER TABLE "Person" ADD COLUMN     "email" TEXT, ADD COLUMN     "loginId" UUID, ADD COLUMN     "accessEndedAt" TIMESTAMPTZ(3);
+ALTER TABLE "Squad" ADD COLUMN     "showsComing" BOOLEAN NOT NULL DEFAULT false;
+ALTER TABLE "Player" ADD COLUMN     "erasedAt" TIMESTAMPTZ(3);
+ALTER TABLE "Guardianship" ADD COLUMN     "claimedAt" TIMESTAMPTZ(3), ADD COLUMN     "withholdsComing" BOOLEAN NOT NULL DEFAULT false, ADD COLUMN     "recordedById" UUID, ADD COLUMN     "recordedAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP;
+ALTER TABLE "Session" ADD COLUMN     "place" TEXT NOT NULL DEFAULT '';
+CREATE TABLE "Login" (
+    "id" UUID NOT NULL,
+    "email" TEXT NOT NULL,
+    "emailVerified" BOOLEAN NOT NULL DEFAULT false,
+    "name" TEXT NOT NULL,
+    "image" TEXT,
+    "createdAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+    "updatedAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+
+    CONSTRAINT "Login_pkey" PRIMARY KEY ("id")
+);
+
+CREATE TABLE "LoginSession" (
+    "id" UUID NOT NULL,
+    "loginId" UUID NOT NULL,
+    "token" TEXT NOT NULL,
+    "expiresAt" TIMESTAMPTZ(3) NOT NULL,
+    "ipAddress" TEXT,
+    "userAgent" TEXT,
+    "clubId" UUID,
+    "personId" UUID,
+    "createdAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+    "updatedAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+
+    CONSTRAINT "LoginSession_pkey" PRIMARY KEY ("id")
+);
+
+CREATE TABLE "LoginMethod" (
+    "id" UUID NOT NULL,
+    "loginId" UUID NOT NULL,
+    "accountId" TEXT NOT NULL,
+    "providerId" TEXT NOT NULL,
+    "password" TEXT,
+    "accessToken" TEXT,
+    "refreshToken" TEXT,
+    "idToken" TEXT,
+    "accessTokenExpiresAt" TIMESTAMPTZ(3),
+    "refreshTokenExpiresAt" TIMESTAMPTZ(3),
+    "scope" TEXT,
+    "createdAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+    "updatedAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+
+    CONSTRAINT "LoginMethod_pkey" PRIMARY KEY ("id")
+);
+
+CREATE TABLE "LoginProof" (
+    "id" UUID NOT NULL,
+    "identifier" TEXT NOT NULL,
+    "value" TEXT NOT NULL,
+    "expiresAt" TIMESTAMPTZ(3) NOT NULL,
+    "createdAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+    "updatedAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+
+    CONSTRAINT "LoginProof_pkey" PRIMARY KEY ("id")
+);
+
+CREATE TABLE "Passkey" (
+    "id" TEXT NOT NULL,
+    "loginId" UUID NOT NULL,
+    "publicKey" BYTEA NOT NULL,
+    "counter" BIGINT NOT NULL,
+    "transports" TEXT[],
+    "isBackedUp" BOOLEAN NOT NULL,
+    "name" TEXT NOT NULL,
+    "createdAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+    "lastUsedAt" TIMESTAMPTZ(3),
+
+    CONSTRAINT "Passkey_pkey" PRIMARY KEY ("id")
+);
+
+CREATE TABLE "RateLimit" (
+    "key" VARCHAR(255) NOT NULL,
+    "points" INTEGER NOT NULL DEFAULT 0,
+    "expire" BIGINT,
+
+    CONSTRAINT "RateLimit_pkey" PRIMARY KEY ("key")
+);
+
+CREATE TABLE "OneTimeLink" (
+    "clubId" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "kind" "LinkKind" NOT NULL,
+    "personId" UUID NOT NULL,
+    "playerId" UUID,
+    "secretHash" TEXT NOT NULL,
+    "expiresAt" TIMESTAMPTZ(3) NOT NULL,
+    "madeById" UUID,
+    "madeAt" TIMESTAMPTZ(3) NOT NULL,
+    "usedAt" TIMESTAMPTZ(3),
+    "revokedAt" TIMESTAMPTZ(3),
+
+    CONSTRAINT "OneTimeLink_pkey" PRIMARY KEY ("clubId","id")
+);
+
+CREATE TABLE "FamilyPage" (
+    "clubId" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "playerId" UUID NOT NULL,
+    "squadId" UUID NOT NULL,
+    "seasonId" UUID NOT NULL,
+    "page" JSONB NOT NULL,
+    "confirmedById" UUID,
+    "confirmedAt" TIMESTAMPTZ(3) NOT NULL,
+    "showsFrom" TIMESTAMPTZ(3) NOT NULL,
+
+    CONSTRAINT "FamilyPage_pkey" PRIMARY KEY ("clubId","id")
+);
+
+CREATE TABLE "FamilyNote" (
+    "clubId" UUID NOT NULL,
+    "playerId" UUID NOT NULL,
+    "squadId" UUID NOT NULL,
+    "text" TEXT NOT NULL,
+    "writtenById" UUID,
+    "writtenAt" TIMESTAMPTZ(3) NOT NULL,
+
+    CONSTRAINT "FamilyNote_pkey" PRIMARY KEY ("clubId","playerId","squadId")
+);
+
+CREATE TABLE "ChildRequest" (
+    "clubId" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "playerId" UUID NOT NULL,
+    "kind" "RequestKind" NOT NULL,
+    "text" TEXT NOT NULL DEFAULT '',
+    "askedById" UUID,
+    "receivedOn" DATE NOT NULL,
+    "dueOn" DATE NOT NULL,
+    "extendedTo" DATE,
+    "extendedWhy" TEXT NOT NULL DEFAULT '',
+    "outcome" "RequestOutcome",
+    "answer" TEXT NOT NULL DEFAULT '',
+    "answeredById" UUID,
+    "answeredAt" TIMESTAMPTZ(3),
+
+    CONSTRAINT "ChildRequest_pkey" PRIMARY KEY ("clubId","id")
+);
+
+CREATE TABLE "Consent" (
+    "clubId" UUID NOT NULL,
+    "id" UUID NOT NULL,
+    "playerId" UUID NOT NULL,
+    "kind" TEXT NOT NULL,
+    "wording" TEXT NOT NULL,
+    "givenById" UUID,
+    "givenOn" DATE NOT NULL,
+    "recordedById" UUID,
+    "recordedAt" TIMESTAMPTZ(3) NOT NULL,
+    "withdrawnOn" DATE,
+
+    CONSTRAINT "Consent_pkey" PRIMARY KEY ("clubId","id")
+);
+
+CREATE TABLE "Erasure" (
+    "clubId" UUID NOT NULL,
+    "playerId" UUID NOT NULL,
+    "cause" "ErasureCause" NOT NULL,
+    "erasedAt" TIMESTAMPTZ(3) NOT NULL,
+    "erasedById" UUID,
+
+    CONSTRAINT "Erasure_pkey" PRIMARY KEY ("clubId","playerId")
+);
+
+
+CREATE UNIQUE INDEX "Person_clubId_loginId_key" ON "Person"("clubId", "loginId");
+CREATE INDEX "Person_loginId_idx" ON "Person"("loginId");
+CREATE UNIQUE INDEX "Login_email_key" ON "Login"("email");
+CREATE UNIQUE INDEX "LoginSession_token_key" ON "LoginSession"("token");
+CREATE INDEX "LoginSession_loginId_idx" ON "LoginSession"("loginId");
+CREATE INDEX "LoginSession_expiresAt_idx" ON "LoginSession"("expiresAt");
+CREATE UNIQUE INDEX "LoginMethod_providerId_accountId_key" ON "LoginMethod"("providerId", "accountId");
+CREATE INDEX "LoginMethod_loginId_idx" ON "LoginMethod"("loginId");
+CREATE INDEX "LoginProof_identifier_idx" ON "LoginProof"("identifier");
+CREATE INDEX "LoginProof_expiresAt_idx" ON "LoginProof"("expiresAt");
+CREATE INDEX "Passkey_loginId_idx" ON "Passkey"("loginId");
+CREATE INDEX "OneTimeLink_clubId_personId_idx" ON "OneTimeLink"("clubId", "personId");
+CREATE INDEX "OneTimeLink_clubId_playerId_idx" ON "OneTimeLink"("clubId", "playerId");
+CREATE INDEX "FamilyPage_clubId_playerId_showsFrom_idx" ON "FamilyPage"("clubId", "playerId", "showsFrom");
+CREATE INDEX "FamilyPage_clubId_squadId_seasonId_idx" ON "FamilyPage"("clubId", "squadId", "seasonId");
+CREATE INDEX "ChildRequest_clubId_playerId_idx" ON "ChildRequest"("clubId", "playerId");
+CREATE INDEX "Consent_clubId_playerId_idx" ON "Consent"("clubId", "playerId");
+
+ALTER TABLE "Person" ADD CONSTRAINT "Person_loginId_fkey" FOREIGN KEY ("loginId") REFERENCES "Login"("id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "Guardianship" ADD CONSTRAINT "Guardianship_clubId_recordedById_fkey" FOREIGN KEY ("clubId", "recordedById") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "LoginSession" ADD CONSTRAINT "LoginSession_loginId_fkey" FOREIGN KEY ("loginId") REFERENCES "Login"("id") ON DELETE CASCADE ON UPDATE CASCADE;
+ALTER TABLE "LoginMethod" ADD CONSTRAINT "LoginMethod_loginId_fkey" FOREIGN KEY ("loginId") REFERENCES "Login"("id") ON DELETE CASCADE ON UPDATE CASCADE;
+ALTER TABLE "Passkey" ADD CONSTRAINT "Passkey_loginId_fkey" FOREIGN KEY ("loginId") REFERENCES "Login"("id") ON DELETE CASCADE ON UPDATE CASCADE;
+ALTER TABLE "OneTimeLink" ADD CONSTRAINT "OneTimeLink_clubId_personId_fkey" FOREIGN KEY ("clubId", "personId") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "OneTimeLink" ADD CONSTRAINT "OneTimeLink_clubId_playerId_fkey" FOREIGN KEY ("clubId", "playerId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "OneTimeLink" ADD CONSTRAINT "OneTimeLink_clubId_madeById_fkey" FOREIGN KEY ("clubId", "madeById") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "FamilyPage" ADD CONSTRAINT "FamilyPage_clubId_playerId_fkey" FOREIGN KEY ("clubId", "playerId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "FamilyPage" ADD CONSTRAINT "FamilyPage_clubId_squadId_fkey" FOREIGN KEY ("clubId", "squadId") REFERENCES "Squad"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "FamilyPage" ADD CONSTRAINT "FamilyPage_clubId_seasonId_fkey" FOREIGN KEY ("clubId", "seasonId") REFERENCES "Season"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "FamilyPage" ADD CONSTRAINT "FamilyPage_clubId_confirmedById_fkey" FOREIGN KEY ("clubId", "confirmedById") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "FamilyNote" ADD CONSTRAINT "FamilyNote_clubId_playerId_fkey" FOREIGN KEY ("clubId", "playerId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "FamilyNote" ADD CONSTRAINT "FamilyNote_clubId_squadId_fkey" FOREIGN KEY ("clubId", "squadId") REFERENCES "Squad"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "FamilyNote" ADD CONSTRAINT "FamilyNote_clubId_writtenById_fkey" FOREIGN KEY ("clubId", "writtenById") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "ChildRequest" ADD CONSTRAINT "ChildRequest_clubId_playerId_fkey" FOREIGN KEY ("clubId", "playerId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "ChildRequest" ADD CONSTRAINT "ChildRequest_clubId_askedById_fkey" FOREIGN KEY ("clubId", "askedById") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "ChildRequest" ADD CONSTRAINT "ChildRequest_clubId_answeredById_fkey" FOREIGN KEY ("clubId", "answeredById") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "Consent" ADD CONSTRAINT "Consent_clubId_playerId_fkey" FOREIGN KEY ("clubId", "playerId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "Consent" ADD CONSTRAINT "Consent_clubId_givenById_fkey" FOREIGN KEY ("clubId", "givenById") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "Consent" ADD CONSTRAINT "Consent_clubId_recordedById_fkey" FOREIGN KEY ("clubId", "recordedById") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "Erasure" ADD CONSTRAINT "Erasure_clubId_playerId_fkey" FOREIGN KEY ("clubId", "playerId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "Erasure" ADD CONSTRAINT "Erasure_clubId_erasedById_fkey" FOREIGN KEY ("clubId", "erasedById") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+
+
+-- Written by hand from here on.
+
+-- Who can sign in
+ALTER TABLE "Login"
+  ADD CONSTRAINT "Login_email_check" CHECK (
+    char_length(email) BETWEEN 3 AND 254 AND email = lower(email) AND email ~ '^[^@[:space:]]+@[^@[:space:]]+$'),
+  ADD CONSTRAINT "Login_name_check" CHECK (char_length(name) BETWEEN 1 AND 80 AND name = btrim(name));
+ALTER TABLE "LoginSession"
+  ADD CONSTRAINT "LoginSession_token_check" CHECK (token ~ '^[0-9a-f]{64}$'),
+  ADD CONSTRAINT "LoginSession_as_check" CHECK (num_nulls("clubId", "personId") IN (0, 2));
+ALTER TABLE "Passkey"
+  ADD CONSTRAINT "Passkey_text_check" CHECK (
+    char_length(id) BETWEEN 1 AND 1400 AND char_length(name) BETWEEN 1 AND 80 AND octet_length("publicKey") BETWEEN 1 AND 4096);
+ALTER TABLE "Person"
+  ADD CONSTRAINT "Person_email_check" CHECK (
+    char_length(email) BETWEEN 3 AND 254 AND email = lower(email) AND email ~ '^[^@[:space:]]+@[^@[:space:]]+$');
+ALTER TABLE "OneTimeLink"
+  ADD CONSTRAINT "OneTimeLink_hash_check" CHECK ("secretHash" ~ '^[0-9a-f]{64}$'),
+  ADD CONSTRAINT "OneTimeLink_time_check" CHECK ("expiresAt" > "madeAt" AND ("usedAt" IS NULL OR "revokedAt" IS NULL)),
+  ADD CONSTRAINT "OneTimeLink_player_check" CHECK ((kind = 'family') = ("playerId" IS NOT NULL));
+
+-- Families
+ALTER TABLE "Club"
+  ADD CONSTRAINT "Club_retention_check" CHECK ("retentionMonths" BETWEEN 1 AND 120),
+  ADD CONSTRAINT "Club_askWhom_check" CHECK (char_length("askWhom") <= 300);
+ALTER TABLE "Session"
+  ADD CONSTRAINT "Session_place_check" CHECK (char_length(place) <= 120);
+ALTER TABLE "FamilyPage"
+  ADD CONSTRAINT "FamilyPage_page_check" CHECK (jsonb_typeof(page) = 'object' AND octet_length(page::text) <= 262144),
+  ADD CONSTRAINT "FamilyPage_time_check" CHECK ("showsFrom" >= "confirmedAt");
+ALTER TABLE "FamilyNote"
+  ADD CONSTRAINT "FamilyNote_text_check" CHECK (char_length(text) BETWEEN 1 AND 600);
+ALTER TABLE "ChildRequest"
+  ADD CONSTRAINT "ChildRequest_text_check" CHECK (
+    char_length(text) <= 2000 AND char_length("extendedWhy") <= 600 AND char_length(answer) <= 2000),
+  ADD CONSTRAINT "ChildRequest_days_check" CHECK (
+    "dueOn" >= "receivedOn" AND ("extendedTo" IS NULL OR ("extendedTo" >= "dueOn" AND "extendedWhy" <> ''))),
+  ADD CONSTRAINT "ChildRequest_answer_check" CHECK (
+    num_nulls(outcome, "answeredAt") IN (0, 2) AND (outcome IS NOT NULL OR (answer = '' AND "answeredById" IS NULL)));
+ALTER TABLE "Consent"
+  ADD CONSTRAINT "Consent_text_check" CHECK (
+    char_length(kind) BETWEEN 1 AND 40 AND char_length(wording) BETWEEN 1 AND 2000),
+  ADD CONSTRAINT "Consent_days_check" CHECK ("withdrawnOn" >= "givenOn");
+
+CREATE TRIGGER stays_written BEFORE UPDATE OR DELETE OR TRUNCATE ON "Erasure"
+  FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+
+SELECT guard_by_club(name::regclass) FROM unnest(ARRAY[
+  '"OneTimeLink"', '"FamilyPage"', '"FamilyNote"', '"ChildRequest"', '"Consent"', '"Erasure"'
+]) AS name;
+
+-- The second wall for families. A transaction that serves a guardian says so, and from then on sees only that person's own
+-- children, whatever is asked. coalesce and the boolean function keep the planner's estimates sound for everybody else.
+CREATE FUNCTION app_guardian() RETURNS uuid LANGUAGE sql STABLE PARALLEL SAFE AS
+  $$ SELECT nullif(current_setting('app.guardian_id', true), '')::uuid $$;
+CREATE FUNCTION app_serves_guardian() RETURNS boolean LANGUAGE sql STABLE PARALLEL SAFE AS
+  $$ SELECT coalesce(current_setting('app.guardian_id', true), '') <> '' $$;
+
+-- The children whose page the guardian has claimed; null when no guardian is served.
+CREATE FUNCTION app_children() RETURNS uuid[] LANGUAGE sql STABLE PARALLEL SAFE AS $$
+  SELECT CASE WHEN app_serves_guardian() THEN ARRAY(
+    SELECT g."playerId" FROM "Guardianship" g
+    WHERE g."clubId" = app_club() AND g."personId" = app_guardian() AND g."claimedAt" IS NOT NULL
+  ) END
+$$;
+-- The squads that those children are, or ever were, members of.
+CREATE FUNCTION app_children_squads() RETURNS uuid[] LANGUAGE sql STABLE PARALLEL SAFE AS $$
+  SELECT CASE WHEN app_serves_guardian() THEN ARRAY(
+    SELECT m."squadId" FROM "SquadMembership" m WHERE m."clubId" = app_club() AND m."playerId" = ANY (app_children())
+  ) END
+$$;
+
+-- Holds a guardian's transaction to some rows of a table: what it may see, and what it may add; it alters and removes nothing.
+CREATE FUNCTION hold_guardians(guarded regclass, sees text, adds text) RETURNS void LANGUAGE plpgsql AS $$
+BEGIN
+  EXECUTE format('CREATE POLICY guardian_sees ON %s AS RESTRICTIVE FOR SELECT USING (%s)', guarded, sees);
+  EXECUTE format('CREATE POLICY guardian_adds ON %s AS RESTRICTIVE FOR INSERT WITH CHECK (%s)', guarded, adds);
+  EXECUTE format('CREATE POLICY guardian_alters ON %s AS RESTRICTIVE FOR UPDATE USING (NOT (SELECT app_serves_guardian()))', guarded);
+  EXECUTE format('CREATE POLICY guardian_removes ON %s AS RESTRICTIVE FOR DELETE USING (NOT (SELECT app_serves_guardian()))', guarded);
+END $$;
+
+DO $$
+DECLARE
+  item record;
+  nobody text := 'NOT (SELECT app_serves_guardian())';
+  own_child text := 'coalesce(%s = ANY ((SELECT app_children())::uuid[]), NOT (SELECT app_serves_guardian()))';
+  own_squad text := 'coalesce(%s = ANY ((SELECT app_children_squads())::uuid[]), NOT (SELECT app_serves_guardian()))';
+  own_person text := 'coalesce(%s = (SELECT app_guardian()), NOT (SELECT app_serves_guardian()))';
+BEGIN
+  FOR item IN SELECT * FROM (VALUES
+    ('Player', format(own_child, 'id'), nobody),
+    ('KeepsChange', format(own_child, '"playerId"'), nobody),
+    ('SquadMembership', format(own_child, '"playerId"'), nobody),
+    ('Adjustment', format(own_child, '"playerId"'), nobody),
+    ('RegisterLine', format(own_child, '"playerId"'), nobody),
+    ('TurnSeat', format(own_child, '"playerId"'), nobody),
+    ('MatchSpell', format(own_child, '"playerId"'), nobody),
+    ('Exposure', format(own_child, '"playerId"'), nobody),
+    ('SessionPresence', format(own_child, '"playerId"'), nobody),
+    ('FlagState', format(own_child, '"playerId"'), nobody),
+    ('FamilyPage', format(own_child, '"playerId"'), nobody),
+    ('FamilyNote', nobody, nobody),
+    ('ChildRequest', format(own_child, '"playerId"'), format(own_child, '"playerId"') || ' AND ' || format(own_person, '"askedById"')),
+    ('Consent', format(own_child, '"playerId"'), nobody),
+    ('Guardianship', format(own_person, '"personId"'), nobody),
+    ('Person', format(own_person, 'id'), nobody),
+    ('Squad', format(own_squad, 'id'), nobody),
+    ('Session', format(own_squad, '"squadId"'), nobody),
+    ('AuditEntry', nobody, format(own_person, '"personId"')),
+    ('TurnEvent', nobody, nobody),
+    ('SquadCoach', nobody, nobody),
+    ('PlayerPair', nobody, nobody),
+    ('SessionPlan', nobody, nobody),
+    ('PitchEvent', nobody, nobody),
+    ('HelperPass', nobody, nobody),
+    ('TermReview', nobody, nobody),
+    ('OneTimeLink', nobody, nobody),
+    ('Erasure', nobody, nobody)
+  ) AS held (of_table, sees, adds) LOOP
+    PERFORM hold_guardians(format('%I', item.of_table)::regclass, item.sees, item.adds);
+  END LOOP;
+  -- Nothing of a child stands in these: a guardian's transaction reads them and writes none.
+  FOR item IN SELECT unnest(ARRAY['Club', 'Season', 'Term', 'Theme', 'ProgrammeEntry', 'PracticeDesign', 'PolicyVersion',
+    'SessionTotal']) AS of_table LOOP
+    PERFORM hold_guardians(format('%I', item.of_table)::regclass, 'true', nobody);
+  END LOOP;
+END $$;
+
+-- Asked before a club is known: as whom a sign-in is known, and in which clubs. Ended access does not show.
+CREATE FUNCTION list_people_of_login(login uuid)
+  RETURNS TABLE ("clubId" uuid, "clubName" text, "isDemo" boolean, "personId" uuid, "personName" text, "personRole" text)
+  LANGUAGE sql STABLE SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
+    SELECT c.id, c.name, c."isDemo", p.id, p.name, p.role::text
+    FROM "Person" p JOIN "Club" c ON c.id = p."clubId"
+    WHERE p."loginId" = login AND p."accessEndedAt" IS NULL
+    ORDER BY c.name, c.id, p.name, p.id
+  $$;
+
+-- What stands here before anybody is signed in: no club yet, demo clubs, clubs of people.
+CREATE FUNCTION what_stands_here() RETURNS TABLE ("hasDemo" boolean, "hasClub" boolean)
+  LANGUAGE sql STABLE SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
+    SELECT EXISTS (SELECT FROM "Club" WHERE "isDemo"), EXISTS (SELECT FROM "Club" WHERE NOT "isDemo")
+  $$;
+
+-- Makes the first club and its administrator, once: a database that holds any club, a demo's too, takes no other this way.
+-- To be called inside the new club (app.club_id). Whoever calls has checked the code of the set-up page.
+CREATE FUNCTION found_club(club_name text, time_zone text, its_locale text, person uuid, person_name text, login uuid)
+  RETURNS void LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
+BEGIN
+  LOCK TABLE "Club" IN SHARE ROW EXCLUSIVE MODE;
+  IF EXISTS (SELECT FROM "Club") THEN
+    RAISE EXCEPTION 'A club stands here already.' USING ERRCODE = 'unique_violation', CONSTRAINT = 'found_club_once';
+  END IF;
+  INSERT INTO "Club" (id, name, "timeZone", locale, "isDemo") VALUES (app_club(), club_name, time_zone, its_locale, false);
+  INSERT INTO "Person" ("clubId", id, name, role, "loginId")
+    VALUES (app_club(), person, person_name, 'administrator', login);
+END $$;
+
+REVOKE EXECUTE ON FUNCTION list_people_of_login(uuid), what_stands_here(), found_club(text, text, text, uuid, text, uuid),
+  hold_guardians(regclass, text, text) FROM PUBLIC;
+
+-- Demo families have claimed their page.
+DO $$
+DECLARE
+  club uuid;
+BEGIN
+  FOR club IN SELECT id FROM "Club" LOOP
+    PERFORM set_config('app.club_id', club::text, true);
+    UPDATE "Guardianship" SET "claimedAt" = now();
+  END LOOP;
+  PERFORM set_config('app.club_id', '', true);
+END $$;
+
+-- Gives the app's role what it needs, table by table, and takes away whatever else it had. Called below when the role
+-- is there already, and by whoever makes the role later.
+CREATE OR REPLACE FUNCTION grant_app_rights(app_role name) RETURNS void LANGUAGE plpgsql AS $$
+DECLARE
+  owned regclass;
+  item record;
+BEGIN
+  FOR owned IN
+    SELECT c.oid FROM pg_class c
+    WHERE c.relnamespace = 'public'::regnamespace AND c.relkind IN ('r', 'p') AND pg_has_role(c.relowner, 'usage')
+  LOOP
+    EXECUTE format('REVOKE ALL ON %s FROM %I', owned, app_role);
+  END LOOP;
+  EXECUTE format('GRANT USAGE ON SCHEMA public TO %I', app_role);
+  EXECUTE format('GRANT EXECUTE ON FUNCTION list_demo_people(), list_people_of_login(uuid), what_stands_here(),
+    found_club(text, text, text, uuid, text, uuid) TO %I', app_role);
+
+  FOR item IN SELECT * FROM (VALUES
+    ('Club', 'SELECT, UPDATE (name, "timeZone", locale, "retentionMonths", "askWhom")'),
+    ('Person', 'SELECT, INSERT, UPDATE (name, role, email, "loginId", "accessEndedAt")'),
+    ('Season', 'SELECT, INSERT, UPDATE (name, "firstDay", "lastDay")'),
+    ('Term', 'SELECT, INSERT, UPDATE (name, "firstDay", "lastDay")'),
+    ('Squad', 'SELECT, INSERT, UPDATE (name, "ageLimit", "showsComing")'),
+    ('SquadCoach', 'SELECT, INSERT, UPDATE ("lastDay")'),
+    ('Player', 'SELECT, INSERT, UPDATE (name, keeps, "wantsToKeep", "joinedToId")'),
+    ('KeepsChange', 'SELECT, INSERT'),
+    ('Guardianship', 'SELECT, INSERT, UPDATE ("claimedAt", "withholdsComing"), DELETE'),
+    ('SquadMembership', 'SELECT, INSERT, UPDATE ("firstDay", "lastDay")'),
+    ('Adjustment', 'SELECT, INSERT, UPDATE ("lastDay", "partnerId")'),
+    ('Theme', 'SELECT, INSERT, UPDATE (name, "parentId", "order", asks)'),
+    ('ProgrammeEntry', 'SELECT, INSERT, UPDATE ("wishedShare"), DELETE'),
+    ('PracticeDesign', 'SELECT, INSERT, UPDATE (name, "themeId", "areaLengthM", "areaWidthM", "areaUnit",
+      "isMirrored", "hasHeading", rounds, sides, adaptations, note, "archivedAt")'),
+    ('Session', 'SELECT, INSERT, UPDATE (day, title, "startsAt", "lengthSeconds", periods, "designId", written,
+      "writtenById", "writtenAt", "ledById", "cancelledAt", place)'),
+    ('RegisterLine', 'SELECT, INSERT, UPDATE ("voidedAt", "voidedById")'),
+    ('TurnEvent', 'SELECT, INSERT'),
+    ('TurnSeat', 'SELECT, INSERT'),
+    ('MatchSpell', 'SELECT, INSERT, UPDATE ("voidedAt", "voidedById")'),
+    ('SessionTotal', 'SELECT, INSERT, DELETE'),
+    ('Exposure', 'SELECT, INSERT, DELETE'),
+    ('SessionPresence', 'SELECT, INSERT, DELETE'),
+    ('PolicyVersion', 'SELECT, INSERT'),
+    ('FlagState', 'SELECT, INSERT, UPDATE (status, since, "isClosing", "gapSeconds", "toleranceSeconds", size, "sinceSessionId",
+      detail, "acknowledgedById", "acknowledgedAt", "acknowledgedReason", "acknowledgedSize", "clearedAt")'),
+    ('PlayerPair', 'SELECT, INSERT, UPDATE ("lastDay")'),
+    ('SessionPlan', 'SELECT, INSERT, UPDATE (version, plan, "madeById", "madeAt", "forgottenAt")'),
+    ('PitchEvent', 'SELECT, INSERT'),
+    ('HelperPass', 'SELECT, INSERT, UPDATE ("revokedAt")'),
+    ('TermReview', 'SELECT, INSERT, UPDATE (answer, "answeredById", "answeredAt")'),
+    ('AuditEntry', 'SELECT, INSERT'),
+    ('OneTimeLink', 'SELECT, INSERT, UPDATE ("usedAt", "revokedAt")'),
+    ('FamilyPage', 'SELECT, INSERT'),
+    ('FamilyNote', 'SELECT, INSERT, UPDATE (text, "writtenById", "writtenAt"), DELETE'),
+    ('ChildRequest', 'SELECT, INSERT, UPDATE ("extendedTo", "extendedWhy", outcome, answer, "answeredById", "answeredAt")'),
+    ('Consent', 'SELECT, INSERT, UPDATE ("withdrawnOn")'),
+    ('Erasure', 'SELECT, INSERT'),
+    ('Login', 'SELECT, INSERT, UPDATE (email, "emailVerified", name, image, "updatedAt"), DELETE'),
+    ('LoginSession', 'SELECT, INSERT, UPDATE (token, "expiresAt", "ipAddress", "userAgent", "clubId", "personId", "updatedAt"), DELETE'),
+    ('LoginMethod', 'SELECT, INSERT, UPDATE (password, "updatedAt"), DELETE'),
+    ('LoginProof', 'SELECT, INSERT, UPDATE (value, "expiresAt", "updatedAt"), DELETE'),
+    ('Passkey', 'SELECT, INSERT, UPDATE (counter, "isBackedUp", name, "lastUsedAt"), DELETE'),
+    ('RateLimit', 'SELECT, INSERT, UPDATE, DELETE')
+  ) AS rights (of_table, allowed) LOOP
+    EXECUTE format('GRANT %s ON %I TO %I', item.allowed, item.of_table, app_role);
+  END LOOP;
+END $$;
+
+DO $$
+BEGIN
+  IF EXISTS (SELECT FROM pg_roles WHERE rolname = 'turnbook_app') THEN
+    PERFORM grant_app_rights('turnbook_app');
+  END IF;
+END $$;
