@@ -1,8 +1,28 @@
 import 'server-only'
+import { pino } from 'pino'
+import { faultWords } from '#server/fault-words'
 
-/** One JSON line on standard error. Never names, never what was typed: ids and codes only. */
+/**
+ * One JSON line for each thing that happened, on standard error: the command's own output stays clean. Never a name,
+ * never what was typed: ids, codes and counts only.
+ */
+export const log = pino(
+  {
+    base: null,
+    messageKey: 'event',
+    timestamp: () => `,"at":"${new Date().toISOString()}"`,
+    // Nothing of the kind is meant to get here. What does all the same is blanked.
+    redact: {
+      paths: ['cookie', 'password', 'authorization', 'code', 'secret', 'token', 'email', 'name'].flatMap(
+        (field) => [field, `*.${field}`],
+      ),
+      censor: '…',
+    },
+  },
+  pino.destination({ fd: 2, sync: true }),
+)
+
+/** Something that should not have happened. */
 export function logFault(event: string, error: unknown, ids: Readonly<Record<string, string>> = {}): void {
-  const fault =
-    error instanceof Error ? { message: error.message, stack: error.stack } : { message: String(error) }
-  process.stderr.write(`${JSON.stringify({ at: new Date().toISOString(), event, ...ids, ...fault })}\n`)
+  log.error({ ...ids, ...faultWords(error) }, event)
 }

@@ -360,6 +360,13 @@ CREATE FUNCTION what_stands_here() RETURNS TABLE ("hasDemo" boolean, "hasClub" b
     SELECT EXISTS (SELECT FROM "Club" WHERE "isDemo"), EXISTS (SELECT FROM "Club" WHERE NOT "isDemo")
   $$;
 
+-- Which tables stand here, for whoever asks whether the pages and they fit together. The record of migrations itself stays closed.
+CREATE FUNCTION newest_migration() RETURNS text
+  LANGUAGE plpgsql STABLE SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
+BEGIN
+  RETURN (SELECT max(migration_name) FROM "_prisma_migrations" WHERE finished_at IS NOT NULL AND rolled_back_at IS NULL);
+END $$;
+
 -- Makes the first club and its administrator, once: a database that holds any club, a demo's too, takes no other this way.
 -- To be called inside the new club (app.club_id). Whoever calls has checked the code of the set-up page.
 CREATE FUNCTION found_club(club_name text, time_zone text, its_locale text, person uuid, person_name text, login uuid)
@@ -374,7 +381,7 @@ BEGIN
     VALUES (app_club(), person, person_name, 'administrator', login);
 END $$;
 
-REVOKE EXECUTE ON FUNCTION list_people_of_login(uuid), what_stands_here(), found_club(text, text, text, uuid, text, uuid),
+REVOKE EXECUTE ON FUNCTION list_people_of_login(uuid), what_stands_here(), newest_migration(), found_club(text, text, text, uuid, text, uuid),
   hold_guardians(regclass, text, text) FROM PUBLIC;
 
 -- Demo families have claimed their page.
@@ -403,7 +410,7 @@ BEGIN
     EXECUTE format('REVOKE ALL ON %s FROM %I', owned, app_role);
   END LOOP;
   EXECUTE format('GRANT USAGE ON SCHEMA public TO %I', app_role);
-  EXECUTE format('GRANT EXECUTE ON FUNCTION list_demo_people(), list_people_of_login(uuid), what_stands_here(),
+  EXECUTE format('GRANT EXECUTE ON FUNCTION list_demo_people(), list_people_of_login(uuid), what_stands_here(), newest_migration(),
     found_club(text, text, text, uuid, text, uuid) TO %I', app_role);
 
   FOR item IN SELECT * FROM (VALUES
