@@ -15,6 +15,7 @@ export const patience = {
   connections: 2_000,
 }
 
+const lingerMilliseconds = 300
 const yearAndMore = 63_072_000
 const unlogged = /^\/(?:_next\/static|icons|pictures|api\/health$|api\/ready$)/
 /** What only a proxy that we know of may say. */
@@ -74,14 +75,17 @@ function turnAway(request, response, { status, why }) {
     'x-content-type-options': 'nosniff',
     connection: 'close',
   })
-  // A moment for the answer to arrive, then no more is heard.
-  response.end(`${why}\n`, () => setTimeout(() => request.destroy(), 200).unref())
+  response.end(`${why}\n`)
 }
 
 function noteEnd(request, response, { id, write }) {
   const { method, url = '/' } = request
-  if (unlogged.test(url)) return
   const start = performance.now()
+  response.once('finish', () => {
+    // Answered, and still it goes on sending: a moment for the answer to arrive, then no more is heard.
+    if (!request.complete) setTimeout(() => request.destroy(), lingerMilliseconds).unref()
+  })
+  if (unlogged.test(url)) return
   response.once('close', () => {
     const line = {
       level: 30,
