@@ -42,7 +42,7 @@ const rights: Readonly<Record<string, string>> = {
   FamilyNote: 'see add alter+ remove',
   ChildRequest: 'see add alter+',
   Consent: 'see add alter+',
-  Erasure: 'see add',
+  Erasure: 'see',
   Login: 'see add alter+ remove',
   LoginSession: 'see add alter+ remove',
   LoginMethod: 'see add alter+ remove',

@@ -304,6 +304,8 @@ DECLARE
   own_child text := 'coalesce(%s = ANY ((SELECT app_children())::uuid[]), NOT (SELECT app_serves_guardian()))';
   own_squad text := 'coalesce(%s = ANY ((SELECT app_children_squads())::uuid[]), NOT (SELECT app_serves_guardian()))';
   own_person text := 'coalesce(%s = (SELECT app_guardian()), NOT (SELECT app_serves_guardian()))';
+  -- Guardians of one child do not see what the other asks or agrees to.
+  own_child_asked text := format(own_child, '"playerId"') || ' AND ' || format(own_person, '"askedById"');
 BEGIN
   FOR item IN SELECT * FROM (VALUES
     ('Player', format(own_child, 'id'), nobody),
@@ -318,8 +320,8 @@ BEGIN
     ('FlagState', format(own_child, '"playerId"'), nobody),
     ('FamilyPage', format(own_child, '"playerId"'), nobody),
     ('FamilyNote', nobody, nobody),
-    ('ChildRequest', format(own_child, '"playerId"'), format(own_child, '"playerId"') || ' AND ' || format(own_person, '"askedById"')),
-    ('Consent', format(own_child, '"playerId"'), nobody),
+    ('ChildRequest', own_child_asked, own_child_asked),
+    ('Consent', format(own_child, '"playerId"') || ' AND ' || format(own_person, '"givenById"'), nobody),
     ('Guardianship', format(own_person, '"personId"'), nobody),
     ('Person', format(own_person, 'id'), nobody),
     ('Squad', format(own_squad, 'id'), nobody),
@@ -384,6 +386,181 @@ END $$;
 REVOKE EXECUTE ON FUNCTION list_people_of_login(uuid), what_stands_here(), newest_migration(), found_club(text, text, text, uuid, text, uuid),
   hold_guardians(regclass, text, text) FROM PUBLIC;
 
+-- The family's right to be forgotten. What names a child goes; its turns, times and who it is a member with stay, as a
+-- column without a name, because every other child's even share was reckoned with it.
+CREATE FUNCTION plan_without(plan jsonb, player uuid) RETURNS jsonb LANGUAGE sql IMMUTABLE AS $$
+  SELECT plan || jsonb_build_object(
+    'players', (
+      SELECT coalesce(jsonb_agg(CASE
+        WHEN one ->> 'playerId' = player::text
+          THEN (one - 'agreed') || '{"notInGoal": false, "waitsAfterEachTurn": false, "mostTurns": null}'
+        WHEN one #>> '{agreed,firstPartner}' = player::text THEN jsonb_set(one, '{agreed,firstPartner}', 'null')
+        ELSE one END ORDER BY place), '[]')
+      FROM jsonb_array_elements(plan -> 'players') WITH ORDINALITY AS of_plan (one, place)),
+    'locks', (
+      SELECT coalesce(jsonb_agg(one ORDER BY place) FILTER (WHERE one ->> 'playerId' <> player::text), '[]')
+      FROM jsonb_array_elements(plan -> 'locks') WITH ORDINALITY AS of_plan (one, place)),
+    'proof', (plan -> 'proof') || '{"sentence": "A plan of a practice that is over.", "bound": 0, "proven": false}')
+    || coalesce((
+      SELECT jsonb_object_agg(list, (
+        SELECT coalesce(jsonb_agg(one ORDER BY place) FILTER (WHERE NOT one ? player::text), '[]')
+        FROM jsonb_array_elements(plan -> list) WITH ORDINALITY AS of_list (one, place)))
+      FROM unnest(ARRAY['apart', 'mayMeet', 'together']) AS list WHERE plan ? list), '{}')
+$$;
+
+-- Takes out of the club what names the child and all that is about it alone. To be called inside its club; false: that
+-- was done before. Nobody can do it but by this function, and nothing undoes it.
+CREATE FUNCTION erase_child(player uuid, of_cause "ErasureCause", at timestamptz, by_person uuid)
+  RETURNS boolean LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
+DECLARE
+  club uuid := app_club();
+  today date;
+  done_before timestamptz;
+  nameless text;
+  number int;
+  guests uuid[];
+  guardians uuid[];
+  logins uuid[];
+BEGIN
+  IF app_serves_guardian() THEN
+    RAISE EXCEPTION 'A guardian asks for an erasure and does not make it.' USING ERRCODE = 'insufficient_privilege';
+  END IF;
+  -- One at a time in a club, so that no two get one name.
+  PERFORM FROM "Club" WHERE id = club FOR UPDATE;
+  SELECT p."erasedAt" INTO done_before FROM "Player" p WHERE p."clubId" = club AND p.id = player FOR UPDATE;
+  IF NOT FOUND THEN
+    RAISE EXCEPTION 'No player % stands in this club.', player USING ERRCODE = 'no_data_found';
+  END IF;
+  IF done_before IS NOT NULL THEN
+    RETURN false;
+  END IF;
+  PERFORM set_config('app.erasing', 'yes', true);
+
+  BEGIN
+    SELECT coalesce(c."calendarDay", (at AT TIME ZONE c."timeZone")::date) INTO today FROM "Club" c WHERE c.id = club;
+  EXCEPTION WHEN invalid_parameter_value THEN
+    today := at::date;
+  END;
+
+  SELECT count(*) + 1 INTO number FROM "Erasure" e WHERE e."clubId" = club;
+  LOOP
+    nameless := 'Former player ' || number;
+    EXIT WHEN NOT EXISTS (SELECT FROM "Player" p WHERE p."clubId" = club AND p.name = nameless);
+    number := number + 1;
+  END LOOP;
+  SELECT array_agg(p.id) INTO guests FROM "Player" p WHERE p."clubId" = club AND p."joinedToId" = player;
+  UPDATE "Player" p SET name = 'Guest' WHERE p."clubId" = club AND p."joinedToId" = player;
+  UPDATE "Player" p SET name = nameless, code = NULL, "wantsToKeep" = false, "erasedAt" = at
+    WHERE p."clubId" = club AND p.id = player;
+
+  -- What was agreed, wished, noted and shown of this child alone
+  UPDATE "Adjustment" a SET "partnerId" = NULL WHERE a."clubId" = club AND a."partnerId" = player;
+  DELETE FROM "Adjustment" a WHERE a."clubId" = club AND a."playerId" = player;
+  DELETE FROM "PlayerPair" p WHERE p."clubId" = club AND player IN (p."oneId", p."otherId");
+  DELETE FROM "FlagState" f WHERE f."clubId" = club AND f."playerId" = player;
+  DELETE FROM "FamilyPage" f WHERE f."clubId" = club AND f."playerId" = player;
+  DELETE FROM "FamilyNote" f WHERE f."clubId" = club AND f."playerId" = player;
+  DELETE FROM "Consent" c WHERE c."clubId" = club AND c."playerId" = player;
+  DELETE FROM "OneTimeLink" l WHERE l."clubId" = club AND l."playerId" = player;
+  UPDATE "ChildRequest" r SET text = '', answer = '', "askedById" = NULL,
+      "extendedWhy" = CASE WHEN r."extendedTo" IS NULL THEN '' ELSE '-' END,
+      outcome = coalesce(r.outcome, 'done'), "answeredAt" = coalesce(r."answeredAt", at),
+      "answeredById" = CASE WHEN r.outcome IS NULL THEN by_person ELSE r."answeredById" END
+    WHERE r."clubId" = club AND r."playerId" = player;
+
+  -- Its days in squads end; what was written of them stays.
+  DELETE FROM "SquadMembership" m WHERE m."clubId" = club AND m."playerId" = player AND m."firstDay" > today;
+  UPDATE "SquadMembership" m SET "lastDay" = today
+    WHERE m."clubId" = club AND m."playerId" = player AND coalesce(m."lastDay", 'infinity') > today;
+
+  -- Plans to come that count on it are made anew; those of practices held keep who was where.
+  DELETE FROM "SessionPlan" p USING "Session" s
+    WHERE p."clubId" = club AND s."clubId" = club AND s.id = p."sessionId" AND s.day >= today
+      AND s.written = 'notWritten' AND position(player::text IN p.plan::text) > 0
+      AND NOT EXISTS (SELECT FROM "PitchEvent" e WHERE e."clubId" = club AND e."sessionId" = s.id);
+  UPDATE "SessionPlan" p SET plan = plan_without(p.plan, player)
+    WHERE p."clubId" = club AND position(player::text IN p.plan::text) > 0;
+  UPDATE "PitchEvent" e SET deed = jsonb_set(e.deed, '{sentence}', '""')
+    WHERE e."clubId" = club AND e.deed ->> 'kind' = 'replan' AND position(player::text IN e.deed::text) > 0;
+  UPDATE "PitchEvent" e SET deed = jsonb_set(e.deed, '{name}', '"Guest"')
+    WHERE e."clubId" = club AND e.deed ->> 'kind' = 'guest' AND e.deed ->> 'name' NOT IN ('', 'Guest')
+      AND (e.deed ->> 'playerId' = player::text OR (e.deed ->> 'playerId')::uuid = ANY (guests));
+
+  -- Guardians of no other child, who are nothing else in the club, go with it.
+  WITH gone AS (
+    DELETE FROM "Guardianship" g WHERE g."clubId" = club AND g."playerId" = player RETURNING g."personId"
+  )
+  SELECT array_agg(p.id) INTO guardians FROM gone JOIN "Person" p ON p."clubId" = club AND p.id = gone."personId"
+  WHERE p.role = 'guardian' AND NOT EXISTS (
+    SELECT FROM "Guardianship" g WHERE g."clubId" = club AND g."personId" = p.id AND g."playerId" <> player);
+  DELETE FROM "OneTimeLink" l WHERE l."clubId" = club AND l."personId" = ANY (guardians);
+  SELECT array_agg(p."loginId") INTO logins FROM "Person" p
+    WHERE p."clubId" = club AND p.id = ANY (guardians) AND p."loginId" IS NOT NULL;
+  UPDATE "Person" p SET name = 'Former guardian', email = NULL, "loginId" = NULL,
+      "accessEndedAt" = coalesce(p."accessEndedAt", at)
+    WHERE p."clubId" = club AND p.id = ANY (guardians);
+  -- A sign-in that another club knows stays. One person of several clubs is seen here: the owner may look.
+  DELETE FROM "LoginProof" f USING "Login" l WHERE l.id = ANY (logins)
+    AND NOT EXISTS (SELECT FROM "Person" p WHERE p."loginId" = l.id)
+    AND (position(l.email IN f.identifier) > 0 OR position(l.id::text IN f.identifier || f.value) > 0);
+  DELETE FROM "Login" l WHERE l.id = ANY (logins) AND NOT EXISTS (SELECT FROM "Person" p WHERE p."loginId" = l.id);
+
+  INSERT INTO "Erasure" ("clubId", "playerId", cause, "erasedAt", "erasedById") VALUES (club, player, of_cause, at, by_person)
+    ON CONFLICT DO NOTHING;
+  PERFORM set_config('app.erasing', '', true);
+  RETURN true;
+END $$;
+
+REVOKE EXECUTE ON FUNCTION erase_child(uuid, "ErasureCause", timestamptz, uuid) FROM PUBLIC;
+
+-- What was tapped is never changed, but for the words in it about a child who is erased. Only the owner could do it anyway.
+DROP TRIGGER stays_written ON "PitchEvent";
+CREATE TRIGGER stays_written BEFORE UPDATE ON "PitchEvent" FOR EACH STATEMENT
+  WHEN (current_setting('app.erasing', true) IS DISTINCT FROM 'yes') EXECUTE FUNCTION refuse_change();
+CREATE TRIGGER never_removed BEFORE DELETE OR TRUNCATE ON "PitchEvent"
+  FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
+
+-- An erased child gets no name, and nothing new is written about it.
+CREATE FUNCTION keep_erased() RETURNS trigger LANGUAGE plpgsql AS $$
+DECLARE
+  written jsonb := to_jsonb(NEW);
+  one text;
+  erased timestamptz;
+BEGIN
+  FOREACH one IN ARRAY TG_ARGV LOOP
+    -- Waits for an erasure that is going on.
+    SELECT p."erasedAt" INTO erased FROM "Player" p
+      WHERE p."clubId" = NEW."clubId" AND p.id = (written ->> one)::uuid FOR KEY SHARE;
+    IF erased IS NOT NULL THEN
+      RAISE EXCEPTION 'Player % was erased on %, and nothing is written about it any more.', written ->> one, erased::date
+        USING ERRCODE = 'restrict_violation', CONSTRAINT = 'Player_erased';
+    END IF;
+  END LOOP;
+  RETURN NEW;
+END $$;
+CREATE FUNCTION keep_erased_nameless() RETURNS trigger LANGUAGE plpgsql AS $$
+BEGIN
+  RAISE EXCEPTION 'Player % was erased and stays without a name.', OLD.id
+    USING ERRCODE = 'restrict_violation', CONSTRAINT = 'Player_erased';
+END $$;
+CREATE TRIGGER stays_erased BEFORE UPDATE ON "Player" FOR EACH ROW WHEN (OLD."erasedAt" IS NOT NULL
+    AND (NEW."erasedAt", NEW.name, NEW.code, NEW."wantsToKeep") IS DISTINCT FROM (OLD."erasedAt", OLD.name, NULL, false))
+  EXECUTE FUNCTION keep_erased_nameless();
+CREATE TRIGGER not_of_erased BEFORE INSERT ON "PlayerPair"
+  FOR EACH ROW EXECUTE FUNCTION keep_erased('oneId', 'otherId');
+DO $$
+DECLARE
+  about_child text;
+BEGIN
+  FOREACH about_child IN ARRAY ARRAY['Guardianship', 'Adjustment', 'FlagState', 'FamilyPage', 'FamilyNote', 'Consent'] LOOP
+    EXECUTE format('CREATE TRIGGER not_of_erased BEFORE INSERT ON %I FOR EACH ROW EXECUTE FUNCTION keep_erased(''playerId'')', about_child);
+  END LOOP;
+END $$;
+CREATE TRIGGER not_of_erased BEFORE INSERT ON "OneTimeLink" FOR EACH ROW WHEN (NEW."playerId" IS NOT NULL)
+  EXECUTE FUNCTION keep_erased('playerId');
+CREATE TRIGGER not_of_erased BEFORE INSERT ON "ChildRequest" FOR EACH ROW WHEN (NEW.outcome IS NULL)
+  EXECUTE FUNCTION keep_erased('playerId');
+
 -- Demo families have claimed their page.
 DO $$
 DECLARE
@@ -411,7 +588,7 @@ BEGIN
   END LOOP;
   EXECUTE format('GRANT USAGE ON SCHEMA public TO %I', app_role);
   EXECUTE format('GRANT EXECUTE ON FUNCTION list_demo_people(), list_people_of_login(uuid), what_stands_here(), newest_migration(),
-    found_club(text, text, text, uuid, text, uuid) TO %I', app_role);
+    found_club(text, text, text, uuid, text, uuid), erase_child(uuid, "ErasureCause", timestamptz, uuid) TO %I', app_role);
 
   FOR item IN SELECT * FROM (VALUES
     ('Club', 'SELECT, UPDATE (name, "timeZone", locale, "retentionMonths", "askWhom")'),
@@ -452,7 +629,7 @@ BEGIN
     ('FamilyNote', 'SELECT, INSERT, UPDATE (text, "writtenById", "writtenAt"), DELETE'),
     ('ChildRequest', 'SELECT, INSERT, UPDATE ("extendedTo", "extendedWhy", outcome, answer, "answeredById", "answeredAt")'),
     ('Consent', 'SELECT, INSERT, UPDATE ("withdrawnOn")'),
-    ('Erasure', 'SELECT, INSERT'),
+    ('Erasure', 'SELECT'),
     ('Login', 'SELECT, INSERT, UPDATE (email, "emailVerified", name, image, "updatedAt"), DELETE'),
     ('LoginSession', 'SELECT, INSERT, UPDATE (token, "expiresAt", "ipAddress", "userAgent", "clubId", "personId", "updatedAt"), DELETE'),
     ('LoginMethod', 'SELECT, INSERT, UPDATE (password, "updatedAt"), DELETE'),
