@@ -11,7 +11,12 @@ const resolve = {
   ],
 }
 
-const needsDatabase = ['tests/data/**/*.test.ts', 'tests/server/**/*.test.ts', 'tests/seeds/**/*.test.ts']
+const needsDatabase = [
+  'tests/data/**/*.test.ts',
+  'tests/server/**/*.test.ts',
+  'tests/seeds/**/*.test.ts',
+  'tests/backup/**/*.test.ts',
+]
 const needsProcess = ['tests/boot/**/*.test.ts']
 
 const unit = {

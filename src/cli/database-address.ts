@@ -11,7 +11,7 @@ export type DatabaseAddresses = { readonly ownerUrl: string; readonly appUrl: st
  */
 export async function findDatabase(env: NodeJS.ProcessEnv = process.env): Promise<DatabaseAddresses> {
   const { DATABASE_URL: ownerUrl, DATABASE_APP_URL: appUrl } = env
-  const folder = resolve(env.TURNBOOK_DATA || '.turnbook')
+  const folder = dataFolderOf(env)
   const secrets = await readSecrets(folder)
   if (ownerUrl) return { ownerUrl, appUrl: appUrl || asApp(ownerUrl, secrets) }
   const port = Number(await readFile(join(folder, 'postgres.port'), 'utf8').catch(() => ''))
@@ -22,6 +22,16 @@ export async function findDatabase(env: NodeJS.ProcessEnv = process.env): Promis
     ownerUrl: url('turnbook_owner', secrets.ownerPassword),
     appUrl: url('turnbook_app', secrets.appPassword),
   }
+}
+
+/** By the owner of the tables alone, for what the app could not do. @throws InputError when none is there. */
+export async function findOwnerAddress(env: NodeJS.ProcessEnv = process.env): Promise<string> {
+  return env.DATABASE_URL || (await findDatabase(env)).ownerUrl
+}
+
+/** Where the club's data is kept. */
+export function dataFolderOf(env: NodeJS.ProcessEnv = process.env): string {
+  return resolve(env.TURNBOOK_DATA || '.turnbook')
 }
 
 type Secrets = { readonly ownerPassword: string; readonly appPassword: string }

@@ -1,3 +1,4 @@
+import { CouldNot } from '#cli/could-not'
 import { runCommand } from '#cli/run-command'
 
 const faultExitCode = 1
@@ -10,6 +11,6 @@ try {
   })
 } catch (error) {
   const text = error instanceof Error ? (error.stack ?? error.message) : String(error)
-  process.stderr.write(`turnbook has a fault: ${text}\n`)
+  process.stderr.write(error instanceof CouldNot ? `${error.message}\n` : `turnbook has a fault: ${text}\n`)
   process.exitCode = faultExitCode
 }

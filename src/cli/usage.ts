@@ -10,15 +10,16 @@ export function listVerbs(verbs: readonly Verb[]): string {
 
 /** What one verb does and takes. */
 export function usageOf(verb: Verb): string {
-  const options = [...verb.options, ...commonOptions].map((option) => ({
+  const options = [...verb.options, ...commonOptions(verb)].map((option) => ({
     left: option.value === null ? `--${option.name}` : `--${option.name} ${option.value}`,
     means: option.means,
   }))
+  if (verb.operand) options.unshift({ left: verb.operand.name, means: verb.operand.means })
   const width = Math.max(...options.map((option) => option.left.length))
   return [
-    `turnbook ${verb.name}: ${verb.summary}`,
+    `turnbook ${verb.name}${verb.operand ? ` ${verb.operand.name}` : ''}: ${verb.summary}`,
     verb.help,
     ...options.map((option) => `  ${option.left.padEnd(width)}  ${option.means}`),
-    'Exit codes: 0 done; 2 the input is wrong, a line on standard error per problem; 3 well formed but impossible.',
+    'Exit codes: 0 done; 1 could not be done; 2 the input is wrong, a line on standard error per problem; 3 well formed but impossible.',
   ].join('\n')
 }

@@ -4,7 +4,7 @@ import type { Problem } from '#common/problem'
 export type VerbCall = {
   /** The whole input as text, from `--in` or standard input; refuses (throws InputError) what cannot be read. */
   readonly readInput: () => Promise<string>
-  /** Options given, by name without dashes; a switch is 'true'. */
+  /** Options given, by name without dashes; a switch is 'true'. The operand by its own name. */
   readonly options: ReadonlyMap<string, string>
   /** Says a line to the person waiting, on standard error. */
   readonly say: (line: string) => void
@@ -24,6 +24,13 @@ export type VerbOption = {
   readonly means: string
 }
 
+/** A file that is named without a dash. */
+export type VerbOperand = {
+  /** What it is called in the help, and in `options`. */
+  readonly name: string
+  readonly means: string
+}
+
 /** One thing the command can do; one file each in src/cli/verbs. What is slow to load it imports when it runs. */
 export type Verb = {
   readonly name: string
@@ -32,6 +39,8 @@ export type Verb = {
   /** Shown by `--help`, below the usage line. */
   readonly help: string
   readonly options: readonly VerbOption[]
+  /** What must stand after the verb; such a verb has no --in and no --out. */
+  readonly operand?: VerbOperand
   readonly run: (call: VerbCall) => Promise<VerbOutcome>
 }
 

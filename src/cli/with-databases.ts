@@ -22,10 +22,15 @@ export async function withDatabases<Answer>(
   try {
     return await work({ owner, database })
   } catch (error) {
-    throw isRefusedConnection(error) ? new InputError([notRunning]) : error
+    throw orNotRunning(error)
   } finally {
     await Promise.all([closeDatabase(owner), closeDatabase(database)])
   }
+}
+
+/** What is to be thrown for a failure: a sentence where the database does not answer, else the failure itself. */
+export function orNotRunning(error: unknown): unknown {
+  return isRefusedConnection(error) ? new InputError([notRunning]) : error
 }
 
 const notRunning = {
