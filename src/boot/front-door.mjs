@@ -68,7 +68,7 @@ function believeProxy({ headers }, ownAddress) {
 
 function turnAway(request, response, { status, why }) {
   // The page may be answering already, or may never have been told.
-  if (response.headersSent) return request.destroy()
+  if (response.headersSent) return request.socket.destroy()
   response.writeHead(status, {
     'content-type': 'text/plain; charset=utf-8',
     'cache-control': 'no-store',
@@ -83,7 +83,7 @@ function noteEnd(request, response, { id, write }) {
   const start = performance.now()
   response.once('finish', () => {
     // Answered, and still it goes on sending: a moment for the answer to arrive, then no more is heard.
-    if (!request.complete) setTimeout(() => request.destroy(), lingerMilliseconds).unref()
+    if (!request.complete) setTimeout(() => request.socket.destroy(), lingerMilliseconds).unref()
   })
   if (unlogged.test(url)) return
   response.once('close', () => {
