@@ -68,7 +68,7 @@ function believeProxy({ headers }, ownAddress) {
 
 function turnAway(request, response, { status, why }) {
   // The page may be answering already, or may never have been told.
-  if (response.headersSent) return request.socket.destroy()
+  if (response.headersSent) return request.socket?.destroy()
   response.writeHead(status, {
     'content-type': 'text/plain; charset=utf-8',
     'cache-control': 'no-store',
@@ -79,11 +79,12 @@ function turnAway(request, response, { status, why }) {
 }
 
 function noteEnd(request, response, { id, write }) {
-  const { method, url = '/' } = request
+  // Taken now: a request that was given up by its page has none any more.
+  const { method, url = '/', socket } = request
   const start = performance.now()
   response.once('finish', () => {
     // Answered, and still it goes on sending: a moment for the answer to arrive, then no more is heard.
-    if (!request.complete) setTimeout(() => request.socket.destroy(), lingerMilliseconds).unref()
+    if (!request.complete) setTimeout(() => socket.destroy(), lingerMilliseconds).unref()
   })
   if (unlogged.test(url)) return
   response.once('close', () => {
