@@ -3,7 +3,8 @@ CREATE TYPE "RequestKind" AS ENUM ('copy', 'correction', 'erasure', 'objection',
 CREATE TYPE "RequestOutcome" AS ENUM ('done', 'refused', 'withdrawn');
 CREATE TYPE "ErasureCause" AS ENUM ('request', 'retention');
 
-ALTER TABLE "Club" ADD COLUMN     "retentionMonths" INTEGER, ADD COLUMN     "askWhom" TEXT NOT NULL DEFAULT '';
+ALTER TABLE "Club" ADD COLUMN     "retentionMonths" INTEGER, ADD COLUMN     "askWhom" TEXT NOT NULL DEFAULT '',
+  ADD COLUMN     "holidays" TEXT NOT NULL DEFAULT '';
 ALTER TABLE "Person" ADD COLUMN     "email" TEXT, ADD COLUMN     "loginId" UUID, ADD COLUMN     "accessEndedAt" TIMESTAMPTZ(3);
 ALTER TABLE "Squad" ADD COLUMN     "showsComing" BOOLEAN NOT NULL DEFAULT false;
 ALTER TABLE "Player" ADD COLUMN     "erasedAt" TIMESTAMPTZ(3);
@@ -240,7 +241,9 @@ ALTER TABLE "OneTimeLink"
 -- Families
 ALTER TABLE "Club"
   ADD CONSTRAINT "Club_retention_check" CHECK ("retentionMonths" BETWEEN 1 AND 120),
-  ADD CONSTRAINT "Club_askWhom_check" CHECK (char_length("askWhom") <= 300);
+  ADD CONSTRAINT "Club_askWhom_check" CHECK (char_length("askWhom") <= 300),
+  ADD CONSTRAINT "Club_holidays_check" CHECK (
+    char_length(holidays) <= 4400 AND holidays ~ '^([0-9]{4}-[0-9]{2}-[0-9]{2}( [0-9]{4}-[0-9]{2}-[0-9]{2})*)?$');
 ALTER TABLE "Session"
   ADD CONSTRAINT "Session_place_check" CHECK (char_length(place) <= 120);
 ALTER TABLE "FamilyPage"
@@ -591,7 +594,7 @@ BEGIN
     found_club(text, text, text, uuid, text, uuid), erase_child(uuid, "ErasureCause", timestamptz, uuid) TO %I', app_role);
 
   FOR item IN SELECT * FROM (VALUES
-    ('Club', 'SELECT, UPDATE (name, "timeZone", locale, "retentionMonths", "askWhom")'),
+    ('Club', 'SELECT, UPDATE (name, "timeZone", locale, "retentionMonths", "askWhom", holidays)'),
     ('Person', 'SELECT, INSERT, UPDATE (name, role, email, "loginId", "accessEndedAt")'),
     ('Season', 'SELECT, INSERT, UPDATE (name, "firstDay", "lastDay")'),
     ('Term', 'SELECT, INSERT, UPDATE (name, "firstDay", "lastDay")'),
