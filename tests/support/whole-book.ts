@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto'
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { gunzipSync } from 'node:zlib'
 import pg from 'pg'
 import { afterAll } from 'vitest'
 import { lookIntoBackup } from '#cli/backup/look-into-backup'
@@ -11,6 +12,7 @@ import type { Erased } from '#data/whole-book/erasures'
 import { replaceWholeBook } from '#data/whole-book/replace-whole-book'
 import { readBackup } from '#exchange/backup/read-backup'
 import { askAs } from './ask-as'
+import { openAgeBySpec } from './open-age-by-spec'
 
 export const passphrase = 'five words and a fence'
 
@@ -39,6 +41,11 @@ export async function putBack(
   const { header } = await lookIntoBackup(file, { passphrase })
   const pieces = readBackup(open(file, passphrase))
   return replaceWholeBook(ownerUrl, { header, pieces, erased, onStep: () => {} })
+}
+
+/** The text inside a backup, opened and read by nothing of ours but the format's description. */
+export function plainOf(file: string): string {
+  return gunzipSync(openAgeBySpec(readFileSync(file), passphrase)).toString('utf8')
 }
 
 /**
