@@ -200,7 +200,7 @@ const roomRow = z.object({
   helperGuests: z.int(),
 })
 
-/** The room that what was tapped in a practice takes in all, and what came by helpers' passes. */
+/** The room that what was tapped in a practice takes in all, and what came by helpers, with a pass or of the club. */
 export async function measurePitch(
   tx: ClubTx,
   sessionId: string,
@@ -210,8 +210,10 @@ export async function measurePitch(
     roomRow,
     Prisma.sql`
       with tapped as (
-        select octet_length(deed::text) as bytes, (deed ->> 'kind' = 'guest') as face, "helperPassId" is not null as helped
-        from "PitchEvent" where "clubId" = ${tx.clubId}::uuid and "sessionId" = ${sessionId}::uuid
+        select octet_length(deed::text) as bytes, (deed ->> 'kind' = 'guest') as face,
+          ("helperPassId" is not null or p.role = 'helper') as helped
+        from "PitchEvent" e left join "Person" p on p."clubId" = e."clubId" and p.id = e."recordedById"
+        where e."clubId" = ${tx.clubId}::uuid and "sessionId" = ${sessionId}::uuid
       )
       select count(*)::int as events, coalesce(sum(bytes), 0)::int as bytes,
         (count(*) filter (where face))::int as guests, (count(*) filter (where helped))::int as "helperEvents",
@@ -235,13 +237,16 @@ export async function listPitchGuestIds(tx: ClubTx, sessionId: string): Promise<
   return new Set(rows.flatMap(({ deed }) => guestIdOf(deed) ?? []))
 }
 
-/** The ids of what was tapped in a practice with one helper's pass. */
-export async function listIdsByPass(
+/** The ids of what one hand tapped in a practice. */
+export async function listIdsByHand(
   tx: ClubTx,
-  { sessionId, helperPassId }: { readonly sessionId: string; readonly helperPassId: string },
+  {
+    sessionId,
+    hand: { personId, helperPassId },
+  }: { readonly sessionId: string; readonly hand: Omit<PitchHand, 'at'> },
 ): Promise<ReadonlySet<string>> {
   const rows = await tx.db.pitchEvent.findMany({
-    where: { clubId: tx.clubId, sessionId, helperPassId },
+    where: { clubId: tx.clubId, sessionId, recordedById: personId, helperPassId },
     select: { id: true },
   })
   return new Set(rows.map(({ id }) => id))

@@ -1,7 +1,7 @@
 import 'server-only'
 import type { Viewer } from '#access/viewer'
 
-/** Where a viewer begins: the review, the squad's day, or the page of the one child. Null: nowhere of its own, or several. */
+/** Where a viewer begins: the review, the squad's day, the pitch, or the page of the one child. Null: nowhere of its own, or several. */
 export function homeOf(viewer: Viewer): string | null {
   const [squadId] = viewer.squadIds
   const [playerId, another] = viewer.playerIds
@@ -14,6 +14,6 @@ export function homeOf(viewer: Viewer): string | null {
     case 'guardian':
       return playerId && !another ? `/family/${playerId}` : null
     case 'helper':
-      return null
+      return '/pitch'
   }
 }

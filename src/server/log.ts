@@ -19,7 +19,7 @@ export const log = pino(
       censor: '…',
     },
   },
-  pino.destination({ fd: 2, sync: true }),
+  { write: (line) => process.stderr.write(line) },
 )
 
 /** Something that should not have happened. */

@@ -7,13 +7,29 @@ import type { PitchRefusal } from '#pitch/pitch-pack'
 import { logFault } from '#server/log'
 import { listPitchAskers, type PitchAsker, type PitchRefused } from '#server/pitch-asker'
 import { syncPitch } from '#server/pitch-sync'
+import { loadPitchToday } from '#server/pitch-today'
 import { loadPitchPack } from '#server/pitch-views'
+import { findSignedIn } from '#server/viewer'
+
+const signedOut = 'You are signed out on this phone: sign in, or scan the coach’s code again.'
 
 // A phone asks here while no page is open, or one that was kept from long ago: it is answered in JSON whatever happens.
 
 /** `GET /api/pitch/<sessionId>`. */
 export function answerPack(sessionId: string): Promise<Response> {
   return answer((asker) => loadPitchPack(asker, { sessionId, now: new Date() }))
+}
+
+/** `GET /api/pitch`. */
+export async function answerToday(): Promise<Response> {
+  try {
+    const viewer = await findSignedIn()
+    if (!viewer) return refusal(401, signedOut)
+    return json(200, await loadPitchToday(viewer, new Date()))
+  } catch (error) {
+    logFault('list of the pitch failed', error)
+    return refusal(500, 'Something went wrong at the book. Try again in a moment.')
+  }
 }
 
 /** `POST /api/pitch/<sessionId>`. */
@@ -39,8 +55,7 @@ export async function answerBatch(request: Request, sessionId: string): Promise<
 async function answer(work: (asker: PitchAsker) => Promise<Result<object, PitchRefused>>): Promise<Response> {
   try {
     const askers = await listPitchAskers()
-    if (askers.length === 0)
-      return refusal(401, 'You are signed out on this phone: sign in, or scan the coach’s code again.')
+    if (askers.length === 0) return refusal(401, signedOut)
     for (const asker of askers) {
       const result = await orNobody(work(asker))
       if (result === null) continue

@@ -1,6 +1,6 @@
 import 'server-only'
 import type { ClubTx } from '#data/in-club'
-import { listIdsByPass, listPitchEvents } from '#data/pitch-events'
+import { listIdsByHand, listPitchEvents, type PitchHand } from '#data/pitch-events'
 import type { PitchEvent } from '#pitch/pitch-event'
 
 const onlyCoach = 'Only a coach of the squad can change the plan. What was planned stands.'
@@ -9,20 +9,24 @@ const staysOut =
 
 /**
  * Of new events those that are not a helper's to tap, each with a sentence: a new plan, or taking one back, which changes
- * the plan as well; and taking back that somebody is out for today, unless the same helper tapped it. To have again what
+ * the plan as well; and taking back that somebody is out for today, unless the same hand tapped it. To have again what
  * was taken back is the same.
  */
 export async function whyNotForHelper(
   tx: ClubTx,
   {
     sessionId,
-    passId,
+    hand,
     events,
-  }: { readonly sessionId: string; readonly passId: string; readonly events: readonly PitchEvent[] },
+  }: {
+    readonly sessionId: string
+    readonly hand: Omit<PitchHand, 'at'>
+    readonly events: readonly PitchEvent[]
+  },
 ): Promise<readonly (readonly [id: string, why: string])[]> {
   const isUndone = events.some(({ deed }) => deed.kind === 'undo')
   const before = isUndone ? (await listPitchEvents(tx, { sessionId })).events : []
-  const own = isUndone ? await listIdsByPass(tx, { sessionId, helperPassId: passId }) : new Set()
+  const own = isUndone ? await listIdsByHand(tx, { sessionId, hand }) : new Set()
   const byId = new Map([...before, ...events].map((event) => [event.id, event]))
   const others = new Set(before.map(({ id }) => id).filter((id) => !own.has(id)))
   const whyNot = (event: PitchEvent): string | null => {

@@ -64,7 +64,7 @@ export async function takeEvents(
   const faces = await meetFaces(tx, { sessionId, events: met.fresh })
   const notAllowed =
     asker.kind === 'helper'
-      ? await whyNotForHelper(tx, { sessionId, passId: asker.passId, events: met.fresh })
+      ? await whyNotForHelper(tx, { sessionId, hand: handOf(asker), events: met.fresh })
       : []
   const whyNot = new Map([...faces.refused, ...notAllowed])
   const left = met.fresh.filter(({ id }) => !whyNot.has(id))

@@ -59,7 +59,7 @@ export async function loadPitchPack(
       register,
       viewer: isCoach
         ? { kind: 'coach', name: asker.viewer.name, mayReplan: true }
-        : { kind: 'helper', name: 'Helper', mayReplan: false },
+        : { kind: 'helper', name: asker.viewer?.name ?? 'Helper', mayReplan: false },
       serverNow: now.getTime(),
       events: isCoach ? events : events.map(eventForHelper),
       cursor,

@@ -1,0 +1,13 @@
+import type { PitchPack } from '#pitch/pitch-pack'
+
+/** A practice that can be opened now, by what tells it from another. */
+export type PracticeToday = Pick<PitchPack['session'], 'squadName' | 'day' | 'title' | 'startsAt'> & {
+  readonly sessionId: string
+}
+
+/** Today's practices of the viewer's squads: the answer to `GET /api/pitch`. */
+export type PitchToday = {
+  readonly practices: readonly PracticeToday[]
+  /** Somebody who helps: the pitch is all of the book that it sees. */
+  readonly isHelper: boolean
+}
