@@ -28,6 +28,8 @@ const scalarTypes: Readonly<Record<string, string>> = {
   Float: 'double precision',
   Boolean: 'boolean',
   Json: 'jsonb',
+  Bytes: 'bytea',
+  BigInt: 'bigint',
   DateTime: 'timestamp(3) without time zone',
 }
 
@@ -35,6 +37,7 @@ const nativeTypes: Readonly<Record<string, string>> = {
   '@db.Uuid': 'uuid',
   '@db.Date': 'date',
   '@db.Timestamptz(3)': 'timestamp(3) with time zone',
+  '@db.VarChar(255)': 'character varying(255)',
 }
 
 /**
@@ -68,11 +71,11 @@ function readModel(
   const fields = lines.filter((line) => !line.startsWith('@@')).map(readField)
   const columns = fields
     .filter(({ type }) => !modelNames.has(type))
-    .map(({ name, type, isNullable, attributes }) => ({
+    .map(({ name, type, isNullable, isList, attributes }) => ({
       name,
       type:
-        Object.entries(nativeTypes).find(([native]) => attributes.includes(native))?.[1] ??
-        typeOf(type, enums),
+        (Object.entries(nativeTypes).find(([native]) => attributes.includes(native))?.[1] ??
+          typeOf(type, enums)) + (isList ? '[]' : ''),
       isNullable,
       hasDefault: attributes.includes('@default('),
     }))
@@ -85,7 +88,10 @@ function readModel(
   return {
     columns,
     key: ownKey ? [ownKey.name] : (listsOf('id')[0] ?? []),
-    uniques: listsOf('unique'),
+    uniques: [
+      ...fields.flatMap(({ name, attributes }) => (/@unique\b/.test(attributes) ? [[name]] : [])),
+      ...listsOf('unique'),
+    ],
     indexes: listsOf('index'),
     references: fields.flatMap(({ type, attributes }) => {
       const [, own, theirs] = attributes.match(/fields: \[([^\]]*)\], references: \[([^\]]*)\]/) ?? []
@@ -97,7 +103,9 @@ function readModel(
 function readField(line: string) {
   const [, name, type, mark, attributes] = line.match(/^(\w+)\s+(\w+)(\?|\[\])?\s*(.*)$/) ?? []
   if (!name || !type) throw new Error(`A line of the schema that is not understood: ${line}`)
-  return { name, type, isNullable: mark === '?', attributes: attributes ?? '' }
+  // A list may always be null to the database.
+  const isList = mark === '[]'
+  return { name, type, isNullable: mark === '?' || isList, isList, attributes: attributes ?? '' }
 }
 
 function typeOf(type: string, enums: Schema['enums']): string {
