@@ -3,6 +3,7 @@ import { prepareCheckout, preparePages } from './checkout.mjs'
 import { prepareDataFolder } from './data-folder.mjs'
 import { writeFlagRegistry } from './flag-registry.mjs'
 import { keepServing } from './keep-serving.mjs'
+import { lastBackupSentence } from './last-backup.mjs'
 import { takeLock } from './lock.mjs'
 import { servePages } from './pages.mjs'
 import { isDemo, networkAddresses, pagesAddress, pagesEnvironment, pagesPort } from './pages-settings.mjs'
@@ -56,7 +57,7 @@ async function prepare({ endings, signal }) {
   running.pages = await step('starting the pages', serve)
   endings.push(() => running.pages.stop())
   lock.setAddress(pagesAddress(place))
-  announce({ place, env })
+  announce({ place, env, folder })
   return running
 }
 
@@ -85,10 +86,11 @@ async function prepareDatabase({ folder, secrets, env, signal, endings }) {
   return running
 }
 
-function announce({ place, env }) {
+function announce({ place, env, folder }) {
   if (place.isSecondChoice) say(`Port 3000 is taken by another program, so this is port ${place.port}.`)
   say(`Turnbook is ready: ${pagesAddress(place)}`)
   for (const address of networkAddresses(place)) say(`On other machines of this network: ${address}`)
   if (isDemo(env)) say('Demo sign-ins, chosen on the first page: head coach, coach, parent.')
+  else say(lastBackupSentence(folder, new Date()))
   say('Ctrl+C stops it.')
 }
