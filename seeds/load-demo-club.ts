@@ -6,6 +6,7 @@ import { acknowledgeFlag, listFlagStates } from '#data/flag-states'
 import { type ClubTx, inClub } from '#data/in-club'
 import { rebuildSquad } from '#server/rebuild'
 import { refreshFlags } from '#server/refresh-flags'
+import { confirmDemoPages } from './confirm-pages'
 import { buildDemoClub, type DemoClub } from './demo-club'
 import { planDemoSessions } from './planned-sessions'
 import { recordFrame } from './record-frame'
@@ -36,6 +37,8 @@ export async function loadDemoClub(
         await foldSquad(tx, demo, squadId)
         say(`${name}: accounts and flags`)
       }
+      await confirmDemoPages(tx, demo)
+      say('pages for families confirmed')
       await planDemoSessions(tx, demo, { now: endOf(demo), workLimit })
       say('two practices planned')
       const by = { personId: null, at: endOf(demo) }

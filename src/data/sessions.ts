@@ -23,6 +23,8 @@ export type Session = {
   readonly title: string
   /** Local time of day as `HH:MM`; null: not known. */
   readonly startsAt: string | null
+  /** Where it is; empty: not written. */
+  readonly place: string
   /** Whole length of a practice; null when nobody wrote it down. */
   readonly lengthSeconds: Seconds | null
   /** Of a match, in order of time; null in a practice, and while nobody has written them. */
@@ -46,6 +48,7 @@ const columns = {
   day: true,
   title: true,
   startsAt: true,
+  place: true,
   lengthSeconds: true,
   periods: true,
   designId: true,
@@ -131,20 +134,36 @@ export function lockSession(tx: ClubTx, sessionId: string): Promise<void> {
 }
 
 /** A session as it is entered: nothing of it is written yet. */
-export type NewSession = Omit<Session, 'written' | 'writtenById' | 'writtenAt' | 'isCancelled'>
+export type NewSession = Omit<Session, 'place' | 'written' | 'writtenById' | 'writtenAt' | 'isCancelled'> & {
+  readonly place?: string
+}
 
 export async function recordSessions(tx: ClubTx, sessions: readonly NewSession[]): Promise<void> {
   await insertRows(
     tx,
     'Session',
     sessions.map(
-      ({ id, squadId, kind, day, title, startsAt, lengthSeconds, periods, designId, ledById, code }) => ({
+      ({
         id,
         squadId,
         kind,
         day,
         title,
         startsAt,
+        place = '',
+        lengthSeconds,
+        periods,
+        designId,
+        ledById,
+        code,
+      }) => ({
+        id,
+        squadId,
+        kind,
+        day,
+        title,
+        startsAt,
+        place,
         lengthSeconds,
         periods,
         designId,

@@ -58,6 +58,7 @@ export function newSessionOf(
     day: input.day,
     title: input.title,
     startsAt: input.startsAt,
+    place: input.place,
     lengthSeconds: isPractice && input.lengthMinutes ? input.lengthMinutes * 60 : null,
     periods: isPractice ? null : periodsOf(input),
     designId: isPractice ? input.designId : null,

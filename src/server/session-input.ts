@@ -140,6 +140,7 @@ export const newSessionInput = z.object({
   squadId: z.uuid(),
   day: z.string().refine(isDay, 'write a day of the calendar, such as 2026-03-31'),
   title: sessionTitle.default(''),
+  place: z.string().trim().max(120, 'a place can be 120 letters at most').default(''),
   startsAt: optional(z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'write a time of day such as 17:30')),
   lengthMinutes: optional(wholeMinutes(1, 600)),
   /** Who leads it; left out, whoever enters it. */

@@ -1,5 +1,7 @@
-import type { FamilySentence, FamilyTopic } from '#fairness/family-sentences'
-import type { ThemeMeeting } from '#themes/theme-meetings'
+import type { FamilyDoing, FamilyTheme } from '#family/family-page'
+import type { FamilySentence, FamilyTopic } from '#family/family-sentences'
+import type { ComingWhen } from '#family/next-practice'
+import { formatDay } from '#ui/format-day'
 import { words } from '#ui/words'
 
 type Kind = 'practice' | 'match'
@@ -37,7 +39,7 @@ export function familySentenceText(sentence: FamilySentence, kind: Kind): string
         sentence.isPartMissed ? `Part of this is ${missed} missed.` : '',
         sentence.nextStep
           ? `The coach has seen this; next step: ${sentence.nextStep}.`
-          : 'The coach has not written a next step yet.',
+          : 'The coach had not said a next step when this page was confirmed.',
       ]
         .filter(Boolean)
         .join(' ')
@@ -66,16 +68,95 @@ export function restsOnText({ held, written }: { readonly held: number; readonly
   return `From ${written} of the ${held} ${sessions} held. The other ${rest} ${rest === 1 ? 'was' : 'were'} not written down.`
 }
 
-export const doingLabel: Readonly<Record<FamilyTopic, string>> = {
-  attack: 'Attacking',
-  defend: 'Defending',
-  keep: 'In goal',
-  played: 'On the pitch',
+/** Of practices or matches too little is written down. */
+export function tooFewText({ kind, held, written }: { kind: Kind; held: number; written: number }): string {
+  const sessions = kind === 'practice' ? words.practices(held) : words.matches(held)
+  return `${written} of ${sessions} ${written === 1 ? 'is' : 'are'} written down. That is too few to say more.`
+}
+
+export const doingLabel: Readonly<Record<Kind, Readonly<Record<FamilyDoing, string>>>> = {
+  practice: {
+    attack: 'Attacking',
+    defend: 'Defending',
+    keep: 'In goal',
+    played: 'Playing',
+    waiting: 'Waiting for a turn',
+  },
+  match: {
+    attack: 'Attacking',
+    defend: 'Defending',
+    keep: 'Of that, in goal',
+    played: 'On the pitch',
+    waiting: 'Off the pitch',
+  },
+}
+
+/** "about 55 min"; zero is under five. */
+export function aboutText(minutes: number): string {
+  return minutes === 0 ? 'under 5 min' : `about ${minutes} min`
 }
 
 /** How a child met a theme. */
-export function metText(meeting: ThemeMeeting): string {
-  if (meeting.missed === 'away') return 'Not yet. Your child was away when it was practised.'
-  if (meeting.missed === 'noTurn') return 'Not yet. Your child has not had a turn at it.'
-  return `Played in ${meeting.practicesPlayed} of ${words.practices(meeting.practices)}.`
+export function metText(theme: Pick<FamilyTheme, 'missed' | 'practices' | 'practicesPlayed'>): string {
+  if (theme.missed === 'away') return 'Not yet. Your child was away when it was practised.'
+  if (theme.missed === 'noTurn') return 'Not yet. Your child has not had a turn at it.'
+  return `Played in ${theme.practicesPlayed} of ${words.practices(theme.practices)}.`
 }
+
+/** What comes next; "Thu, 11 June 2026, 17:30, Mill Field". */
+export function comingText(
+  coming: { readonly themeName: string | null; readonly when: ComingWhen | null } | null,
+): string {
+  if (!coming) return 'No practice is planned yet.'
+  const theme = coming.themeName
+    ? `The next practice is about: ${coming.themeName}.`
+    : 'The theme of the next practice is not chosen yet.'
+  if (!coming.when) return theme
+  const { day, startsAt, place } = coming.when
+  return `${theme} It is on ${[formatDay(day), startsAt, place].filter(Boolean).join(', ')}.`
+}
+
+export const nothingConfirmed =
+  'Nothing has been confirmed yet. The coach looks at this page first. After that you can read here how turns were shared.'
+
+export const leftSquad = 'Your child is in no squad this season. So there is nothing to read here.'
+
+/** When the page changes; said on every page. */
+export function confirmedText({
+  confirmedBy,
+  confirmedOn,
+}: {
+  confirmedBy: string
+  confirmedOn: string
+}): string {
+  return `${confirmedBy} confirmed this page on ${formatDay(confirmedOn)}. It changes when the coach confirms it again.`
+}
+
+export const lastLine = 'This page counts turns. It does not say how good anyone is.'
+
+/** What the words of the page mean, in the order in which they come up. */
+export const meanings: readonly { readonly word: string; readonly means: string }[] = [
+  { word: 'Turn', means: 'One go with the ball. It ends in a goal, or when the ball goes out.' },
+  { word: 'Attacking', means: 'Your child’s side had the ball and tried to score.' },
+  { word: 'Defending', means: 'Your child’s side tried to stop a goal and win the ball.' },
+  { word: 'In goal', means: 'Your child kept the goal.' },
+  { word: 'Waiting', means: 'Others had the ball. All children wait now and then.' },
+  {
+    word: 'About even',
+    means: 'Close to what your child would get if all took turns. A small difference does not count.',
+  },
+  {
+    word: 'Even turn-taking',
+    means: 'All who were there take turns in the same way. Days away do not count against your child.',
+  },
+  { word: 'Theme', means: 'What a practice was about, such as two against one.' },
+  {
+    word: 'Not written down',
+    means: 'Nobody wrote what was played that day. It does not mean nothing was played.',
+  },
+]
+
+/** How to ask or object. */
+export const askLead =
+  'You may ask what is kept about your child, say that something is wrong, or say that you do not want it kept.'
+export const askNobody = 'Ask the coach, or anyone at the club.'

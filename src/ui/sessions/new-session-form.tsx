@@ -30,6 +30,7 @@ const places = {
   day: 'Day',
   title: 'Title',
   startsAt: 'Time of day',
+  place: 'Place',
   lengthMinutes: 'Length',
   designId: 'Design',
   ledById: 'Led by',
@@ -78,6 +79,11 @@ export function NewSessionForm(props: NewSessionFormProps) {
         hint={kind === 'match' ? 'Such as against whom; may stay empty.' : 'May stay empty.'}
       />
       <Field {...field('startsAt')} type="time" hint="May stay empty." />
+      <Field
+        {...field('place')}
+        maxLength={120}
+        hint="May stay empty. Families read time and place only where you switch it on, on the page Families."
+      />
       {kind === 'practice' ? (
         <>
           <Field

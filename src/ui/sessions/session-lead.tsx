@@ -6,6 +6,7 @@ type SessionLeadProps = {
   readonly session: {
     readonly title: string
     readonly startsAt: string | null
+    readonly place: string
     readonly written: Written
     readonly isCancelled: boolean
   }
@@ -19,6 +20,7 @@ export function SessionLead({ squad, session, coveredByName, writtenByName }: Se
     squad.name,
     session.title,
     session.startsAt,
+    session.place,
     coveredByName ? `covered by ${coveredByName}` : null,
     session.isCancelled ? 'cancelled' : words.written[session.written],
     writtenByName && !session.isCancelled ? `by ${writtenByName}` : null,

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Role } from '#exposure/column'
-import { type FamilyInput, familySentences } from '#fairness/family-sentences'
 import { noFigure, type StandingFigure } from '#fairness/standing-figure'
+import { type FamilyInput, familySentences } from '#family/family-sentences'
+import { sentencesOn } from '#family/sentences-on'
 import { defaultPolicy } from '#squad/policy'
 
 // Of 6,000 s due the club's band is 900 s (15 %), of less than 4,000 s it is 600 s.
@@ -24,15 +25,17 @@ function sentences(
   more: Partial<Omit<FamilyInput, 'roles'>> = {},
 ) {
   const all = { attack: figure(due), defend: figure(due), keep: noFigure, rest: figure(due), ...roles }
-  return familySentences({
+  const today = more.today ?? '2026-06-15'
+  const said = familySentences({
     kind: 'practice',
     roles: all,
     player: { keeps: true, wantsToKeep: false },
     policy: defaultPolicy,
     flags: [],
-    today: '2026-06-15',
     ...more,
+    today,
   })
+  return sentencesOn(said, today)
 }
 
 const flag = {
@@ -69,6 +72,7 @@ describe('what a family is told', () => {
       topic: 'attack',
       isPartMissed: false,
       nextStep: null,
+      waitsUntil: null,
     })
   })
 
@@ -83,6 +87,7 @@ describe('what a family is told', () => {
       topic: 'attack',
       isPartMissed: true,
       nextStep: 'the coach puts it right next time',
+      waitsUntil: null,
     })
     expect(JSON.stringify(answered('Swaps with Bao, who hogs the ball'))).not.toMatch(/Bao|hogs/)
   })

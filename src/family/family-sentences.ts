@@ -21,8 +21,10 @@ export type FamilySentence =
       readonly says: 'fewer'
       readonly topic: FamilyTopic
       readonly isPartMissed: boolean
-      /** Null: the coach has not written one in all the days there were for it. */
+      /** Null: the coach has said none yet. */
       readonly nextStep: string | null
+      /** Not to be read before this day, which leaves the coach time to say what comes next; null: to be read at once. */
+      readonly waitsUntil: Day | null
     }
   | {
       readonly says: 'more'
@@ -70,8 +72,8 @@ const ruleOfFewer: Readonly<Record<FamilyTopic, FlagRule['name']>> = {
 }
 
 /**
- * What a family is told, a sentence for each topic that can be spoken of. Fewer turns than due are not spoken of before
- * the coach has said what comes next, or has had the days to.
+ * What a family is told, a sentence for each topic that can be spoken of. Fewer turns than due wait until the coach has
+ * said what comes next, or has had the days to: see `sentencesOn`.
  */
 export function familySentences(input: FamilyInput): readonly FamilySentence[] {
   const spoken = topics[input.kind].flatMap((topic) => {
@@ -85,7 +87,8 @@ export function familySentences(input: FamilyInput): readonly FamilySentence[] {
   return spoken.flatMap(({ topic, figure, status }): readonly FamilySentence[] => {
     if (status === 'within') return [{ says: 'even', topic, isPartMissed: hasMissed(figure, input.policy) }]
     if (status === 'short') return fewer.filter((sentence) => sentence.topic === topic)
-    const moreOf = fewer[0]?.topic ?? furthestBehind(input, topic)
+    // What still waits is not hinted at here.
+    const moreOf = fewer.find(({ waitsUntil }) => waitsUntil === null)?.topic ?? furthestBehind(input, topic)
     return [{ says: 'more', topic, moreOf }]
   })
 }
@@ -100,14 +103,28 @@ function fewerSentence(
 ): readonly Extract<FamilySentence, { says: 'fewer' }>[] {
   // Little time in goal is no loss to one who did not ask for it.
   if (topic === 'keep' && !player.wantsToKeep) return []
-  const flag = flags.find(
-    ({ rule, scope, status }) => rule === ruleOfFewer[topic] && scope === kind && status !== 'cleared',
-  )
-  const isAnswered = flag?.status === 'acknowledged' && flag.acknowledged !== null
-  const isDue = flag !== undefined && daysLater(flag.since, daysForNextStep) <= today
-  if (!isAnswered && !isDue) return []
-  const nextStep = isAnswered ? nextStepOf(flag.acknowledged?.reason ?? '') : null
-  return [{ says: 'fewer', topic, isPartMissed: hasMissed(figure, policy), nextStep }]
+  const flag = flagOfFewer(flags, { topic, kind })
+  if (!flag) return []
+  const isAnswered = flag.status === 'acknowledged' && flag.acknowledged !== null
+  const lastDay = daysLater(flag.since, daysForNextStep)
+  return [
+    {
+      says: 'fewer',
+      topic,
+      isPartMissed: hasMissed(figure, policy),
+      nextStep: isAnswered ? nextStepOf(flag.acknowledged?.reason ?? '') : null,
+      waitsUntil: isAnswered || lastDay <= today ? null : lastDay,
+    },
+  ]
+}
+
+/** The flag whose answer is the next step of "fewer". */
+export function flagOfFewer<Flag extends FlagForFamily>(
+  flags: readonly Flag[],
+  { topic, kind }: { readonly topic: FamilyTopic; readonly kind: SessionKind },
+): Flag | null {
+  const rule = ruleOfFewer[topic]
+  return flags.find((flag) => flag.rule === rule && flag.scope === kind && flag.status !== 'cleared') ?? null
 }
 
 /** What was missed is a difference by the club's own measure. */
