@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { auditPackages } from './audit.mjs'
 import { preparePages } from './checkout.mjs'
 import { inProject, root } from './places.mjs'
 import { playwrightCounts, vitestCounts } from './test-counts.mjs'
@@ -92,6 +93,7 @@ export const parts = {
     title: 'Unused files, exports and packages',
     run: () => oneCheck(program('knip/bin/knip.js'), []),
   },
+  audit: { title: 'Known faults of packages', run: auditPackages },
   unit: { title: 'Unit and property tests, in two time zones', run: () => vitest('unit', 'unit-auckland') },
   db: { title: 'Tests on PostgreSQL', run: () => vitest('db') },
   build: { title: 'Building the pages', run: build },
