@@ -1,17 +1,6 @@
-import type { ProgrammeEntry, Theme, ThemeId } from '#themes/theme'
+import { ourThemes, type ThemeKey } from '#themes/our-themes'
+import type { ProgrammeEntry, ThemeId } from '#themes/theme'
 import { demoId } from './ids'
-
-const themeKeys = [
-  'attacking',
-  'extraPlayer',
-  'findingSpace',
-  'finishing',
-  'defending',
-  'slowingDown',
-  'winningBack',
-  'changingOver',
-] as const
-export type ThemeKey = (typeof themeKeys)[number]
 
 export function themeId(key: ThemeKey): ThemeId {
   return demoId(`theme/${key}`)
@@ -19,45 +8,16 @@ export function themeId(key: ThemeKey): ThemeId {
 
 /** The short key of a theme of the demo. */
 export function keyOfTheme(id: ThemeId): string {
-  return themeKeys.find((key) => themeId(key) === id) ?? id
+  return ourThemes.find((theme) => themeId(theme.id) === id)?.id ?? id
 }
-
-export type DemoTheme = Theme & {
-  /** What the theme asks for, in a sentence for coaches. */
-  readonly asks: string
-}
-
-const theme = (key: ThemeKey, order: number, name: string, asks: string, parent?: ThemeKey): DemoTheme => ({
-  id: themeId(key),
-  name,
-  parentId: parent ? themeId(parent) : null,
-  order,
-  asks,
-})
 
 /** Parents come before their children. */
-export const demoThemes: readonly DemoTheme[] = [
-  theme('attacking', 1, 'With the ball', 'Going forward together.'),
-  theme(
-    'extraPlayer',
-    1,
-    'Using the extra player',
-    'Draw one defender, then find the free one.',
-    'attacking',
-  ),
-  theme('findingSpace', 2, 'Finding space', 'Use the whole width; move before the ball comes.', 'attacking'),
-  theme('finishing', 3, 'Finishing', 'Arrive early, look once, finish first time.', 'attacking'),
-  theme('defending', 2, 'Without the ball', 'Keeping the way to goal closed together.'),
-  theme('slowingDown', 1, 'Slowing them down', 'The nearest holds up, the next one covers.', 'defending'),
-  theme(
-    'winningBack',
-    2,
-    'Winning it back together',
-    'Close in as a group the moment it is lost.',
-    'defending',
-  ),
-  theme('changingOver', 3, 'Changing over', 'Won or lost: the next three seconds decide.'),
-]
+export const demoThemes = ourThemes.map((theme) => ({
+  ...theme,
+  id: themeId(theme.id),
+  parentId: theme.parentId && themeId(theme.parentId),
+}))
+export type DemoTheme = (typeof demoThemes)[number]
 
 const wishes = (shares: Partial<Record<ThemeKey, number>>): readonly ProgrammeEntry[] =>
   (Object.entries(shares) as readonly [ThemeKey, number][]).map(([key, wishedShare]) => ({

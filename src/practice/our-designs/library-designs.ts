@@ -1,5 +1,4 @@
 import { toMetres } from '#practice/area-unit'
-import type { DesignSheet } from '#practice/design-sheet'
 import {
   adapt,
   area,
@@ -9,12 +8,13 @@ import {
   freeGame,
   goal,
   more,
+  type OurDesign,
   round,
   rule,
   sizes,
   turns,
   won,
-} from './design-parts'
+} from '#practice/our-designs/design-parts'
 
 const yards = (length: number, width: number) =>
   ({
@@ -23,8 +23,8 @@ const yards = (length: number, width: number) =>
     areaUnit: 'yd',
   }) as const
 
-/** More of our own, which no practice of the season has used yet: all invented for the demo club. */
-export const libraryDesigns: readonly DesignSheet[] = [
+/** More of our own, all invented; no practice of the demo's season has used them yet. */
+export const libraryDesigns: readonly OurDesign[] = [
   design('backToBack', 'extraPlayer', {
     name: 'Back to back',
     ...yards(70, 40),

@@ -1,15 +1,10 @@
 import type { Adaptation, AdaptationFor, AdaptationKind, DesignChange } from '#practice/adaptation'
 import type { AreaShape, DesignRound, Ending, SizeChoice } from '#practice/design'
 import { type DesignSheet, plainSheet } from '#practice/design-sheet'
-import { demoId } from './ids'
-import { type ThemeKey, themeId } from './programme'
+import type { ThemeKey } from '#themes/our-themes'
 
 /** The round with both sides whole, played as two equal halves with the roles swapped. */
 export const freeGameTitle = 'Free game'
-
-export function designId(key: string): string {
-  return demoId(`design/${key}`)
-}
 
 /** `3v2+1` is three attackers, two defenders and a keeper. */
 export function shape(text: string): AreaShape {
@@ -101,17 +96,21 @@ export const areas = (by: number, ofRound: number | null = null): DesignChange =
   by,
 })
 
+/** Its id and its theme's are keys. */
+export type OurDesign = DesignSheet & { readonly themeId: ThemeKey }
+
 type Parts = Pick<DesignSheet, 'name' | 'areaLengthM' | 'areaWidthM' | 'note' | 'rounds'> &
   Partial<Pick<DesignSheet, 'areaUnit' | 'isMirrored' | 'sides'>> & {
     readonly adaptations: readonly PlainAdaptation[]
   }
 
-export function design(key: string, theme: ThemeKey, parts: Parts): DesignSheet {
+/** A design whose id, and its theme's, are keys: who takes it into a club gives it ids there. */
+export function design(key: string, theme: ThemeKey, parts: Parts): OurDesign {
   return {
     ...plainSheet,
     ...parts,
-    id: designId(key),
-    themeId: themeId(theme),
+    id: key,
+    themeId: theme,
     adaptations: parts.adaptations.map((adaptation, index) => ({ ...adaptation, id: `a${index + 1}` })),
   }
 }
