@@ -1,5 +1,5 @@
 import type { EpochMs } from '#pitch/pitch-event'
-import type { PitchPack } from '#pitch/pitch-pack'
+import type { PitchViewer } from '#pitch/pitch-pack'
 
 const dayMs = 24 * 60 * 60 * 1000
 
@@ -10,14 +10,14 @@ const dayMs = 24 * 60 * 60 * 1000
  */
 export function isToForget(
   kept: {
-    readonly pack: { readonly viewer: Pick<PitchPack['viewer'], 'kind'> }
+    readonly viewerKind: PitchViewer['kind']
     readonly fetchedAt: EpochMs
     /** How many taps were not sent yet. */
     readonly waiting: number
   },
   now: EpochMs,
 ): boolean {
-  const { pack, fetchedAt, waiting } = kept
-  if (pack.viewer.kind === 'helper') return fetchedAt < now - dayMs
+  const { viewerKind, fetchedAt, waiting } = kept
+  if (viewerKind === 'helper') return fetchedAt < now - dayMs
   return waiting === 0 && fetchedAt < now - 14 * dayMs
 }

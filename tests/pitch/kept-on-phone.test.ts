@@ -4,7 +4,7 @@ import { isToForget } from '#pitch/kept-on-phone'
 const now = Date.UTC(2026, 9, 31, 12)
 const hours = (count: number) => now - count * 3600 * 1000
 const kept = (kind: 'coach' | 'helper', fetchedAt: number, waiting = 0) => ({
-  pack: { viewer: { kind } },
+  viewerKind: kind,
   fetchedAt,
   waiting,
 })

@@ -1,4 +1,5 @@
-import { countWaiting, forgetEverything, storeName } from '#app/pitch/pitch-store'
+import { storeName } from '#app/pitch/phone-database'
+import { countWaiting, forgetEverything } from '#app/pitch/pitch-store'
 import { forgetClock } from '#app/pitch/use-pitch-clock'
 
 /** How many taps of practices would be lost if this phone forgot them now. */

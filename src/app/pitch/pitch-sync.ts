@@ -1,6 +1,7 @@
-import { deviceId, findPractice, keepAnswer, keepPack, listWaiting } from '#app/pitch/pitch-store'
+import { cursorOf, deviceId, forgetPractice, keepAnswer, keepPack, listWaiting } from '#app/pitch/pitch-store'
 import { firstBatch } from '#pitch/first-batch'
 import type { PitchAnswer, PitchBatch, PitchPack, PitchRefusal } from '#pitch/pitch-pack'
+import type { PitchToday } from '#pitch/pitch-today'
 
 /** How an exchange with the server went. */
 export type Exchange =
@@ -40,7 +41,7 @@ export async function sendWaiting(sessionId: string): Promise<Exchange> {
       at,
       deed,
     }))
-    const cursor = (await findPractice(sessionId))?.cursor ?? 0
+    const cursor = await cursorOf(sessionId)
     const events = firstBatch(waiting, most)
     const body: PitchBatch = { deviceId: await deviceId(), cursor, events }
     const answer = await ask<PitchAnswer>(sessionId, {
@@ -61,6 +62,16 @@ export async function sendWaiting(sessionId: string): Promise<Exchange> {
   }
 }
 
+/** Today's practices of whoever is signed in; null without a signal, or when nobody is. */
+export async function fetchToday(): Promise<PitchToday | null> {
+  const response = await fetch('/api/pitch', {
+    cache: 'no-store',
+    redirect: 'error',
+    signal: AbortSignal.timeout(patienceMs),
+  })
+  return response.ok ? response.json() : null
+}
+
 type Asked<Value> = Exclude<Exchange, { kind: 'done' }> | { kind: 'done'; value: Value; clock: ServerClock }
 
 async function ask<Value extends { readonly serverNow: number }>(
@@ -79,7 +90,11 @@ async function ask<Value extends { readonly serverNow: number }>(
     if (response.status >= 500) return { kind: 'noSignal' }
     const receivedSteady = performance.now()
     const value = await response.json()
-    if (!response.ok) return { kind: 'refused', why: whyOf(value, response.status) }
+    if (!response.ok) {
+      // Signed out, or no longer this viewer's: names of children do not stay with whoever holds the phone.
+      if (response.status === 401 || response.status === 404) await forgetPractice(sessionId)
+      return { kind: 'refused', why: whyOf(value, response.status) }
+    }
     return { kind: 'done', value, clock: { sentSteady, receivedSteady, serverNow: value.serverNow } }
   } catch {
     return { kind: 'noSignal' }

@@ -1,8 +1,7 @@
 'use client'
 
-import { liveQuery } from 'dexie'
 import { useEffect, useState } from 'react'
-import { findPractice, type KeptEvent, type KeptPractice, listEvents } from '#app/pitch/pitch-store'
+import { type KeptEvent, type KeptPractice, watchPractice } from '#app/pitch/pitch-store'
 
 /** What this phone has of a practice, also as another tab of it changes it. */
 export type OnPhone = {
@@ -13,17 +12,14 @@ export type OnPhone = {
 /** `null` until the phone has looked; `'notKept'` when its browser keeps nothing. */
 export function useKeptPractice(sessionId: string): OnPhone | null | 'notKept' {
   const [found, setFound] = useState<OnPhone | null | 'notKept'>(null)
-  useEffect(() => {
-    const both = liveQuery(async (): Promise<OnPhone> => {
-      const [practice, events] = await Promise.all([findPractice(sessionId), listEvents(sessionId)])
-      return { practice: practice ?? null, events }
-    })
-    const subscription = both.subscribe({
-      next: (now) => setFound((before) => withSamePack(now, before)),
-      error: () => setFound('notKept'),
-    })
-    return () => subscription.unsubscribe()
-  }, [sessionId])
+  useEffect(
+    () =>
+      watchPractice(sessionId, {
+        next: (practice, events) => setFound((before) => withSamePack({ practice, events }, before)),
+        error: () => setFound('notKept'),
+      }),
+    [sessionId],
+  )
   return found
 }
 

@@ -1,5 +1,7 @@
+import type { PitchToday } from '#pitch/pitch-today'
 import { formatDay } from '#ui/format-day'
 import { paths } from '#ui/paths'
+import { PracticeLink } from '#ui/pitch/practice-link'
 import { counted } from '#ui/plural'
 
 export type PracticeOnPhone = {
@@ -11,45 +13,57 @@ export type PracticeOnPhone = {
   readonly waiting: number
 }
 
-/** The practices that this phone has; `null`: it is still looking. */
-export function ChoosePractice({ practices }: { readonly practices: readonly PracticeOnPhone[] | null }) {
+type ChoosePracticeProps = {
+  /** Those that this phone has; `null`: it is still looking. */
+  readonly practices: readonly PracticeOnPhone[] | null
+  readonly today: PitchToday
+}
+
+export function ChoosePractice({ practices, today }: ChoosePracticeProps) {
+  const isHere = (id: string) => practices?.some(({ sessionId }) => sessionId === id) ?? false
+  const toFetch = today.practices.filter(({ sessionId }) => !isHere(sessionId))
   return (
     <section className="space-y-4 p-4">
       <h1 className="text-2xl font-bold">At the pitch</h1>
-      {practices?.length === 0 ? (
-        <p>
-          No practice is on this phone yet. Open one in the book and tap “To the pitch” while there is a
-          signal: from then on it works without.
-        </p>
-      ) : null}
+      {practices?.length === 0 && toFetch.length === 0 ? <p>{emptySentence(today)}</p> : null}
       <ul className="space-y-2">
         {practices?.map((practice) => (
-          <li key={practice.sessionId}>
-            <a
-              href={paths.pitch(practice.sessionId)}
-              className="tap flex w-full flex-col !items-start justify-center border-2 border-ink px-3 py-2 font-bold text-ink no-underline"
-            >
-              <span>
-                {practice.squadName}, {formatDay(practice.day)}
-                {practice.startsAt ? `, ${practice.startsAt}` : ''}
-              </span>
-              <span className="text-base font-medium">
-                {[
-                  practice.title,
-                  practice.waiting > 0 ? `${counted(practice.waiting, 'tap')} not sent yet` : '',
-                ]
-                  .filter(Boolean)
-                  .join(' · ')}
-              </span>
-            </a>
-          </li>
+          <PracticeLink
+            key={practice.sessionId}
+            practice={practice}
+            when={formatDay(practice.day)}
+            more={practice.waiting > 0 ? `${counted(practice.waiting, 'tap')} not sent yet` : ''}
+          />
         ))}
+        {practices &&
+          toFetch.map((practice) => (
+            <PracticeLink
+              key={practice.sessionId}
+              practice={practice}
+              when="today"
+              more="Tap to bring it onto this phone"
+            />
+          ))}
       </ul>
-      <p>
-        <a href={paths.start()} className="tap font-semibold">
-          To the book (needs a signal)
-        </a>
-      </p>
+      {today.isHelper ? (
+        <p>
+          <a href={paths.account()} className="tap font-semibold">
+            Your sign-in
+          </a>
+        </p>
+      ) : (
+        <p>
+          <a href={paths.start()} className="tap font-semibold">
+            To the book (needs a signal)
+          </a>
+        </p>
+      )}
     </section>
   )
+}
+
+function emptySentence({ isHelper }: PitchToday): string {
+  return isHelper
+    ? 'No squad that you help has a practice today. On the day it stands here.'
+    : 'No practice is on this phone yet. Open one in the book and tap “To the pitch” while there is a signal: from then on it works without.'
 }

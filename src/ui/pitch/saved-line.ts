@@ -40,6 +40,6 @@ export function offlineSentence(pages: OfflinePages): string | null {
   if (pages === 'getting')
     return 'Getting ready to work without a signal: keep this page open while there is one.'
   if (pages === 'insecure')
-    return 'This address is not secure (it does not begin with https), so the page cannot be opened again without a signal: keep it open.'
+    return 'This address is not secure (it does not begin with https): taps are kept on this phone, but names and the plan only while this page stays open.'
   return 'This browser cannot open the page without a signal: keep it open.'
 }
