@@ -29,11 +29,78 @@ export async function listGuardiansOf(tx: ClubTx, playerId: string): Promise<rea
   })
 }
 
-type Guardianship = {
-  readonly personId: string
-  readonly playerId: string
+/** One child of one guardian. */
+type GuardianOfChild = { readonly personId: string; readonly playerId: string }
+
+type Guardianship = GuardianOfChild & {
   /** Null or left out: the link for it has not been used yet, and nothing is seen through it. */
   readonly claimedAt?: Date | null
+  readonly withholdsComing?: boolean
+  /** The administrator who recorded it. */
+  readonly recordedById?: string | null
+}
+
+export type RecordedGuardianship = Required<Guardianship> & {
+  readonly personName: string
+  readonly playerName: string
+}
+
+/** Whose guardian a person is recorded as, or who is recorded for a child; by name. */
+export async function listGuardianships(
+  tx: ClubTx,
+  of: { readonly personId: string } | { readonly playerId: string },
+): Promise<readonly RecordedGuardianship[]> {
+  const rows = await tx.db.guardianship.findMany({
+    where: { clubId: tx.clubId, ...of },
+    select: {
+      personId: true,
+      playerId: true,
+      claimedAt: true,
+      withholdsComing: true,
+      recordedById: true,
+      person: { select: { name: true } },
+      player: { select: { name: true } },
+    },
+    orderBy: [{ player: { name: 'asc' } }, { person: { name: 'asc' } }, { personId: 'asc' }],
+  })
+  return rows.map(({ person, player, ...row }) => ({
+    ...row,
+    personName: person.name,
+    playerName: player.name,
+  }))
+}
+
+export async function findGuardianship(
+  tx: ClubTx,
+  { personId, playerId }: GuardianOfChild,
+): Promise<Required<Guardianship> | null> {
+  if (!isId(personId) || !isId(playerId)) return null
+  return tx.db.guardianship.findUnique({
+    where: { clubId_personId_playerId: { clubId: tx.clubId, personId, playerId } },
+    select: { personId: true, playerId: true, claimedAt: true, withholdsComing: true, recordedById: true },
+  })
+}
+
+/** From here on it opens the child's page. False: there is none that was not opened before. */
+export async function claimGuardianship(
+  tx: ClubTx,
+  { personId, playerId, at }: GuardianOfChild & { readonly at: Date },
+): Promise<boolean> {
+  const { count } = await tx.db.guardianship.updateMany({
+    where: { clubId: tx.clubId, personId, playerId, claimedAt: null },
+    data: { claimedAt: at },
+  })
+  return count > 0
+}
+
+export async function changeWithholding(
+  tx: ClubTx,
+  { personId, playerId, withholdsComing }: GuardianOfChild & { readonly withholdsComing: boolean },
+): Promise<void> {
+  await tx.db.guardianship.updateMany({
+    where: { clubId: tx.clubId, personId, playerId },
+    data: { withholdsComing },
+  })
 }
 
 /** Those recorded before stay as they are. */
@@ -44,9 +111,11 @@ export async function recordGuardianships(tx: ClubTx, guardianships: readonly Gu
   })
 }
 
+/** False: there was none. */
 export async function removeGuardianship(
   tx: ClubTx,
-  { personId, playerId }: Omit<Guardianship, 'claimedAt'>,
-): Promise<void> {
-  await tx.db.guardianship.deleteMany({ where: { clubId: tx.clubId, personId, playerId } })
+  { personId, playerId }: GuardianOfChild,
+): Promise<boolean> {
+  const { count } = await tx.db.guardianship.deleteMany({ where: { clubId: tx.clubId, personId, playerId } })
+  return count > 0
 }

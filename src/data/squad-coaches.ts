@@ -17,6 +17,11 @@ export type SquadCoach = {
   readonly lastDay: Day | null
 }
 
+/** Whoever helps taps at the squad's practices and sees nothing else of it. */
+export type SquadLineKind = SquadCoach['kind'] | 'helps'
+
+const coachKinds: SquadLineKind[] = ['coach', 'cover']
+
 const columns = {
   select: {
     squadId: true,
@@ -29,27 +34,37 @@ const columns = {
   orderBy: [{ firstDay: 'asc' as const }, { id: 'asc' as const }],
 }
 
-type Row = Omit<SquadCoach, 'personName' | 'firstDay' | 'lastDay'> & {
+type Row = Omit<SquadCoach, 'personName' | 'kind' | 'firstDay' | 'lastDay'> & {
+  readonly kind: SquadLineKind
   readonly firstDay: Date
   readonly lastDay: Date | null
   readonly person: { readonly name: string }
 }
 
-function toSquadCoach({ person, firstDay, lastDay, ...row }: Row): SquadCoach {
-  return { ...row, personName: person.name, firstDay: dayOf(firstDay), lastDay: dayOrNull(lastDay) }
+function toSquadCoach({ person, kind, firstDay, lastDay, ...row }: Row): SquadCoach {
+  return {
+    ...row,
+    kind: kind === 'cover' ? 'cover' : 'coach',
+    personName: person.name,
+    firstDay: dayOf(firstDay),
+    lastDay: dayOrNull(lastDay),
+  }
 }
 
 /** Past ones too, in order of their first day. */
 export async function listSquadCoaches(tx: ClubTx, squadId: SquadId): Promise<readonly SquadCoach[]> {
   if (!isId(squadId)) return []
-  const rows = await tx.db.squadCoach.findMany({ where: { clubId: tx.clubId, squadId }, ...columns })
+  const rows = await tx.db.squadCoach.findMany({
+    where: { clubId: tx.clubId, squadId, kind: { in: coachKinds } },
+    ...columns,
+  })
   return rows.map(toSquadCoach)
 }
 
 /** Who coaches or covers any squad of the club on a day, in order of their first day. */
 export async function listCoachesOn(tx: ClubTx, day: Day): Promise<readonly SquadCoach[]> {
   const rows = await tx.db.squadCoach.findMany({
-    where: { clubId: tx.clubId, ...standsOn(dateOf(day)) },
+    where: { clubId: tx.clubId, kind: { in: coachKinds }, ...standsOn(dateOf(day)) },
     ...columns,
   })
   return rows.map(toSquadCoach)
@@ -60,14 +75,15 @@ const standsOn = (date: Date) => ({
   OR: [{ lastDay: null }, { lastDay: { gte: date } }],
 })
 
-/** The squads a person coaches or covers on a day, in order of age. */
+/** The squads a person coaches or covers on a day, or with `helps` those it helps with too, in order of age. */
 export async function listSquadIdsOfCoach(
   tx: ClubTx,
-  at: { readonly personId: string; readonly day: Day },
+  at: { readonly personId: string; readonly day: Day; readonly helps?: boolean },
 ): Promise<readonly SquadId[]> {
   if (!isId(at.personId)) return []
+  const kinds = at.helps ? {} : { kind: { in: coachKinds } }
   const rows = await tx.db.squadCoach.findMany({
-    where: { clubId: tx.clubId, personId: at.personId, ...standsOn(dateOf(at.day)) },
+    where: { clubId: tx.clubId, personId: at.personId, ...kinds, ...standsOn(dateOf(at.day)) },
     select: { squadId: true },
     orderBy: [{ squad: { ageLimit: 'asc' } }, { squadId: 'asc' }],
   })
@@ -75,7 +91,10 @@ export async function listSquadIdsOfCoach(
 }
 
 /** The database refuses two lines of one person in one squad that overlap. */
-export async function recordSquadCoach(tx: ClubTx, coach: Omit<SquadCoach, 'personName'>): Promise<void> {
+export async function recordSquadCoach(
+  tx: ClubTx,
+  coach: Omit<SquadCoach, 'personName' | 'kind'> & { readonly kind: SquadLineKind },
+): Promise<void> {
   const { squadId, personId, kind } = coach
   await tx.db.squadCoach.createMany({
     data: [

@@ -18,7 +18,9 @@ async function aDemoClub(name: string): Promise<TestClub> {
   const line = { kind: 'coach', firstDay: '2020-01-01', lastDay: null } as const
   await at.run(async (tx) => {
     await recordSquadCoach(tx, { squadId: at.squadId, personId: at.coach.personId, ...line })
-    await recordGuardianships(tx, [{ personId: at.guardianId, playerId: at.playerIds[0] ?? '' }])
+    await recordGuardianships(tx, [
+      { personId: at.guardianId, playerId: at.playerIds[0] ?? '', claimedAt: new Date() },
+    ])
   })
   return at
 }

@@ -3,6 +3,8 @@ CREATE TYPE "RequestKind" AS ENUM ('copy', 'correction', 'erasure', 'objection',
 CREATE TYPE "RequestOutcome" AS ENUM ('done', 'refused', 'withdrawn');
 CREATE TYPE "ErasureCause" AS ENUM ('request', 'retention');
 
+ALTER TYPE "SquadCoachKind" ADD VALUE 'helps';
+
 ALTER TABLE "Club" ADD COLUMN     "retentionMonths" INTEGER, ADD COLUMN     "askWhom" TEXT NOT NULL DEFAULT '',
   ADD COLUMN     "holidays" TEXT NOT NULL DEFAULT '';
 ALTER TABLE "Person" ADD COLUMN     "email" TEXT, ADD COLUMN     "loginId" UUID, ADD COLUMN     "accessEndedAt" TIMESTAMPTZ(3);
@@ -411,6 +413,14 @@ CREATE FUNCTION plan_without(plan jsonb, player uuid) RETURNS jsonb LANGUAGE sql
       FROM unnest(ARRAY['apart', 'mayMeet', 'together']) AS list WHERE plan ? list), '{}')
 $$;
 
+-- Until when a child who is erased on a day was of the squad.
+CREATE FUNCTION last_day_in(squad uuid, today date) RETURNS date LANGUAGE sql STABLE AS $$
+  SELECT CASE WHEN EXISTS (
+    SELECT FROM "Session" s
+    WHERE s."clubId" = app_club() AND s."squadId" = squad AND s.day = today AND s.written <> 'notWritten'
+  ) THEN today ELSE today - 1 END
+$$;
+
 -- Takes out of the club what names the child and all that is about it alone. To be called inside its club; false: that
 -- was done before. Nobody can do it but by this function, and nothing undoes it.
 CREATE FUNCTION erase_child(player uuid, of_cause "ErasureCause", at timestamptz, by_person uuid)
@@ -471,10 +481,10 @@ BEGIN
       "answeredById" = CASE WHEN r.outcome IS NULL THEN by_person ELSE r."answeredById" END
     WHERE r."clubId" = club AND r."playerId" = player;
 
-  -- Its days in squads end; what was written of them stays.
-  DELETE FROM "SquadMembership" m WHERE m."clubId" = club AND m."playerId" = player AND m."firstDay" > today;
-  UPDATE "SquadMembership" m SET "lastDay" = today
-    WHERE m."clubId" = club AND m."playerId" = player AND coalesce(m."lastDay", 'infinity') > today;
+  -- Its days in squads end, with today where something of today is written down; what was written stays.
+  DELETE FROM "SquadMembership" m WHERE m."clubId" = club AND m."playerId" = player AND m."firstDay" > last_day_in(m."squadId", today);
+  UPDATE "SquadMembership" m SET "lastDay" = last_day_in(m."squadId", today)
+    WHERE m."clubId" = club AND m."playerId" = player AND coalesce(m."lastDay", 'infinity') > last_day_in(m."squadId", today);
 
   -- Plans to come that count on it are made anew; those of practices held keep who was where.
   DELETE FROM "SessionPlan" p USING "Session" s
