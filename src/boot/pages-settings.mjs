@@ -49,12 +49,13 @@ async function tryOn({ port, host }) {
 }
 
 /**
- * What the pages are told. The owner's address is kept from them: they work as a role that owns nothing.
+ * What the pages are told. The owner's address is kept from them: they work as a role that owns nothing. The data folder
+ * is told whole, since they run elsewhere than whoever started them.
  *
- * @param {{ env: NodeJS.ProcessEnv, appUrl: string, cookieSecret: string }} given
+ * @param {{ env: NodeJS.ProcessEnv, appUrl: string, cookieSecret: string, dataFolder: string }} given
  * @returns {NodeJS.ProcessEnv}
  */
-export function pagesEnvironment({ env, appUrl, cookieSecret }) {
+export function pagesEnvironment({ env, appUrl, cookieSecret, dataFolder }) {
   const { DATABASE_URL: _owner, PORT: _port, ...rest } = env
   return {
     ...rest,
@@ -62,6 +63,7 @@ export function pagesEnvironment({ env, appUrl, cookieSecret }) {
     NEXT_TELEMETRY_DISABLED: '1',
     DATABASE_APP_URL: appUrl,
     TURNBOOK_SECRET: cookieSecret,
+    TURNBOOK_DATA: dataFolder,
     TURNBOOK_DEMO: isDemo(env) ? '1' : '0',
   }
 }

@@ -51,7 +51,8 @@ async function prepare({ endings, signal }) {
   const running = await prepareDatabase({ folder, secrets, env, signal, endings })
   writeFlagRegistry()
   await preparePages({ signal })
-  const pagesEnv = pagesEnvironment({ env, appUrl: running.appUrl, cookieSecret: secrets.cookieSecret })
+  const { appUrl } = running
+  const pagesEnv = pagesEnvironment({ env, appUrl, cookieSecret: secrets.cookieSecret, dataFolder: folder })
   const serve = () => servePages({ ...place, env: pagesEnv, folder, signal })
   running.serve = serve
   running.pages = await step('starting the pages', serve)

@@ -4,6 +4,7 @@ import type { Viewer } from '#access/viewer'
 import { allDays, type Day } from '#common/time'
 import { listClubPlayers } from '#data/club-players'
 import { getClub } from '#data/clubs'
+import { listErasedIds } from '#data/erasures'
 import type { ClubTx } from '#data/in-club'
 import { listMemberships } from '#data/memberships'
 import { listSquadPlayers } from '#data/players'
@@ -37,12 +38,16 @@ export async function loadImportBook(
   const today = todayOf(await getClub(tx), now)
   const seasons = await listSeasons(tx)
   const memberships = await listMemberships(tx, squadId)
-  const here = new Set((await listSquadPlayers(tx, squadId)).map(({ id }) => id))
+  const ofSquad = await listSquadPlayers(tx, squadId)
+  const here = new Set(ofSquad.map(({ id }) => id))
+  const erased = await listErasedIds(tx)
   const visible = (await listClubPlayers(tx)).filter(
     ({ id, squadIds }) =>
       here.has(id) || viewer === null || may(viewer, 'seePlayer', { kind: 'player', playerId: id, squadIds }),
   )
-  const known = visible.map(({ squadIds: _, ...player }) => ({
+  // A file written here since finds the nameless column again; an older one, with the name, asks who that is.
+  const nameless = ofSquad.filter(({ id }) => erased.has(id))
+  const known = [...visible.map(({ squadIds: _, ...player }) => player), ...nameless].map((player) => ({
     ...player,
     isOfSquad: here.has(player.id),
     memberships: memberships.filter(({ playerId }) => playerId === player.id),

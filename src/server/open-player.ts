@@ -3,6 +3,7 @@ import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import type { Day } from '#common/time'
+import { listErasedIds } from '#data/erasures'
 import type { ClubTx } from '#data/in-club'
 import { listMembershipsOf } from '#data/memberships'
 import { getPlayer, type RosterPlayer } from '#data/players'
@@ -13,7 +14,7 @@ export type SquadMember = { readonly squadId: SquadId; readonly playerId: Player
 
 /**
  * A player of the squad, past or present, with its days in that squad, for whoever may change those.
- * @throws AppError `notAllowed`; `notFound` when it never was of the squad.
+ * @throws AppError `notAllowed`; `notFound` when it never was of the squad, or was erased.
  */
 export async function openMember(
   tx: ClubTx,
@@ -22,7 +23,8 @@ export async function openMember(
 ): Promise<{ readonly player: RosterPlayer; readonly memberships: readonly Membership[] }> {
   demand(viewer, 'changePlayer', { kind: 'squad', squadId })
   const memberships = (await listMembershipsOf(tx, playerId)).filter((one) => one.squadId === squadId)
-  if (memberships.length === 0) throw new AppError('notFound', `no player ${playerId} in squad ${squadId}`)
+  if (memberships.length === 0 || (await listErasedIds(tx)).has(playerId))
+    throw new AppError('notFound', `no player ${playerId} in squad ${squadId}`)
   return { player: await getPlayer(tx, playerId), memberships }
 }
 

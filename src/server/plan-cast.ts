@@ -6,6 +6,7 @@ import { groupBy } from '#common/group-by'
 import type { Day } from '#common/time'
 import { sumAccounts } from '#data/account-sums'
 import { type Adjustment, listAdjustments } from '#data/adjustments'
+import { listErasedIds } from '#data/erasures'
 import type { ClubTx } from '#data/in-club'
 import { listKeepsChanges } from '#data/keeps-changes'
 import { listMemberships } from '#data/memberships'
@@ -37,7 +38,10 @@ export async function loadPlanCast(
   },
 ): Promise<PlanCast> {
   const { squadId, day } = of.session
-  const known = await listSquadPlayers(tx, squadId)
+  const erased = await listErasedIds(tx)
+  const known = (await listSquadPlayers(tx, squadId)).filter(
+    ({ id }) => !erased.has(id) || of.alsoIds.includes(id),
+  )
   const others = of.alsoIds.filter((id) => !known.some((player) => player.id === id))
   const players = [...known, ...(await listPlayers(tx, others))]
   const ids = players.map(({ id }) => id)

@@ -6,6 +6,7 @@ import { AppError } from '#common/app-error'
 import type { Day } from '#common/time'
 import { listAccounts } from '#data/accounts'
 import { type Adjustment, fewerTurnsOf, listAdjustments } from '#data/adjustments'
+import { listErasedIds } from '#data/erasures'
 import { type FlagState, listFlagStates } from '#data/flag-states'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listKeepsChanges } from '#data/keeps-changes'
@@ -137,6 +138,7 @@ async function loadSettings(
 ): Promise<PlayerSettings | null> {
   const { squadId, playerId } = at
   if (!may(viewer, 'changePlayer', { kind: 'squad', squadId })) return null
+  if ((await listErasedIds(tx)).has(playerId)) return null
   const { name, keeps, wantsToKeep } = await getPlayer(tx, playerId)
   const all = await listMembershipsOf(tx, playerId)
   const object = { kind: 'player', playerId, squadIds: squadsToday(all, today) } as const

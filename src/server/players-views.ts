@@ -2,6 +2,7 @@ import 'server-only'
 import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
 import type { Day } from '#common/time'
+import { listErasedIds } from '#data/erasures'
 import { inClub } from '#data/in-club'
 import { listMemberships } from '#data/memberships'
 import { listSquadPlayers } from '#data/players'
@@ -39,7 +40,8 @@ export async function loadPlayers(
     await forgetGuestsWhenDue(tx, { today })
     // In order of time, so the last one stays.
     const latest = new Map((await listMemberships(tx, squadId)).map((one) => [one.playerId, one]))
-    const players = namesApart(await listSquadPlayers(tx, squadId))
+    const erased = await listErasedIds(tx)
+    const players = namesApart(await listSquadPlayers(tx, squadId)).filter(({ id }) => !erased.has(id))
     const listed = players.flatMap((player): readonly ListedPlayer[] => {
       const days = latest.get(player.id)
       return days ? [{ ...player, days }] : []

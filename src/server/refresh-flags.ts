@@ -3,6 +3,7 @@ import { earlierDay } from '#common/earlier-day'
 import type { Day } from '#common/time'
 import { listAccounts } from '#data/accounts'
 import { fewerTurnsOf, listAdjustments } from '#data/adjustments'
+import { listErasedIds } from '#data/erasures'
 import {
   clearFlags,
   type FlagState,
@@ -51,7 +52,8 @@ async function judgeSquad(tx: ClubTx, { squadId, seasonId, today }: SquadDay): P
   const players = await listSquadPlayers(tx, squadId)
   const playerIds = players.map(({ id }) => id)
   const adjustments = await listAdjustments(tx, playerIds)
-  return raiseFlags({
+  const erased = await listErasedIds(tx)
+  const flags = raiseFlags({
     accounts: await listAccounts(tx, days),
     players,
     memberships: await listMemberships(tx, squadId),
@@ -63,6 +65,8 @@ async function judgeSquad(tx: ClubTx, { squadId, seasonId, today }: SquadDay): P
     medianTurnSeconds: await findMedianTurnSeconds(tx, days),
     on: days.to,
   })
+  // A column without a name is owed nothing, and nobody can be told of it.
+  return flags.filter(({ playerId }) => !erased.has(playerId))
 }
 
 function meet(flag: Flag, kept: FlagState | undefined): JudgedFlag {
