@@ -10,6 +10,7 @@ import { recordSql, replaySql } from './bare-sql'
 import { copySquads } from './copy-squads'
 import { demoHeadCoach } from './demo-viewer'
 import { fillToSquads } from './fill-squads'
+import { benchLoad } from './load-bench'
 import { type Measured, medianPair } from './measure'
 import { type ServedPages, startPages } from './served-pages'
 
@@ -32,7 +33,8 @@ export async function benchPages(
   try {
     const viewer = await demoHeadCoach()
     const bench = { viewer, app, pages }
-    const measured: Measured[] = []
+    say('200 people at once')
+    const measured: Measured[] = [...(await benchLoad(pages.address))]
     for (const squads of [2, 100, 10_000]) {
       say(`${squads.toLocaleString('en-GB')} squads`)
       await fillToSquads(owner, viewer.clubId, squads)

@@ -7,6 +7,7 @@ import { servePages } from '../../src/boot/pages.mjs'
 import { pagesPort } from '../../src/boot/pages-settings.mjs'
 
 export type ServedPages = {
+  readonly address: string
   /** Fetches a page whole, as the viewer. */
   readonly fetchPage: (viewer: Viewer, path: string) => Promise<void>
   readonly stop: () => Promise<void>
@@ -19,6 +20,7 @@ export async function startPages(): Promise<ServedPages> {
   const env = { ...process.env, NODE_ENV: 'production' as const, NODE_OPTIONS: '' }
   const pages = await servePages({ port, host, env, folder })
   return {
+    address: `http://${host}:${port}`,
     fetchPage: async (viewer, path) => {
       const cookie = `turnbook=${signedPerson(viewer, new Date())}`
       const response = await fetch(`http://${host}:${port}${path}`, {
