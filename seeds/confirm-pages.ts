@@ -17,13 +17,19 @@ const confirming = [
   { squad: 'underTwelve', by: 'samir' },
 ] as const satisfies readonly { readonly squad: SquadKey; readonly by: string }[]
 
-/** Coaches' notes to families; the last one was written after the evening and waits to be confirmed. */
+/** Coaches' notes to families; the later ones were written after that evening, and one of them names another child: they wait. */
 const notes: readonly { squad: SquadKey; player: PlayerKey; text: string; at: string }[] = [
   {
     squad: 'underTen',
     player: 'adaeze',
     text: 'Adaeze has helped a lot at the back this spring. In June she plays further up the pitch.',
     at: '2026-06-04T19:00:00.000Z',
+  },
+  {
+    squad: 'underTen',
+    player: 'hana',
+    text: 'Hana and Kiri have learned to pass to each other without looking.',
+    at: '2026-06-07T17:30:00.000Z',
   },
   {
     squad: 'underTwelve',

@@ -1,5 +1,5 @@
-import { LinkButton } from '#ui/page/button'
 import { WholePage } from '#ui/page/whole-page'
+import { WholePageLinkButton } from '#ui/page/whole-page-link-button'
 import { paths } from '#ui/paths'
 
 export default function NotFoundPage() {
@@ -7,7 +7,7 @@ export default function NotFoundPage() {
     <WholePage title="This is not in the book">
       <p>There is no such page, or it is not yours to open.</p>
       <p>
-        <LinkButton href={paths.start()}>To the first page</LinkButton>
+        <WholePageLinkButton href={paths.start()}>To the first page</WholePageLinkButton>
       </p>
     </WholePage>
   )

@@ -36,7 +36,9 @@ export type ChildInBook = {
 /** What the book says of one child to its family today. */
 export function pageOfChild(child: ChildInBook): FamilyPage {
   const { player, themes, note, today } = child
-  const own = sessionsOfPlayer(child.accounts, { playerId: player.id, memberships: child.memberships })
+  // A session of today that nobody has written may still be to come.
+  const held = child.accounts.filter(({ day, written }) => day < today || written !== 'notWritten')
+  const own = sessionsOfPlayer(held, { playerId: player.id, memberships: child.memberships })
   return {
     version: 1,
     upTo: today,

@@ -95,7 +95,7 @@ describe('what a family reads', () => {
     const { squads, askWhom } = await familyReads(evening)
     const html = renderToStaticMarkup(createElement(FamilyBody, { squads, askWhom }))
     expect(html).toContain('Nothing has been confirmed yet.')
-    expect(html).not.toMatch(/\d+ of \d+|Coming along/)
+    expect(html).not.toMatch(/\d+ of \d+|Days there and days away/)
   })
 
   it('reads “fewer” from its day on, without another confirmation', async () => {

@@ -9,7 +9,7 @@ const changeWords: Readonly<Record<FamilyChange, string>> = {
   sentences: 'what is said',
   minutes: 'times and turns',
   themes: 'themes',
-  attendance: 'coming along',
+  attendance: 'days there and away',
   note: 'your note',
 }
 

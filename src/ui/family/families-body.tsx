@@ -72,11 +72,12 @@ export function FamiliesBody({ squad, showsComing, seenOn, rows, confirm, switch
 }
 
 function summaryText({ fresh, ready }: { readonly fresh: number; readonly ready: number }): string {
-  if (fresh === 0) return 'Families read what the book says: nothing is new.'
+  if (fresh === 0) return 'Nothing is new since you last confirmed.'
   const isNew = fresh === 1 ? 'is new' : 'are new'
   const rest = fresh - ready
   const waits = rest === 0 ? '' : ` ${rest} ${rest === 1 ? 'waits' : 'wait'} for you: see below.`
-  return `${counted(fresh, 'page')} ${isNew}. ${ready} of them ready to confirm.${waits}`
+  const isReady = rest === 0 ? 'All can be confirmed.' : `${ready} can be confirmed.`
+  return `${counted(fresh, 'page')} ${isNew}. ${isReady}${waits}`
 }
 
 type FamilyLineProps = { readonly squadId: string; readonly row: FamilyRow; readonly confirm: SendForm }

@@ -51,7 +51,7 @@ export function FamilyFrame(props: FamilyFrameProps) {
         ) : null}
       </header>
       <main id="content" className="mx-auto max-w-4xl px-0 pb-16 sm:px-6">
-        <div className="ledger-page px-4 py-6 sm:px-8 lg:pl-[3.25rem]">
+        <div className="family-page ledger-page px-4 py-6 sm:px-8 lg:pl-[3.25rem]">
           <h1 className="text-2xl font-semibold tracking-tight text-balance">{props.title}</h1>
           <p className="mt-1 max-w-prose text-soft">{props.lead}</p>
           <div className="mt-5 space-y-6">{props.children}</div>

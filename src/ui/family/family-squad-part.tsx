@@ -28,7 +28,7 @@ export function FamilySquadPart({
 }) {
   const { shown, coming, today } = squad
   return (
-    <div className="space-y-6">
+    <div className="family-squad space-y-6">
       {hasName ? <h2 className="text-xl font-semibold">{squad.squadName}</h2> : null}
       {shown ? <Rests page={shown.page} /> : <p className="max-w-prose text-lg">{nothingConfirmed}</p>}
       {shown?.page.note ? (
@@ -50,7 +50,7 @@ export function FamilySquadPart({
         <>
           <Themes themes={shown.page.themes} />
           <section>
-            <SectionTitle>Coming along</SectionTitle>
+            <SectionTitle>Days there and days away</SectionTitle>
             {shown.page.kinds.map(({ kind, attendance }) => (
               <AttendancePart key={kind} kind={kind} attendance={attendance} />
             ))}
@@ -72,7 +72,7 @@ function Themes({ themes }: { readonly themes: readonly FamilyTheme[] }) {
     <section>
       <SectionTitle>What was practised</SectionTitle>
       {themes.length === 0 ? <p className="text-soft">No theme is written down yet.</p> : null}
-      <dl className="max-w-3xl">
+      <dl className="family-themes max-w-3xl">
         {themes.map((theme) => (
           <div
             key={theme.name}

@@ -1,7 +1,8 @@
 'use client'
 
-import { Button, LinkButton } from '#ui/page/button'
+import { buttonLook } from '#ui/page/button-look'
 import { WholePage } from '#ui/page/whole-page'
+import { WholePageLinkButton } from '#ui/page/whole-page-link-button'
 import { paths } from '#ui/paths'
 
 type SomethingBrokeProps = {
@@ -15,10 +16,10 @@ export function SomethingBroke({ digest, retry }: SomethingBrokeProps) {
     <WholePage title="This page could not be shown">
       <p>Something went wrong here. Nothing that is written in the book was changed by it.</p>
       <p className="flex flex-wrap gap-3">
-        <Button type="button" onClick={retry}>
+        <button type="button" onClick={retry} className={buttonLook('main')}>
           Try again
-        </Button>
-        <LinkButton href={paths.start()}>To the first page</LinkButton>
+        </button>
+        <WholePageLinkButton href={paths.start()}>To the first page</WholePageLinkButton>
       </p>
       {digest ? (
         <p className="text-sm text-soft">For whoever looks after this installation: fault {digest}.</p>
