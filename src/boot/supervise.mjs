@@ -5,6 +5,7 @@ import { writeFlagRegistry } from './flag-registry.mjs'
 import { keepServing } from './keep-serving.mjs'
 import { lastBackupSentence } from './last-backup.mjs'
 import { takeLock } from './lock.mjs'
+import { checkOwnAddress } from './own-address.mjs'
 import { servePages } from './pages.mjs'
 import { isDemo, networkAddresses, pagesAddress, pagesEnvironment, pagesPort } from './pages-settings.mjs'
 import { dataFolder } from './places.mjs'
@@ -41,6 +42,7 @@ export async function supervise() {
 
 async function prepare({ endings, signal }) {
   const { env } = process
+  checkOwnAddress(env)
   const folder = dataFolder(env)
   prepareDataFolder(folder)
   const lock = lockOf(folder)
