@@ -4,7 +4,6 @@ import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import type { Day } from '#common/time'
 import { findAskWhom } from '#data/ask-whom'
-import { recordAudit } from '#data/audit'
 import { listNewestPages } from '#data/family-pages'
 import { countReaders, noReaders, type Readers } from '#data/family-readers'
 import { inClub } from '#data/in-club'
@@ -18,6 +17,7 @@ import type { FamilySquad } from '#server/family-views'
 import { pageDigest } from '#server/page-digest'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { loadPagesOfSquad, type PageToConfirm } from '#server/pages-of-squad'
+import { recordLook } from '#server/record-look'
 import { loadSquadSeason } from '#server/squad-season'
 import { dayIn } from '#server/today'
 import type { PlayerId } from '#squad/player'
@@ -67,12 +67,7 @@ export async function loadFamilyPreview(viewer: Viewer, asked: Asked): Promise<F
     const { squad, season, today, club } = of
     const own = (await loadPagesOfSquad(tx, of)).find(({ child }) => child.id === playerId)
     if (!own) throw new AppError('notFound', `no child ${playerId} in squad ${squadId} this season`)
-    await recordAudit(tx, {
-      action: 'look',
-      objectKind: 'familyPage',
-      objectId: playerId,
-      by: { personId: viewer.personId, at: now },
-    })
+    await recordLook(tx, viewer, { page: 'familyPreview', playerId })
     const ofChild = { seasonId: season.id, playerIds: [playerId], squadIds: [squadId] }
     const [last] = await listNewestPages(tx, ofChild)
     const [shown] = await listNewestPages(tx, { ...ofChild, shownAt: now })

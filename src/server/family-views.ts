@@ -5,7 +5,6 @@ import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import type { Day } from '#common/time'
 import { findAskWhom } from '#data/ask-whom'
-import { recordAudit } from '#data/audit'
 import type { Club } from '#data/clubs'
 import { getChild } from '#data/family-children'
 import { listNewestPages } from '#data/family-pages'
@@ -18,6 +17,7 @@ import { getSquad } from '#data/squads'
 import type { FamilyPage } from '#family/family-page'
 import { loadClubDay } from '#server/club-day'
 import { type ComingPractice, loadComingPractice } from '#server/coming-practice'
+import { recordLook } from '#server/record-look'
 import { seasonFor } from '#server/squad-season'
 import { dayIn } from '#server/today'
 import { isMemberBetween } from '#squad/member-between'
@@ -77,12 +77,7 @@ export async function loadFamilyPage(
         (squadId) => isFamily || may(viewer, 'seeFamilyPage', { kind: 'squad', squadId }),
       )
       const isWithheld = isFamily && (await findWithheld(tx, { personId: viewer.personId, playerId }))
-      await recordAudit(tx, {
-        action: 'look',
-        objectKind: 'familyPage',
-        objectId: playerId,
-        by: { personId: viewer.personId, at: now },
-      })
+      await recordLook(tx, viewer, { page: 'family', playerId })
       return {
         clubName: club.name,
         viewerName: viewer.name,
