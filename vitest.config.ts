@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
@@ -24,12 +25,16 @@ const unit = {
   exclude: [...needsDatabase, ...needsProcess, 'tests/browser/**'],
   // A time zone can be set for a process, not for a thread.
   pool: 'forks' as const,
+  // The code is without state: one process may run many files, and reads the program once.
+  isolate: false,
   // Generous: what a test waits for is the machine, which may be busy or slow.
   testTimeout: 60_000,
 }
 
 export default defineConfig({
   test: {
+    // Left alone it keeps one processor free, which halves a machine of two.
+    maxWorkers: availableParallelism(),
     projects: [
       { resolve, test: { ...unit, name: 'unit', env: { TZ: 'UTC' } } },
       {
@@ -37,8 +42,13 @@ export default defineConfig({
         test: {
           ...unit,
           name: 'unit-auckland',
-          // A plan of turns knows no day: searching for it twice would only take time.
-          exclude: [...unit.exclude, 'tests/planning/**', 'tests/rotation/**', 'tests/solver/**'],
+          // These know no day: to run them twice would only take time.
+          exclude: [
+            ...unit.exclude,
+            'tests/{access,architecture,planning,rotation,solver}{/**,.test.ts}',
+            'tests/cli/{process,rotation}.test.ts',
+            'tests/support/**',
+          ],
           env: { TZ: 'Pacific/Auckland' },
         },
       },

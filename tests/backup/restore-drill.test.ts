@@ -10,9 +10,9 @@ import { listSquadPlayers } from '#data/players'
 import { exportFile } from '#server/export-file'
 import { rebuildSquad } from '#server/rebuild'
 import { calendarDay, clubId, demoSquads } from '../../seeds/club'
-import { loadDemoClub } from '../../seeds/load-demo-club'
 import { migrate } from '../../src/boot/migrate.mjs'
 import { askAs, failureOf } from '../support/ask-as'
+import { loadDemoBook } from '../support/demo-book'
 import { withPlainOwner } from '../support/plain-owner'
 import { ownerDatabase } from '../support/test-club'
 import { cloneTestDatabase, type TestDatabase, testDatabase } from '../support/test-database'
@@ -28,7 +28,7 @@ let file: string
 let before: Readonly<Record<string, string>>
 
 beforeAll(async () => {
-  await loadDemoClub(ownerDatabase(), () => {})
+  await loadDemoBook()
   before = await hashesOf(ownerUrl)
   other = await cloneTestDatabase()
   otherApp = openDatabase(other.appUrl, { connections: 3 })

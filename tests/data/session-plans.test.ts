@@ -6,15 +6,15 @@ import { planFaults } from '#planning/plan-faults'
 import type { PracticePlan } from '#planning/practice-plan'
 import { clubId, personId } from '../../seeds/club'
 import { demoId } from '../../seeds/ids'
-import { loadDemoClub } from '../../seeds/load-demo-club'
-import { aClub, enterSession, ownerDatabase } from '../support/test-club'
+import { loadDemoBook } from '../support/demo-book'
+import { aClub, enterSession } from '../support/test-club'
 
 const planned = ['underTen/practice/2026-06-08', 'underTwelve/practice/2026-06-10'].map(demoId)
 
 describe('plans of practices in the database', () => {
   let plans: readonly PracticePlan[] = []
   beforeAll(async () => {
-    await loadDemoClub(ownerDatabase(), () => {})
+    await loadDemoBook()
     const stored = await inClub(clubId, (tx) => Promise.all(planned.map((id) => getPlan(tx, id))))
     plans = stored.map(({ plan }) => plan)
   }, 60_000)

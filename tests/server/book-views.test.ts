@@ -15,8 +15,7 @@ import { loadSeasonBook, type SeasonBook } from '#server/book-views'
 import { findViewer } from '#server/find-viewer'
 import { themeAndBelow } from '#themes/theme-lines'
 import { clubId } from '../../seeds/club'
-import { loadDemoClub } from '../../seeds/load-demo-club'
-import { ownerDatabase } from '../support/test-club'
+import { loadDemoBook } from '../support/demo-book'
 
 let headCoach: Viewer
 let squadIds: readonly string[]
@@ -36,7 +35,7 @@ async function viewerOf(role: Viewer['role']): Promise<Viewer> {
 }
 
 beforeAll(async () => {
-  await loadDemoClub(ownerDatabase(), () => {})
+  await loadDemoBook()
   headCoach = await viewerOf('headCoach')
   squadIds = (await inClub(clubId, listSquads)).map(({ id }) => id)
 }, 60_000)

@@ -9,12 +9,11 @@ import { policyInput } from '#server/policy-input'
 import { loadPolicy } from '#server/policy-views'
 import { defaultPolicy, type Policy } from '#squad/policy'
 import { calendarDay, clubId, demoSeason, demoSquads } from '../../seeds/club'
-import { loadDemoClub } from '../../seeds/load-demo-club'
+import { loadDemoBook } from '../support/demo-book'
 import { demoViewer } from '../support/demo-viewer'
-import { ownerDatabase } from '../support/test-club'
 
 beforeAll(async () => {
-  await loadDemoClub(ownerDatabase(), () => {})
+  await loadDemoBook()
 }, 60_000)
 
 const change = (policy: Partial<Policy>, at: { ageLimit?: number | null; effectiveFrom?: string } = {}) => ({

@@ -7,14 +7,13 @@ import { answerFlagOf, flagAnswerInput } from '#server/answer-flag'
 import { loadFlags } from '#server/flag-views'
 import { loadPlayerBook } from '#server/player-views'
 import { clubId, demoSeason, demoSquads } from '../../seeds/club'
-import { loadDemoClub } from '../../seeds/load-demo-club'
+import { loadDemoBook } from '../support/demo-book'
 import { demoViewer } from '../support/demo-viewer'
-import { ownerDatabase } from '../support/test-club'
 
 const squadId = demoSquads.underTen.id
 
 beforeAll(async () => {
-  await loadDemoClub(ownerDatabase(), () => {})
+  await loadDemoBook()
 }, 60_000)
 
 const flagsFor = async (query: Record<string, string>) => {

@@ -11,8 +11,7 @@ import { findViewer } from '#server/find-viewer'
 import { loadPlayerBook } from '#server/player-views'
 import { loadToday } from '#server/today-views'
 import { clubId } from '../../seeds/club'
-import { loadDemoClub } from '../../seeds/load-demo-club'
-import { ownerDatabase } from '../support/test-club'
+import { loadDemoBook } from '../support/demo-book'
 
 let headCoach: Viewer
 let guardian: Viewer
@@ -26,7 +25,7 @@ async function viewerOf(role: Viewer['role']): Promise<Viewer> {
 }
 
 beforeAll(async () => {
-  await loadDemoClub(ownerDatabase(), () => {})
+  await loadDemoBook()
   headCoach = await viewerOf('headCoach')
   guardian = await viewerOf('guardian')
   squadIds = (await inClub(clubId, listSquads)).map(({ id }) => id)

@@ -16,16 +16,15 @@ import { coverNameOf } from '#server/session-list-views'
 import { policyInForce } from '#squad/policy'
 import { coverProgramme } from '#themes/coverage'
 import { autumnId, calendarDay, clubId, demoSeason, demoSquads, springId } from '../../seeds/club'
-import { loadDemoClub } from '../../seeds/load-demo-club'
+import { loadDemoBook } from '../support/demo-book'
 import { demoViewer } from '../support/demo-viewer'
-import { ownerDatabase } from '../support/test-club'
 
 let headCoach: Viewer
 let coach: Viewer
 let spring: ReviewBook
 
 beforeAll(async () => {
-  await loadDemoClub(ownerDatabase(), () => {})
+  await loadDemoBook()
   headCoach = await demoViewer('maren')
   coach = await demoViewer('idris')
   spring = await loadReview(headCoach, { query: {} })

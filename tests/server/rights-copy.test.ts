@@ -11,10 +11,9 @@ import type { ChildCopy } from '#rights/child-copy'
 import { loadChildCopy } from '#server/child-copy'
 import { clubId, demoSeason, demoSquads, membersOf, personId } from '../../seeds/club'
 import { buildDemoClub } from '../../seeds/demo-club'
-import { loadDemoClub } from '../../seeds/load-demo-club'
 import { playerId } from '../../seeds/names'
 import { askAs } from '../support/ask-as'
-import { ownerDatabase } from '../support/test-club'
+import { loadDemoBook } from '../support/demo-book'
 import { testDatabase } from '../support/test-database'
 
 const demo = buildDemoClub()
@@ -33,7 +32,7 @@ const ask = <Row extends object>(text: string, values: readonly unknown[] = []) 
   })
 
 beforeAll(async () => {
-  await loadDemoClub(ownerDatabase(), () => {})
+  await loadDemoBook()
   const by = { personId: personId('maren'), at: now }
   await inClub(clubId, async (tx) => {
     await recordPeople(tx, [{ id: second, name: 'Ugo Fernhollow', role: 'guardian' }])

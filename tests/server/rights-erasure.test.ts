@@ -27,10 +27,9 @@ import { loadPlayers } from '#server/players-views'
 import { rebuildSquad } from '#server/rebuild'
 import { refreshFlags } from '#server/refresh-flags'
 import { clubId, demoSeason, demoSquads, personId } from '../../seeds/club'
-import { loadDemoClub } from '../../seeds/load-demo-club'
 import { playerId } from '../../seeds/names'
 import { askAs, failureOf } from '../support/ask-as'
-import { ownerDatabase } from '../support/test-club'
+import { loadDemoBook } from '../support/demo-book'
 import { testDatabase } from '../support/test-database'
 
 const squadId = demoSquads.underTen.id
@@ -80,7 +79,7 @@ type Book = {
 let before: Book
 
 beforeAll(async () => {
-  await loadDemoClub(ownerDatabase(), () => {})
+  await loadDemoBook()
   folder = await mkdtemp(join(tmpdir(), 'turnbook-erased-'))
   process.env.TURNBOOK_DATA = folder
   headCoach = (await findViewer({ clubId, personId: personId('maren') })) as Viewer

@@ -6,16 +6,15 @@ import { themedPractices } from '#fairness/theme-parts'
 import { loadPlayerBook } from '#server/player-views'
 import { loadThemes } from '#server/theme-views'
 import { autumnId, calendarDay, clubId, demoSeason, demoSquads, springId } from '../../seeds/club'
-import { loadDemoClub } from '../../seeds/load-demo-club'
 import { playerId } from '../../seeds/names'
 import { themeId } from '../../seeds/programme'
+import { loadDemoBook } from '../support/demo-book'
 import { demoViewer } from '../support/demo-viewer'
-import { ownerDatabase } from '../support/test-club'
 
 const squadId = demoSquads.underTen.id
 
 beforeAll(async () => {
-  await loadDemoClub(ownerDatabase(), () => {})
+  await loadDemoBook()
 }, 60_000)
 
 const rowSum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0)

@@ -13,7 +13,7 @@ export type TestDatabase = {
 }
 
 /** PostgreSQL copies a template only while nobody is connected to it: cloning goes one at a time. */
-const cloningLock = 8_150_326
+export const cloningLock = 8_150_326
 
 /** A migrated, empty database of its own; about 20 ms. */
 export async function cloneTestDatabase(): Promise<TestDatabase> {
