@@ -13,6 +13,9 @@ import { recordThemes } from '#data/themes'
 import { draftOf as draftOfPlan, planOfDraft } from '#planning/plan-draft'
 import { addDesign, changeDesign, copyDesign, putDesignAway } from '#server/design-actions'
 import { designVersion } from '#server/design-version'
+import { loadFamilies } from '#server/families-views'
+import { confirmPages, switchComing, writeFamilyNote } from '#server/family-actions'
+import { findViewer } from '#server/find-viewer'
 import { answerFlag } from '#server/flag-actions'
 import type { FormReply } from '#server/form'
 import { makeHelperPass, takeBackHelperPass } from '#server/helper-actions'
@@ -81,6 +84,9 @@ const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | ob
   ['writePractice', writePractice, 'coach', practice],
   ['writeMatch', writeMatch, 'coach', match],
   ['answerFlag', answerFlag, 'coach', () => ({ flagId: newId(), reason: '', ownWords: 'known' })],
+  ['confirmPages', confirmPages, 'coach', seenPage],
+  ['writeFamilyNote', writeFamilyNote, 'coach', () => ({ ...ofPlayer(), text: 'Well done.' })],
+  ['switchComing', switchComing, 'coach', () => ({ ...ofSquad(), showsComing: 'yes' })],
   ['answerTermReview', answerTermReview, 'coach', () => ({ ...ofSquad(), termId: term(), answer: 'Yes.' })],
   ['openReview', openReview, 'headCoach', () => ({ termId: term() })],
   ['handOver', handOver, 'headCoach', () => ({ ...ofSquad(), personId: otherCoachId, day: '2026-12-01' })],
@@ -134,6 +140,13 @@ const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | ob
 ]
 
 const term = () => at.club.termIds[0]
+
+async function seenPage() {
+  const coach = await findViewer({ clubId: at.club.club.id, personId: at.club.coach.personId })
+  if (!coach) throw new Error('no coach')
+  const [row] = (await loadFamilies(coach, ofSquad())).rows
+  return { ...ofSquad(), seen: [{ playerId: row?.playerId, mark: row?.mark }] }
+}
 
 /** A pair that ends on its first day, each time another day. */
 let pairDay = 0

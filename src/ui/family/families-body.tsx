@@ -55,14 +55,21 @@ export function FamiliesBody({ squad, showsComing, seenOn, rows, confirm, switch
           confirmed before.
         </p>
       </section>
-      <section>
-        <SectionTitle>By child</SectionTitle>
-        <ul className="max-w-4xl">
-          {rows.map((row) => (
-            <FamilyLine key={row.playerId} squadId={squad.id} row={row} confirm={confirm} />
-          ))}
-        </ul>
-      </section>
+      {[
+        { title: 'New', of: fresh },
+        { title: 'Nothing new', of: rows.filter((row) => !fresh.includes(row)) },
+      ]
+        .filter(({ of }) => of.length > 0)
+        .map(({ title, of }) => (
+          <section key={title}>
+            <SectionTitle>{title}</SectionTitle>
+            <ul className="max-w-4xl">
+              {of.map((row) => (
+                <FamilyLine key={row.playerId} squadId={squad.id} row={row} confirm={confirm} />
+              ))}
+            </ul>
+          </section>
+        ))}
       <section className="no-print">
         <SectionTitle>Time and place of the next practice</SectionTitle>
         <ComingForm squadId={squad.id} showsComing={showsComing} send={switchComing} />
@@ -94,7 +101,7 @@ function FamilyLine({ squadId, row, confirm }: FamilyLineProps) {
           </PageLink>
           <span className="text-sm text-soft">{standsText(row)}</span>
         </p>
-        <p>{changesText(changes)}</p>
+        {changes.length > 0 ? <p>{changesText(changes)}</p> : null}
         {waits.map((waiting) => (
           <p key={waiting.what} className="font-medium">
             {waitingText(waiting)}

@@ -74,7 +74,6 @@ export function PreviewBody(props: PreviewBodyProps) {
       {steps.length > 0 ? <StepsPart steps={steps} answer={props.answer} /> : null}
       <section className="no-print">
         <NoteForm
-          key={next.shown?.page.note}
           squadId={squad.id}
           playerId={playerId}
           note={next.shown?.page.note ?? ''}
