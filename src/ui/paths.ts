@@ -41,6 +41,8 @@ export const paths = {
   policy: () => '/policy',
   /** One child's page for its family. */
   family: (playerId: PlayerId) => `/family/${playerId}`,
+  /** Where its family asks what is kept, and objects. */
+  familyAsk: (playerId: PlayerId) => `/family/${playerId}/ask`,
   /** Who goes now. The practice stands behind #, so that the page opens without a signal. */
   pitch: (sessionId?: string) => (sessionId ? `/pitch#${sessionId}` : '/pitch'),
   start: () => '/',
@@ -66,6 +68,9 @@ export const paths = {
   clubRequest: (requestId: string) => `/club/requests/${requestId}`,
   /** Everything that is kept about one child. */
   clubChild: (playerId: PlayerId) => `/club/children/${playerId}`,
+  /** The same as a file, to be handed to one guardian; null: for the club. */
+  clubChildCopy: (playerId: PlayerId, guardianId: string | null) =>
+    `/club/children/${playerId}/copy${guardianId ? `?for=${guardianId}` : ''}`,
   /** Who changed and who looked at what. */
   clubRecord: () => '/club/record',
 } as const
