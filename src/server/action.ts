@@ -6,12 +6,12 @@ import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
-import { type FormReply, fewProblems, parseFields, readForm, typedOf } from '#server/form'
+import { type FormReply, fewProblems, parseFields, readForm, type ShownLink, typedOf } from '#server/form'
 import { logFault } from '#server/log'
 import { getViewer } from '#server/viewer'
 
 /** What an action's body returns when it accepts: a sentence to show, or a page to go to. */
-export type Done = { readonly message: string } | { readonly href: string }
+export type Done = { readonly message: string; readonly link?: ShownLink } | { readonly href: string }
 
 export type FormAction = (previous: FormReply, form: FormData) => Promise<FormReply>
 
@@ -28,7 +28,7 @@ export function action<Input>(
     if (!result.ok) return { status: 'refused', problems: fewProblems(result.reasons), typed: typedOf(form) }
     revalidatePath('/', 'layout')
     if ('href' in result.value) redirect(result.value.href)
-    return { status: 'done', message: result.value.message }
+    return { status: 'done', ...result.value }
   }
 }
 
@@ -67,6 +67,11 @@ const sentences = {
 /** For bodies: the accepted ends of an action. */
 export function saved(message: string): Result<Done, never> {
   return accept({ message })
+}
+
+/** With a link that is shown this once. */
+export function savedWithLink(message: string, link: ShownLink): Result<Done, never> {
+  return accept({ message, link })
 }
 
 export function goTo(href: string): Result<Done, never> {

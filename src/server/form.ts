@@ -3,11 +3,15 @@ import type { ZodType } from 'zod'
 import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
 import { plainIssue } from '#server/plain-issue'
+import type { QrCode } from '#server/qr-code'
+
+/** A link that is shown once, right after it was made, with its code to scan. */
+export type ShownLink = { readonly href: string; readonly code: QrCode }
 
 /** What a form's action answers. `typed` is what the person had typed, so that nothing is lost by a refusal. */
 export type FormReply =
   | { readonly status: 'idle' }
-  | { readonly status: 'done'; readonly message: string }
+  | { readonly status: 'done'; readonly message: string; readonly link?: ShownLink }
   | {
       readonly status: 'refused'
       readonly problems: readonly Problem[]
