@@ -1,7 +1,7 @@
 import 'server-only'
 
 /** Messages of these are written here, or by the language itself: ids, numbers and names of code, nothing typed. */
-const ofOurOwnWords = new Set(['AppError', 'InvariantError', 'TypeError', 'ReferenceError'])
+const ofOurOwnWords = new Set(['InvariantError', 'TypeError', 'ReferenceError'])
 const framesKept = 12
 
 /** A fault as it may stand in a log. */

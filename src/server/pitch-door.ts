@@ -5,6 +5,7 @@ import { parseJsonText } from '#exchange/json-text'
 import { pitchLimits, readBatch } from '#exchange/pitch-json'
 import type { PitchRefusal } from '#pitch/pitch-pack'
 import { logFault } from '#server/log'
+import { logRefusal } from '#server/log-refusal'
 import { listPitchAskers, type PitchAsker, type PitchRefused } from '#server/pitch-asker'
 import { syncPitch } from '#server/pitch-sync'
 import { loadPitchToday } from '#server/pitch-today'
@@ -76,7 +77,10 @@ async function orNobody<Value>(work: Promise<Value>): Promise<Value | null> {
   try {
     return await work
   } catch (error) {
-    if (error instanceof AppError && (error.code === 'notFound' || error.code === 'notAllowed')) return null
+    if (error instanceof AppError && (error.code === 'notFound' || error.code === 'notAllowed')) {
+      logRefusal(error)
+      return null
+    }
     throw error
   }
 }

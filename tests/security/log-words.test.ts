@@ -1,7 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { demand } from '#access/demand'
 import { AppError } from '#common/app-error'
+import { InvariantError } from '#common/result'
 import { faultWords } from '#server/fault-words'
+import { refusalWords } from '#server/log-refusal'
 import { consoleWords, quietConsole } from '#server/quiet-console'
 
 // What stands in logs must not be what was typed: OWASP Logging Cheat Sheet, "Data to exclude", from memory.
@@ -19,7 +22,8 @@ describe('a fault in the log', () => {
   })
 
   it('keeps the messages that are our own or the language’s', () => {
-    expect(faultWords(new AppError('notFound', 'no session 7')).message).toBe('no session 7')
+    const broken = new InvariantError('7 turns, 8 seats')
+    expect(faultWords(broken).message).toBe(broken.message)
     expect(faultWords(new TypeError('x is not a function')).message).toBe('x is not a function')
     // JSON.parse quotes what it was given.
     const parsing = (() => {
@@ -49,8 +53,25 @@ describe('a fault in the log', () => {
           return !JSON.stringify(faultWords(thrown)).includes(JSON.stringify(text).slice(1, -1))
         },
       ),
-      { numRuns: 300 },
+      { numRuns: 120 },
     )
+  })
+})
+
+describe('a refusal in the log', () => {
+  it('says who asked for what, by role, action and ids, and nothing that was typed', () => {
+    const personId = '0199a3c1-7f00-7000-8000-00000000abcd'
+    const viewer = { clubId: 'c', personId, name: typed, role: 'coach', squadIds: [], playerIds: [] } as const
+    const asked = () => demand(viewer, 'seeSquad', { kind: 'squad', squadId: `${typed} may not x` })
+    expect(asked).toThrow(AppError)
+    const words = (() => {
+      try {
+        return asked()
+      } catch (error) {
+        return refusalWords(error as AppError)
+      }
+    })()
+    expect(words).toEqual({ role: 'coach', action: 'seeSquad', ids: [personId] })
   })
 })
 

@@ -1,6 +1,7 @@
 import { AppError } from '#common/app-error'
 import { contentDisposition } from '#exchange/content-disposition'
 import { loadExport } from '#server/export-views'
+import { logRefusal } from '#server/log-refusal'
 import { getViewer } from '#server/viewer'
 
 type Context = { readonly params: Promise<{ readonly squadId: string; readonly what: string }> }
@@ -22,6 +23,7 @@ export async function GET(request: Request, { params }: Context): Promise<Respon
     })
   } catch (error) {
     if (!(error instanceof AppError)) throw error
+    logRefusal(error)
     return new Response('There is no such file.', {
       status: 404,
       headers: { 'content-type': 'text/plain; charset=utf-8', 'cache-control': 'no-store' },
