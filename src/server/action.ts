@@ -8,6 +8,7 @@ import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
 import { type FormReply, fewProblems, parseFields, readForm, type ShownLink, typedOf } from '#server/form'
 import { logFault } from '#server/log'
+import { logRefusal } from '#server/log-refusal'
 import { getViewer } from '#server/viewer'
 
 /** What an action's body returns when it accepts: a sentence to show, or a page to go to. */
@@ -52,7 +53,10 @@ async function run<Input>(
 
 /** What is said of what a body threw; a fault is logged. */
 export function sentenceOf(error: unknown): string {
-  if (error instanceof AppError && error.code !== 'notSignedIn') return sentences[error.code]
+  if (error instanceof AppError && error.code !== 'notSignedIn') {
+    logRefusal(error)
+    return sentences[error.code]
+  }
   logFault('action failed', error)
   return 'Something went wrong here and nothing was saved. What you typed is still on this page: try again.'
 }
