@@ -1,6 +1,7 @@
-import { notFound } from 'next/navigation'
+import { notFound, redirect } from 'next/navigation'
 import { AppError } from '#common/app-error'
 import { logRefusal } from '#server/log-refusal'
+import { paths } from '#ui/paths'
 
 /** What is not there and what is not the viewer's look the same from outside, so that no id can be guessed. */
 export async function orNotFound<Value>(loading: Promise<Value>): Promise<Value> {
@@ -11,6 +12,7 @@ export async function orNotFound<Value>(loading: Promise<Value>): Promise<Value>
       logRefusal(error)
       notFound()
     }
+    if (error instanceof AppError && error.code === 'noSeason') redirect(paths.noSeason())
     throw error
   }
 }

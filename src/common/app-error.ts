@@ -5,6 +5,8 @@ export type AppErrorCode =
   | 'notAllowed'
   /** No such thing in the viewer's club. */
   | 'notFound'
+  /** The club has no season yet, and what was asked for lies in one. */
+  | 'noSeason'
   /** Somebody else wrote the same thing meanwhile. */
   | 'conflict'
 

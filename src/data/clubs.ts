@@ -41,6 +41,18 @@ export async function recordClub(tx: ClubTx, club: Club): Promise<void> {
   })
 }
 
+export async function changeClub(
+  tx: ClubTx,
+  { name, timeZone }: Pick<Club, 'name' | 'timeZone'>,
+): Promise<void> {
+  await tx.db.club.update({ where: { id: tx.clubId }, data: { name, timeZone }, select: { id: true } })
+}
+
+/** Holds the club for this transaction: what a second one would make twice waits, and then sees the first. */
+export async function lockClub(tx: ClubTx): Promise<void> {
+  await tx.db.$queryRaw`select id from "Club" where id = ${tx.clubId}::uuid for no key update`
+}
+
 /** Every club there is, by the owner's connection; the app's role sees none this way. */
 export async function listClubIds(owner: Database): Promise<readonly string[]> {
   const rows = await owner.club.findMany({ select: { id: true }, orderBy: { id: 'asc' } })

@@ -32,3 +32,11 @@ export async function recordSquads(tx: ClubTx, squads: readonly Squad[]): Promis
     data: squads.map(({ id, name, ageLimit }) => ({ clubId: tx.clubId, id, name, ageLimit })),
   })
 }
+
+export async function changeSquad(tx: ClubTx, { id, name, ageLimit }: Squad): Promise<void> {
+  await tx.db.squad.update({
+    where: { clubId_id: { clubId: tx.clubId, id } },
+    data: { name, ageLimit },
+    select: { id: true },
+  })
+}

@@ -64,6 +64,7 @@ export function sentenceOf(error: unknown): string {
 const sentences = {
   notAllowed: 'This is not yours to change. Ask the head coach of the club.',
   notFound: 'This is no longer there. Reload the page.',
+  noSeason: 'The club has no season yet. Make one first, under Club.',
   conflict:
     'Somebody else wrote this at the same time, and nothing of yours was saved. Look at what stands there now, then save again.',
 }

@@ -27,7 +27,7 @@ export type SquadSeason = {
 
 /**
  * The season that runs today, else the last one that has begun, else the first to come.
- * @throws AppError `notAllowed` when the squad is not the viewer's, `notFound` without a squad or season.
+ * @throws AppError `notAllowed` when the squad is not the viewer's, `notFound` without a squad, `noSeason`.
  */
 export async function loadSquadSeason(
   tx: ClubTx,
@@ -39,7 +39,7 @@ export async function loadSquadSeason(
   const squad = await getSquad(tx, squadId)
   const today = todayOf(club, now)
   const season = seasonFor(await listSeasons(tx), today)
-  if (!season) throw new AppError('notFound', `no season in club ${club.id}`)
+  if (!season) throw new AppError('noSeason', `no season in club ${club.id}`)
   const policies = await listPolicies(tx)
   const policy = policyInForce(policies, { ageLimit: squad.ageLimit, day: today })
   return { club, squad, season, today, policy, policies }

@@ -63,6 +63,8 @@ export const paths = {
   clubPerson: (personId: string) => `/club/people/${personId}`,
   clubSeasons: () => '/club/seasons',
   clubSquads: () => '/club/squads',
+  /** Where pages of squads lead while the club has no season. */
+  noSeason: () => '/no-season',
   /** What families ask about what is kept of their child. */
   clubRequests: () => '/club/requests',
   clubRequest: (requestId: string) => `/club/requests/${requestId}`,

@@ -1,0 +1,20 @@
+'use server'
+
+import { action } from '#server/action'
+import { changeClubOf } from '#server/change-club'
+import { saveSeasonOf } from '#server/change-season'
+import { saveSquadOf } from '#server/change-squad'
+import { clubSettingsInput, seasonInput, squadInput, takeOurContentInput } from '#server/club-input'
+import { takeOurContentOf } from '#server/take-our-content'
+
+/** The club's name and time zone. */
+export const changeClub = action(clubSettingsInput, (viewer, input) => changeClubOf(viewer, input))
+
+/** A season with its terms, new or changed. */
+export const saveSeason = action(seasonInput, (viewer, input) => saveSeasonOf(viewer, input))
+
+/** A squad, new or changed. */
+export const saveSquad = action(squadInput, (viewer, input) => saveSquadOf(viewer, input))
+
+/** Our own themes and designs, for a club that has none. */
+export const takeOurContent = action(takeOurContentInput, (viewer) => takeOurContentOf(viewer))

@@ -1,0 +1,56 @@
+import 'server-only'
+import { demand } from '#access/demand'
+import type { Viewer } from '#access/viewer'
+import type { Problem } from '#common/problem'
+import { type Result, refuse } from '#common/result'
+import { recordAudit } from '#data/audit'
+import { lockClub } from '#data/clubs'
+import { listEveryDesign, recordDesigns } from '#data/designs'
+import { newId } from '#data/ids'
+import { type ClubTx, inClub } from '#data/in-club'
+import { listThemes, recordThemes } from '#data/themes'
+import { ourDesigns } from '#practice/our-designs/our-designs'
+import { type Done, saved } from '#server/action'
+import { ourThemes } from '#themes/our-themes'
+
+/** Only a club with no theme and no design of its own is offered ours: they are to begin with, not to be mixed in. */
+export async function canTakeOurContent(tx: ClubTx): Promise<boolean> {
+  return (await listThemes(tx)).length === 0 && (await listEveryDesign(tx)).length === 0
+}
+
+/** Our own themes and practice designs become the club's, once. @throws AppError `notAllowed`. */
+export async function takeOurContentOf(viewer: Viewer, now = new Date()): Promise<Result<Done, Problem>> {
+  demand(viewer, 'arrangeClub', { kind: 'club' })
+  return inClub(viewer.clubId, async (tx) => {
+    await lockClub(tx)
+    if (!(await canTakeOurContent(tx)))
+      return refuse({ path: '', message: 'This club has themes or designs already, and nothing was added.' })
+    const themeIds = new Map<string, string>(ourThemes.map(({ id }) => [id, newId()]))
+    const idOf = (key: string) => themeIds.get(key) ?? null
+    await recordThemes(
+      tx,
+      ourThemes.map(({ id, parentId, ...theme }) => ({
+        ...theme,
+        id: idOf(id) ?? newId(),
+        parentId: parentId && idOf(parentId),
+        code: null,
+      })),
+    )
+    await recordDesigns(
+      tx,
+      ourDesigns.map((design) => ({ ...design, id: newId(), themeId: idOf(design.themeId) })),
+    )
+    const by = { personId: viewer.personId, at: now }
+    const detail = { themes: ourThemes.length, designs: ourDesigns.length }
+    await recordAudit(tx, {
+      action: 'takeOurContent',
+      objectKind: 'club',
+      objectId: viewer.clubId,
+      detail,
+      by,
+    })
+    return saved(
+      `Added: ${ourThemes.length} themes and ${ourDesigns.length} practice designs. They are the club’s now: change them as you like.`,
+    )
+  })
+}
