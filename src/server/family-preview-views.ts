@@ -3,7 +3,7 @@ import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import type { Day } from '#common/time'
-import { findAskWhom } from '#data/ask-whom'
+import { getClubRights } from '#data/club-rights'
 import { listNewestPages } from '#data/family-pages'
 import { countReaders, noReaders, type Readers } from '#data/family-readers'
 import { inClub } from '#data/in-club'
@@ -98,7 +98,7 @@ export async function loadFamilyPreview(viewer: Viewer, asked: Asked): Promise<F
           : null,
       },
       isOnItsWay: last !== undefined && last.showsFrom > now,
-      askWhom: await findAskWhom(tx),
+      askWhom: (await getClubRights(tx)).askWhom,
     }
   })
 }

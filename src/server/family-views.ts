@@ -4,7 +4,7 @@ import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import type { Day } from '#common/time'
-import { findAskWhom } from '#data/ask-whom'
+import { getClubRights } from '#data/club-rights'
 import type { Club } from '#data/clubs'
 import { getChild } from '#data/family-children'
 import { listNewestPages } from '#data/family-pages'
@@ -84,7 +84,7 @@ export async function loadFamilyPage(
         isFamily,
         childName: child.name,
         seasonName: season.name,
-        askWhom: await findAskWhom(tx),
+        askWhom: (await getClubRights(tx)).askWhom,
         squads: await loadSquads(tx, { squadIds: open, playerId, club, season, today, now, isWithheld }),
         others: isFamily ? await loadOthers(tx, viewer, playerId) : [],
       }

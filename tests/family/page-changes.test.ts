@@ -56,6 +56,16 @@ describe('what is new on a page', () => {
   })
 })
 
+it('is nothing where a wait is merely over: the family has read the sentence since', () => {
+  const withFewer = (waitsUntil: string | null, upTo: string) => ({
+    ...with_({ said: { sentences: [{ ...fewer, waitsUntil }], did: [], minutesThere: 0 } }),
+    upTo,
+  })
+  const before = withFewer('2026-06-16', '2026-06-04')
+  expect(pageChanges(before, withFewer(null, '2026-06-16'))).toEqual([])
+  expect(pageChanges(before, withFewer('2026-06-18', '2026-06-10'))).toEqual(['sentences'])
+})
+
 describe('what waits', () => {
   const waiting = with_({ said: { sentences: [fewer], did: [], minutesThere: 0 } })
 

@@ -144,6 +144,33 @@ describe('what a family reads', () => {
     expect(seen.squads.map(({ squadName }) => squadName)).toEqual(['Otters'])
   })
 
+  it('is whole for a coach who is the child’s guardian too', async () => {
+    const { coach } = club
+    await club.run((tx) =>
+      recordGuardianships(tx, [{ personId: coach.personId, playerId: bo, claimedAt: coach.at }]),
+    )
+    const own = await loadFamilyPage(await viewer('coach'), { playerId: bo, now: atEight })
+    expect([own.isFamily, own.squads.length]).toEqual([true, 1])
+    const other = await loadFamilyPage(await viewer('coach'), { playerId: ada, now: atEight })
+    expect(other.isFamily).toBe(false)
+  })
+
+  it('is gone with a child that is erased, for coaches too', async () => {
+    await confirm()
+    await inClub(
+      club.club.id,
+      (tx) => tx.db.player.updateMany({ where: { id: ada }, data: { erasedAt: evening } }),
+      { database: ownerDatabase() },
+    )
+    const coach = await viewer('coach')
+    await expect(familyReads(atEight)).rejects.toMatchObject({ code: 'notAllowed' })
+    await expect(loadFamilyPage(coach, { playerId: ada, now: atEight })).rejects.toMatchObject({
+      code: 'notFound',
+    })
+    const { rows } = await loadFamilies(coach, { squadId: squadId(), now: atEight })
+    expect(rows.map(({ playerId }) => playerId)).toEqual([bo, cy])
+  })
+
   it('stays to be read when the child has left, without what comes next', async () => {
     await enterSession(club, { day: '2026-09-10', startsAt: '17:30', place: 'Mill Field' })
     await confirm()

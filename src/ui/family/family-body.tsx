@@ -8,7 +8,7 @@ type FamilyBodyProps = {
   readonly squads: readonly FamilySquad[]
   /** Whom to ask, in the club's own words. */
   readonly askWhom: string
-  /** The form to ask or object with; none where a coach looks. */
+  /** The way to ask or object; none where a coach looks. */
   readonly ask?: ReactNode
 }
 

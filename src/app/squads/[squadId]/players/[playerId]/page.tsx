@@ -51,7 +51,7 @@ export default async function PlayerPage({ params, searchParams }: PlayerPagePro
       <PlayerBody {...book} />
       {book.settings ? <PlayerSettings {...book.settings} agreed={book.agreed} sends={sends} /> : null}
       <p className="no-print">
-        <LinkButton href={paths.family(playerId)}>The page the family sees</LinkButton>
+        <LinkButton href={paths.familyPreview(squadId, { playerId })}>The page the family sees</LinkButton>
       </p>
     </Shell>
   )
