@@ -8,6 +8,7 @@ import { rebuildSquad } from '#server/rebuild'
 import { refreshFlags } from '#server/refresh-flags'
 import { confirmDemoPages } from './confirm-pages'
 import { buildDemoClub, type DemoClub } from './demo-club'
+import { recordFamilyRights } from './family-rights'
 import { planDemoSessions } from './planned-sessions'
 import { recordFrame } from './record-frame'
 import { recordDemoSessions } from './record-sessions'
@@ -41,6 +42,7 @@ export async function loadDemoClub(
       say('pages for families confirmed')
       await planDemoSessions(tx, demo, { now: endOf(demo), workLimit })
       say('two practices planned')
+      await recordFamilyRights(tx)
       const by = { personId: null, at: endOf(demo) }
       await recordAudit(tx, { action: 'loadDemo', objectKind: 'club', objectId: demo.club.id, by })
       return true

@@ -181,7 +181,7 @@ describe('a child’s copy', () => {
 
   it('says nothing of what others wrote about another child', async () => {
     const { requests, familyNotes } = await copyOf(child)
-    expect(requests[0]?.text).toBe('May I see it? [another child]’s mother asks too.')
+    expect(requests.map(({ text }) => text)).toContain('May I see it? [another child]’s mother asks too.')
     expect(familyNotes[0]?.text).toBe('Well done with [another child]!')
   })
 
@@ -192,13 +192,11 @@ describe('a child’s copy', () => {
     expect(text).not.toContain(second)
     expect(text).not.toContain('May we see it')
     const copy = await copyOf(child, first)
-    expect(copy.consents.map(({ givenBy }) => givenBy).toSorted()).toEqual([
-      'Chinwe Fernhollow',
-      'another guardian',
-    ])
-    expect([copy.guardians.length, copy.requests.length, copy.links.length]).toEqual([1, 1, 0])
+    const givers = copy.consents.map(({ givenBy }) => givenBy)
+    expect([...new Set(givers)].toSorted()).toEqual(['Chinwe Fernhollow', 'another guardian'])
     const whole = await copyOf(child)
-    expect([whole.guardians.length, whole.requests.length, whole.links.length]).toEqual([2, 2, 1])
+    const left = (part: 'guardians' | 'requests' | 'links') => whole[part].length - copy[part].length
+    expect([left('guardians'), left('requests'), left('links')]).toEqual([1, 1, 1])
   })
 
   it('adds up: the turns of a practice are the seconds of its sums', async () => {

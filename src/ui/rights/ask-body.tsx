@@ -4,8 +4,8 @@ import type { Consent } from '#rights/consent'
 import { consentName } from '#rights/consent-kind'
 import { dayInWords } from '#rights/day-in-words'
 import type { SendForm } from '#ui/entry/send-form'
-import { paths } from '#ui/paths'
 import { SectionTitle } from '#ui/page/section-title'
+import { paths } from '#ui/paths'
 import { AskForm } from '#ui/rights/ask-form'
 import { askWords, outcomeWords } from '#ui/rights/rights-words'
 
@@ -24,19 +24,22 @@ export function AskBody({ child, askWhom, locale, requests, consents, ask }: Ask
   return (
     <>
       <p className="max-w-prose">
-        The club writes down turns and times of {child.name}. It is yours to see, to have put right, and to say no to. The
-        club answers within a month.
+        The club writes down turns and times of {child.name}. It is yours to see, to have put right, and to
+        say no to. The club answers within a month.
       </p>
       {askWhom ? <p className="max-w-prose whitespace-pre-line">You can also speak to: {askWhom}</p> : null}
       <AskForm playerId={child.id} send={ask} />
       <section>
-        <SectionTitle note="Only you and the club’s administrator read this.">What you have asked</SectionTitle>
+        <SectionTitle note="Only you and the club’s administrator read this.">
+          What you have asked
+        </SectionTitle>
         {requests.length === 0 ? <p className="text-soft">Nothing so far.</p> : null}
         <ul className="space-y-4">
           {requests.map((request) => (
             <li key={request.id} className="max-w-prose border-l-4 border-rule-strong pl-4">
               <p className="font-medium">
-                {askWords[request.kind]} <span className="text-soft">({dayInWords(request.receivedOn, locale)})</span>
+                {askWords[request.kind]}{' '}
+                <span className="text-soft">({dayInWords(request.receivedOn, locale)})</span>
               </p>
               {request.text ? <p className="whitespace-pre-line">{request.text}</p> : null}
               <RequestState request={request} locale={locale} />

@@ -18,7 +18,13 @@ const places = {
 }
 
 /** How long names are kept, whom families ask, which days are public holidays. */
-export function ClubRightsForm({ rights, send }: { readonly rights: ClubRightsShown; readonly send: SendForm }) {
+export function ClubRightsForm({
+  rights,
+  send,
+}: {
+  readonly rights: ClubRightsShown
+  readonly send: SendForm
+}) {
   return (
     <ReplyForm send={send} refusedTitle="Nothing was changed" waiting="Saving…" places={places}>
       <div className="max-w-prose space-y-4">

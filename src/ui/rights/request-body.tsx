@@ -37,30 +37,42 @@ export function RequestBody(props: RequestBodyProps) {
       <section className="max-w-prose space-y-2">
         <p>
           {requestWords[request.kind]}, about{' '}
-          {request.erasedAt ? request.playerName : <PageLink href={paths.clubChild(request.playerId)}>{request.playerName}</PageLink>}
-          . Asked by {request.askedByName ?? 'somebody by word of mouth or letter'} on {dayInWords(request.receivedOn, locale)}.
+          {request.erasedAt ? (
+            request.playerName
+          ) : (
+            <PageLink href={paths.clubChild(request.playerId)}>{request.playerName}</PageLink>
+          )}
+          . Asked by {request.askedByName ?? 'somebody by word of mouth or letter'} on{' '}
+          {dayInWords(request.receivedOn, locale)}.
         </p>
         {request.text ? (
-          <blockquote className="border-l-4 border-rule-strong pl-4 whitespace-pre-line">{request.text}</blockquote>
+          <blockquote className="border-l-4 border-rule-strong pl-4 whitespace-pre-line">
+            {request.text}
+          </blockquote>
         ) : (
           <p className="text-soft">Without further words.</p>
         )}
         {request.outcome === null ? (
           <p className={left.isLate ? 'font-semibold text-warn' : 'font-medium'}>
-            To be answered by {dayInWords(lastDayOf(request), locale)}: {left.isLate ? `overdue, ${left.words}` : left.words}.
+            To be answered by {dayInWords(lastDayOf(request), locale)}:{' '}
+            {left.isLate ? `overdue, ${left.words}` : left.words}.
           </p>
         ) : null}
         {request.extendedTo ? (
-          <p className="text-soft">
-            More time was taken, and the family reads why: {request.extendedWhy}
-          </p>
+          <p className="text-soft">More time was taken, and the family reads why: {request.extendedWhy}</p>
         ) : null}
       </section>
       {request.outcome === null ? (
         <>
           <WhatToDo request={request} guardians={guardians} squadIds={props.squadIds} />
           <section>
-            <SectionTitle note={request.askedByName ? 'The guardian who asked reads it on the child’s page.' : 'Tell the family yourself: nobody of the club’s guardians asked it.'}>
+            <SectionTitle
+              note={
+                request.askedByName
+                  ? 'The guardian who asked reads it on the child’s page.'
+                  : 'Tell the family yourself: nobody of the club’s guardians asked it.'
+              }
+            >
               Answer
             </SectionTitle>
             <ReplyForm
@@ -102,10 +114,18 @@ export function RequestBody(props: RequestBodyProps) {
                 <div className="max-w-prose space-y-4">
                   <input type="hidden" name="requestId" value={request.id} />
                   <p className="text-soft">
-                    Only where it is hard to answer, once, and while the first month lasts: up to two months more. The
-                    family reads the reason.
+                    Only where it is hard to answer, once, and while the first month lasts: up to two months
+                    more. The family reads the reason.
                   </p>
-                  <Field name="to" label="New day" type="date" required min={request.dueOn} max={latest} defaultValue={latest} />
+                  <Field
+                    name="to"
+                    label="New day"
+                    type="date"
+                    required
+                    min={request.dueOn}
+                    max={latest}
+                    defaultValue={latest}
+                  />
                   <TextArea name="why" label="Why" rows={2} maxLength={requestLimits.why} required />
                   <Button weight="plain">Take more time</Button>
                 </div>
@@ -120,8 +140,8 @@ export function RequestBody(props: RequestBodyProps) {
         </section>
       )}
       <Notice>
-        Make sure who asks, before you hand anything over. What a family may ask, and when you may refuse, is for your law
-        and your data protection lead to say.
+        Make sure who asks, before you hand anything over. What a family may ask, and when you may refuse, is
+        for your law and your data protection lead to say.
       </Notice>
     </>
   )

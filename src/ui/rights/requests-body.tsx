@@ -26,7 +26,9 @@ type RequestsBodyProps = {
   readonly locale: string
   readonly requests: readonly ListedRequest[]
   readonly rights: ClubRightsShown
-  readonly soon: readonly { readonly playerId: string; readonly keptUntil: Day; readonly name: string }[] | null
+  readonly soon:
+    | readonly { readonly playerId: string; readonly keptUntil: Day; readonly name: string }[]
+    | null
   readonly children: readonly Named[]
   readonly sends: { readonly writeDown: SendForm; readonly rights: SendForm }
 }
@@ -55,8 +57,12 @@ export function RequestsBody(props: RequestsBodyProps) {
               return (
                 <tr key={request.id}>
                   <th scope="row">
-                    <PageLink href={paths.clubRequest(request.id)}>{dayInWords(lastDayOf(request), locale)}</PageLink>
-                    <span className={`block text-sm ${left.isLate ? 'font-semibold text-warn' : 'text-soft'}`}>
+                    <PageLink href={paths.clubRequest(request.id)}>
+                      {dayInWords(lastDayOf(request), locale)}
+                    </PageLink>
+                    <span
+                      className={`block text-sm ${left.isLate ? 'font-semibold text-warn' : 'text-soft'}`}
+                    >
                       {left.isLate ? `Overdue: ${left.words}` : left.words}
                       {request.extendedTo ? ', with more time' : ''}
                     </span>
@@ -91,7 +97,9 @@ export function RequestsBody(props: RequestsBodyProps) {
         <WriteDownForm today={today} players={props.children} send={sends.writeDown} />
       </section>
       <section>
-        <SectionTitle note="Everything that is kept of one child: to read, to hand over, to put right.">Children</SectionTitle>
+        <SectionTitle note="Everything that is kept of one child: to read, to hand over, to put right.">
+          Children
+        </SectionTitle>
         <Details summary={`Choose one of ${props.children.length}`}>
           <ul className="columns-2 gap-x-6 sm:columns-3">
             {props.children.map(({ id, name }) => (
@@ -108,8 +116,8 @@ export function RequestsBody(props: RequestsBodyProps) {
         <ClubRightsForm rights={rights} send={sends.rights} />
       </section>
       <Notice>
-        Law differs from place to place. The days here are counted as European and British law counts them. Where your law,
-        your club’s rules or your data protection lead say otherwise, they come first.
+        Law differs from place to place. The days here are counted as European and British law counts them.
+        Where your law, your club’s rules or your data protection lead say otherwise, they come first.
       </Notice>
     </>
   )
@@ -119,23 +127,28 @@ function RetentionNotice({ soon, locale }: Pick<RequestsBodyProps, 'soon' | 'loc
   if (soon === null)
     return (
       <p className="mb-4 max-w-prose border-l-4 border-warn bg-warn-pale px-4 py-2">
-        Nobody has decided yet, so names are kept for ever. Decide it with your data protection lead. A common choice is a
-        year or two after the season in which a child left.
+        Nobody has decided yet, so names are kept for ever. Decide it with your data protection lead. A common
+        choice is a year or two after the season in which a child left.
       </p>
     )
   return (
     <div className="mb-4 max-w-prose">
-      {soon.length === 0 ? <p>Nobody’s name goes in the next 60 days.</p> : <p>In the next 60 days these go by themselves:</p>}
+      {soon.length === 0 ? (
+        <p>Nobody’s name goes in the next 60 days.</p>
+      ) : (
+        <p>In the next 60 days these go by themselves:</p>
+      )}
       <ul className="mt-1">
         {soon.map(({ playerId, name, keptUntil }) => (
           <li key={playerId}>
-            <PageLink href={paths.clubChild(playerId)}>{name}</PageLink>, kept until {dayInWords(keptUntil, locale)}
+            <PageLink href={paths.clubChild(playerId)}>{name}</PageLink>, kept until{' '}
+            {dayInWords(keptUntil, locale)}
           </li>
         ))}
       </ul>
       <p className="mt-1 text-sm text-soft">
-        Copies of the whole book that were made before still hold the names. Delete old copies too. A copy that is put back
-        erases again who was erased.
+        Copies of the whole book that were made before still hold the names. Delete old copies too. A copy
+        that is put back erases again who was erased.
       </p>
     </div>
   )

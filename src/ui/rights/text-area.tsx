@@ -12,7 +12,16 @@ type TextAreaProps = {
 }
 
 /** Several lines of words, with their label. */
-export function TextArea({ name, id = name, label, hint, rows = 4, maxLength, required, typed }: TextAreaProps) {
+export function TextArea({
+  name,
+  id = name,
+  label,
+  hint,
+  rows = 4,
+  maxLength,
+  required,
+  typed,
+}: TextAreaProps) {
   return (
     <div>
       <label htmlFor={`field-${id}`} className="block font-medium">

@@ -4,7 +4,11 @@ import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
 
 type WhatToDoProps = {
-  readonly request: { readonly kind: RequestKind; readonly playerId: string; readonly askedById: string | null }
+  readonly request: {
+    readonly kind: RequestKind
+    readonly playerId: string
+    readonly askedById: string | null
+  }
   readonly guardians: readonly { readonly id: string; readonly name: string }[]
   readonly squadIds: readonly string[]
 }
@@ -27,12 +31,12 @@ export function WhatToDo({ request, guardians, squadIds }: WhatToDoProps) {
         {kind === 'copy' ? (
           <>
             <li>
-              Read <PageLink href={child}>all that is kept</PageLink>. Texts that people wrote may speak of another child in
-              other words than its name.
+              Read <PageLink href={child}>all that is kept</PageLink>. Texts that people wrote may speak of
+              another child in other words than its name.
             </li>
             <li>
-              Take <a href={paths.clubChildCopy(playerId, askedById)}>the copy for whom asked</a>. It leaves out who the
-              other guardians are. Hand it over safely, not by open mail.
+              Take <a href={paths.clubChildCopy(playerId, askedById)}>the copy for whom asked</a>. It leaves
+              out who the other guardians are. Hand it over safely, not by open mail.
             </li>
           </>
         ) : null}
@@ -55,14 +59,15 @@ export function WhatToDo({ request, guardians, squadIds }: WhatToDoProps) {
         ) : null}
         {kind === 'erasure' ? (
           <li>
-            <PageLink href={`${child}#erase`}>Erase the child</PageLink> on its page. What goes and what stays is said there.
-            It answers this request too.
+            <PageLink href={`${child}#erase`}>Erase the child</PageLink> on its page. What goes and what stays
+            is said there. It answers this request too.
           </li>
         ) : null}
         {kind === 'objection' ? (
           <li>
-            See what it is about. Consents are taken back on <PageLink href={child}>the child’s page</PageLink>; what is shown
-            of the next practices is set with the guardian.
+            See what it is about. Consents are taken back on{' '}
+            <PageLink href={child}>the child’s page</PageLink>; what is shown of the next practices is set
+            with the guardian.
           </li>
         ) : null}
         {kind === 'question' ? (

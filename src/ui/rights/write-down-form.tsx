@@ -34,7 +34,14 @@ export function WriteDownForm({ today, players, send }: WriteDownFormProps) {
             label={places.kind}
             options={requestKinds.map((value) => ({ value, label: requestWords[value] }))}
           />
-          <Field name="receivedOn" label={places.receivedOn} type="date" required max={today} defaultValue={today} />
+          <Field
+            name="receivedOn"
+            label={places.receivedOn}
+            type="date"
+            required
+            max={today}
+            defaultValue={today}
+          />
         </div>
         <TextArea
           name="text"

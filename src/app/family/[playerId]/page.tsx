@@ -6,6 +6,7 @@ import { getViewer } from '#server/viewer'
 import { FamilyBody } from '#ui/family/family-body'
 import { FamilyFrame } from '#ui/family/family-frame'
 import { Notice } from '#ui/page/notice'
+import { paths } from '#ui/paths'
 
 export const metadata: Metadata = { title: 'Your child' }
 
@@ -31,7 +32,11 @@ export default async function FamilyPage({ params }: FamilyPageProps) {
       }
     >
       {book.isFamily ? null : <Notice>From here on, the page is as the family sees it.</Notice>}
-      <FamilyBody squads={book.squads} askWhom={book.askWhom} />
+      <FamilyBody
+        squads={book.squads}
+        askWhom={book.askWhom}
+        ask={book.isFamily ? <a href={paths.familyAsk(playerId)}>Ask, or say no, here</a> : null}
+      />
     </FamilyFrame>
   )
 }
