@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs'
+import { benchBackup } from './backup-bench'
 import { benchLedger } from './ledger-bench'
 import { benchPages } from './pages-bench'
 import { benchReplan } from './replan-bench'
@@ -15,7 +16,9 @@ const say = (line: string) =>
 
 say('ledger of a season')
 const ledger = await benchLedger(owner)
-const table = benchTable([...ledger, ...(await benchPages({ owner, app }, say))])
+const pages = await benchPages({ owner, app }, say)
+say('a backup')
+const table = benchTable([...ledger, ...pages, ...(await benchBackup(owner, say))])
 process.stdout.write(`${table}\n`)
 if (process.argv.includes('--write')) writeTable(table)
 const isFull = process.argv.includes('--full')

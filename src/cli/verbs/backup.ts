@@ -28,6 +28,7 @@ export const verb: Verb = {
     const passphrase = await readPassphrase({ file: call.options.get('passphrase-file'), isNew: true })
     const madeAt = new Date()
     const progress = startProgress(call.say)
+    progress.now('reading the book and sealing it')
     const saved = await untilStopped('Stopped; no backup was written.', (signal) =>
       saveBackup({ ownerUrl, file, passphrase, madeAt, signal, onProgress: progress.sometimes }),
     ).catch((error) => {

@@ -16,7 +16,7 @@ import { lookAtBook } from '#data/whole-book/look-at-book'
 import { replaceWholeBook } from '#data/whole-book/replace-whole-book'
 import { whyNotHere } from '#data/whole-book/why-not-here'
 import { BackupFault } from '#exchange/backup/backup-fault'
-import { readBackup } from '#exchange/backup/read-backup'
+import { type BackupPiece, readBackup } from '#exchange/backup/read-backup'
 
 const word = 'restore'
 
@@ -50,7 +50,7 @@ export const verb: Verb = {
         if (!call.options.has('yes')) await mustMeanIt(signal)
         const { erasedAgain } = await replaceWholeBook(ownerUrl, {
           header: contents.header,
-          pieces: readBackup(open(file, passphrase)),
+          pieces: toldBySections(readBackup(open(file, passphrase)), progress.sometimes),
           erased,
           onStep: progress.now,
           signal,
@@ -65,6 +65,19 @@ export const verb: Verb = {
     )
     return { kind: 'done', output: null }
   },
+}
+
+/** Says by the way how far it is. */
+async function* toldBySections(
+  pieces: AsyncIterable<BackupPiece>,
+  tell: (doing: string) => void,
+): AsyncGenerator<BackupPiece> {
+  let rows = 0
+  for await (const piece of pieces) {
+    if (piece.kind === 'tally') rows += piece.rows
+    if (piece.kind === 'section') tell(`putting the rows back: ${rows} so far`)
+    yield piece
+  }
 }
 
 function contentsSentence({ header, rows, rowsOf }: BackupContents): string {
