@@ -48,7 +48,7 @@ export function ChoosePractice({ practices, today }: ChoosePracticeProps) {
       {today.isHelper ? (
         <p>
           <a href={paths.account()} className="tap font-semibold">
-            Your sign-in
+            Your sign-in, and signing out
           </a>
         </p>
       ) : (
