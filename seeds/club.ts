@@ -28,7 +28,17 @@ export const demoSquads: Readonly<Record<SquadKey, Squad>> = {
   underTwelve: { id: demoId('squad/under-twelve'), name: 'Under-12s', ageLimit: 12 },
 }
 
-export type AdultKey = 'maren' | 'idris' | 'petra' | 'samir' | 'bea' | 'chinwe'
+export type AdultKey =
+  | 'odile'
+  | 'maren'
+  | 'idris'
+  | 'petra'
+  | 'samir'
+  | 'bea'
+  | 'tobiah'
+  | 'chinwe'
+  | 'uchenna'
+  | 'tamsin'
 
 export function personId(key: AdultKey): string {
   return demoId(`person/${key}`)
@@ -36,12 +46,16 @@ export function personId(key: AdultKey): string {
 
 /** The adults of the club; names invented. */
 export const demoPeople = [
+  { id: personId('odile'), name: 'Odile Harthaven', role: 'administrator' },
   { id: personId('maren'), name: 'Maren Oakenshade', role: 'headCoach' },
   { id: personId('idris'), name: 'Idris Fallowmere', role: 'coach' },
   { id: personId('samir'), name: 'Samir Goldenreed', role: 'coach' },
   { id: personId('petra'), name: 'Petra Lindwhistle', role: 'coach' },
   { id: personId('bea'), name: 'Bea Tidewell', role: 'coach' },
+  { id: personId('tobiah'), name: 'Tobiah Sandthistle', role: 'helper' },
   { id: personId('chinwe'), name: 'Chinwe Fernhollow', role: 'guardian' },
+  { id: personId('uchenna'), name: 'Uchenna Fernhollow', role: 'guardian' },
+  { id: personId('tamsin'), name: 'Tamsin Hollowbeck', role: 'guardian' },
 ] as const
 
 export type DemoMembership = Membership & { readonly squadId: SquadId }
@@ -71,7 +85,7 @@ export const demoMemberships: readonly DemoMembership[] = (['underTen', 'underTw
 export type DemoSquadCoach = {
   readonly squadId: SquadId
   readonly personId: string
-  readonly kind: 'coach' | 'cover'
+  readonly kind: 'coach' | 'cover' | 'helps'
   readonly firstDay: string
   readonly lastDay: string | null
 }
@@ -86,10 +100,11 @@ const coaching = (
   ...line,
 })
 
-/** Petra handed the under-12s over to Samir in January; Bea covered two weeks of the under-10s in March. */
+/** Tobiah taps for the under-10s since the winter. Petra handed the under-12s over to Samir in January; Bea covered two weeks of the under-10s in March. */
 export const demoCoaches: readonly DemoSquadCoach[] = [
   coaching('underTen', 'idris', { kind: 'coach', firstDay: '2025-09-01', lastDay: null }),
   coaching('underTen', 'bea', { kind: 'cover', firstDay: '2026-03-02', lastDay: '2026-03-15' }),
+  coaching('underTen', 'tobiah', { kind: 'helps', firstDay: '2026-01-12', lastDay: null }),
   coaching('underTwelve', 'petra', { kind: 'coach', firstDay: '2025-09-01', lastDay: '2026-01-04' }),
   coaching('underTwelve', 'samir', { kind: 'coach', firstDay: '2026-01-05', lastDay: null }),
 ]
@@ -99,6 +114,7 @@ export function leaderOn(squad: SquadKey, day: string): string {
   const lines = demoCoaches.filter(
     (line) =>
       line.squadId === demoSquads[squad].id &&
+      line.kind !== 'helps' &&
       line.firstDay <= day &&
       (line.lastDay === null || day <= line.lastDay),
   )
@@ -119,10 +135,18 @@ export const demoAdjustments = [
   },
 ] as const
 
+const guarding = (adult: AdultKey, child: PlayerKey, claimedAt: string | null) => ({
+  personId: personId(adult),
+  playerId: playerId(child),
+  claimedAt: claimedAt === null ? null : new Date(claimedAt),
+  recordedById: personId('odile'),
+})
+
+/** Both of Adaeze's; Samir, whose own child plays in the other squad; and Tamsin, of two, who has not used her links yet. */
 export const demoGuardianships = [
-  {
-    personId: personId('chinwe'),
-    playerId: playerId('adaeze'),
-    claimedAt: new Date('2025-09-08T18:00:00Z'),
-  },
-] as const
+  guarding('chinwe', 'adaeze', '2025-09-08T18:00:00Z'),
+  guarding('uchenna', 'adaeze', '2025-10-02T06:30:00Z'),
+  guarding('samir', 'jiho', '2026-01-12T20:10:00Z'),
+  guarding('tamsin', 'kiri', null),
+  guarding('tamsin', 'gwen', null),
+]

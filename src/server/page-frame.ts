@@ -2,6 +2,7 @@ import 'server-only'
 import { may, mayEver } from '#access/may'
 import type { Viewer, ViewerRole } from '#access/viewer'
 import { getClub } from '#data/clubs'
+import { listChildrenOf } from '#data/guardianships'
 import type { ClubTx } from '#data/in-club'
 import { listSquads } from '#data/squads'
 import type { Squad, SquadId } from '#squad/squad'
@@ -18,6 +19,8 @@ export type FrameOfPage = {
   readonly squads: readonly Squad[]
   readonly squadId: SquadId | null
   readonly tabs: readonly Tab[]
+  /** The viewer's own children, for a coach who is a parent too. */
+  readonly children: readonly { readonly id: string; readonly name: string }[]
 }
 
 /** `squadId` null: a page of the club; the tabs then lead to the first squad. */
@@ -33,7 +36,12 @@ export async function loadFrame(tx: ClubTx, viewer: Viewer, squadId: SquadId | n
     squads,
     squadId: squadId ?? squads[0]?.id ?? null,
     tabs: tabsOf(viewer),
+    children: viewer.playerIds.length === 0 ? [] : await loadChildren(tx, viewer),
   }
+}
+
+async function loadChildren(tx: ClubTx, viewer: Viewer): Promise<FrameOfPage['children']> {
+  return (await listChildrenOf(tx, viewer.personId)).map(({ id, name }) => ({ id, name }))
 }
 
 function tabsOf(viewer: Viewer): readonly Tab[] {

@@ -93,12 +93,12 @@ describe('loading the demo club', () => {
         .concat(['MatchSpell', 'PolicyVersion', 'TermReview', 'AuditEntry', 'SessionTotal']),
     )
     expect(counted).toEqual({
-      Person: 6,
+      Person: 10,
       Term: 2,
       Squad: 2,
-      SquadCoach: 4,
+      SquadCoach: 5,
       Player: 31,
-      Guardianship: 1,
+      Guardianship: 5,
       SquadMembership: 30,
       Adjustment: 1,
       Theme: 8,

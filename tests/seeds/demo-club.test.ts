@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { groupBy } from '#common/group-by'
 import { isDay } from '#common/time'
 import { readSeasonLog } from '#exchange/season-log'
 import { replayPractice } from '#practice/replay'
@@ -168,12 +169,24 @@ describe('what the demo club shows', () => {
     }
   })
 
-  it('a head coach, a coach of each squad, and a parent of one child', () => {
+  it('a head coach, a coach of each squad, and parents', () => {
     const roles = club.people.map(({ role }) => role)
     expect(roles).toContain('headCoach')
-    expect(roles.filter((role) => role === 'guardian')).toHaveLength(1)
-    expect(club.guardianships).toHaveLength(1)
-    const coachesNow = club.coaches.filter((line) => line.lastDay === null)
+    expect(roles.filter((role) => role === 'guardian')).toHaveLength(3)
+    const coachesNow = club.coaches.filter((line) => line.kind === 'coach' && line.lastDay === null)
     expect(new Set(coachesNow.map((line) => line.squadId)).size).toBe(2)
+  })
+
+  it('an administrator, a helper, a child of two guardians, one guardian who has used no link, and a coach with a child', () => {
+    const roleOf = new Map<string, string>(club.people.map(({ id, role }) => [id, role]))
+    expect([...roleOf.values()]).toEqual(expect.arrayContaining(['administrator', 'helper']))
+    const guardians = groupBy(club.guardianships, ({ personId }) => personId)
+    const claimed = club.guardianships.filter(({ claimedAt }) => claimedAt !== null)
+    const byChild = groupBy(claimed, ({ playerId }) => playerId)
+    expect([...byChild.values()].some((ofChild) => ofChild.length === 2)).toBe(true)
+    expect([...guardians.values()].filter((own) => own.every(({ claimedAt }) => claimedAt === null))).toEqual(
+      [[expect.anything(), expect.anything()]],
+    )
+    expect(claimed.filter(({ personId }) => roleOf.get(personId) === 'coach')).toHaveLength(1)
   })
 })

@@ -80,8 +80,8 @@ function SignedIn({ name, role, home, children, signOut }: SignedInProps) {
         You are signed in as {name}, {words.viewerRole[role]}.
       </p>
       {isNowhere ? <p>You have no squad at the moment. Ask the head coach of the club.</p> : null}
-      {children.length > 1 ? (
-        <ul>
+      {children.some(({ id }) => paths.family(id) !== home) ? (
+        <ul aria-label="Pages of your children">
           {children.map((child) => (
             <li key={child.id}>
               <Link href={paths.family(child.id)} className="tap inline-flex items-center">

@@ -19,6 +19,8 @@ export type PageFrame = {
   readonly squadId: SquadId | null
   /** Tabs the viewer may open. */
   readonly tabs: readonly TabName[]
+  /** The viewer's own children. */
+  readonly children: readonly { readonly id: string; readonly name: string }[]
   /** Way out: a form or link of the app's. */
   readonly account?: ReactNode
 }
@@ -41,6 +43,11 @@ export function Header({ frame, tab }: { readonly frame: PageFrame; readonly tab
           <span>
             {frame.viewerName}, {words.viewerRole[frame.viewerRole]}
           </span>
+          {frame.children.map(({ id, name }) => (
+            <a key={id} href={paths.family(id)} className="tap inline-flex items-center">
+              {name}
+            </a>
+          ))}
           {frame.account}
         </div>
       </div>
