@@ -195,8 +195,10 @@ describe('a child’s copy', () => {
     const givers = copy.consents.map(({ givenBy }) => givenBy)
     expect([...new Set(givers)].toSorted()).toEqual(['Chinwe Fernhollow', 'another guardian'])
     const whole = await copyOf(child)
-    const left = (part: 'guardians' | 'requests' | 'links') => whole[part].length - copy[part].length
-    expect([left('guardians'), left('requests'), left('links')]).toEqual([1, 1, 1])
+    expect(copy.guardians.map((one) => one.name)).toEqual(['Chinwe Fernhollow'])
+    expect(whole.guardians.length).toBeGreaterThan(1)
+    expect(whole.requests.length - copy.requests.length).toBe(1)
+    expect(whole.links.length - copy.links.length).toBe(1)
   })
 
   it('adds up: the turns of a practice are the seconds of its sums', async () => {
