@@ -12,18 +12,27 @@ import type { BackupPiece } from '#exchange/backup/read-backup'
  */
 export async function loadSections(
   client: pg.Client,
-  { pieces, tables }: { readonly pieces: AsyncIterable<BackupPiece>; readonly tables: readonly BookTable[] },
+  {
+    coming,
+    tables,
+    signal,
+  }: {
+    /** What follows the header. */
+    readonly coming: AsyncIterator<BackupPiece>
+    readonly tables: readonly BookTable[]
+    readonly signal: AbortSignal | undefined
+  },
 ): Promise<readonly Tally[]> {
   const tallies: Tally[] = []
   const named = new Map(tables.map((table) => [table.name, table]))
-  const coming = pieces[Symbol.asyncIterator]()
   for (let next = await coming.next(); !next.done; next = await coming.next()) {
+    signal?.throwIfAborted()
     const piece = next.value
     if (piece.kind !== 'section') continue
     const table = named.get(piece.table)
     if (!table) throw new Error(`no table ${piece.table}`)
     const tally = (found: Tally) => tallies.push(found)
-    await pipeline(rowsOfSection(coming, tally), client.query(copyFrom(copyInto(table))))
+    await pipeline(rowsOfSection(coming, tally), client.query(copyFrom(copyInto(table))), { signal })
   }
   return tallies
 }

@@ -15,15 +15,18 @@ export async function mustHoldTheSame(
     tallies,
     tables,
     clubs,
+    signal,
   }: {
     /** In the order of the sections. */
     readonly tallies: readonly Tally[]
     readonly tables: readonly BookTable[]
     readonly clubs: readonly BackupClub[]
+    readonly signal: AbortSignal | undefined
   },
 ): Promise<void> {
   let at = 0
   for await (const { table, rows } of readSections(client, { tables, clubs })) {
+    signal?.throwIfAborted()
     const counted = startTally()
     for await (const text of rows) counted.add(text)
     const [want, have] = [tallies[at], counted.tally()]

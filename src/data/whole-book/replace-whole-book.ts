@@ -1,4 +1,5 @@
 import 'server-only'
+import { isDeepStrictEqual } from 'node:util'
 import pg from 'pg'
 import { enterClub, withBookConnection } from '#data/whole-book/book-connection'
 import {
@@ -39,6 +40,9 @@ export function replaceWholeBook(
 ): Promise<{ readonly erasedAgain: number }> {
   const { header, pieces, onStep, signal, patienceMs = 60_000 } = how
   return withBookConnection(ownerUrl, async (client) => {
+    // Opening the seal takes a second: not while the pages wait.
+    const coming = pieces[Symbol.asyncIterator]()
+    await mustBeginWith(header, coming)
     const { kept, passing } = await listBookTables(client)
     const all = [...kept, ...passing]
     onStep('waiting for a moment when no page writes')
@@ -52,9 +56,9 @@ export function replaceWholeBook(
     const erased = [...(await listErased(client)), ...how.erased]
     onStep('putting the rows back')
     await client.query(`truncate ${all.map(({ name }) => pg.escapeIdentifier(name)).join(', ')}`)
-    const tallies = await loadSections(client, { pieces, tables: kept })
+    const tallies = await loadSections(client, { coming, tables: kept, signal })
     onStep('holding what is there now against the backup')
-    await mustHoldTheSame(client, { tallies, tables: kept, clubs: header.clubs })
+    await mustHoldTheSame(client, { tallies, tables: kept, clubs: header.clubs, signal })
     await forEach(client, all, setGuards)
     const erasedAgain = await eraseAgain(client, erased)
     await closeDoors(client, header)
@@ -62,6 +66,13 @@ export function replaceWholeBook(
     await client.query('commit')
     return { erasedAgain }
   })
+}
+
+/** It is read a second time: between the two it could have become another file. */
+async function mustBeginWith(header: BackupHeader, coming: AsyncIterator<BackupPiece>): Promise<void> {
+  const { value: first } = await coming.next()
+  if (!isDeepStrictEqual({ ...first, kind: 'header' }, { ...header, kind: 'header' }))
+    throw new BackupFault('became another file while it was read; one that stays would be right')
 }
 
 async function mustFitHere(
