@@ -18,6 +18,8 @@ export const patience = {
 const lingerMilliseconds = 300
 const yearAndMore = 63_072_000
 const unlogged = /^\/(?:_next\/static|icons|pictures|api\/health$|api\/ready$)/
+/** All that any page or door here answers to. */
+const methods = new Set(['GET', 'HEAD', 'POST', 'OPTIONS'])
 /** What only a proxy that we know of may say. */
 const byProxy = ['x-forwarded-host', 'x-forwarded-proto', 'x-forwarded-port', 'forwarded']
 
@@ -37,6 +39,8 @@ export function frontDoor(next, { ownAddress, write }) {
     response.setHeader('x-request-id', id)
     if (isHttps) response.setHeader('strict-transport-security', `max-age=${yearAndMore}; includeSubDomains`)
     noteEnd(request, response, { id, write })
+    if (!methods.has(request.method))
+      return turnAway(request, response, { status: 405, why: 'Nothing here answers to that.' })
     const hosts = [request.headers.host, request.headers['x-forwarded-host']]
     if (
       ownAddress &&

@@ -87,6 +87,27 @@ describe('behind an https address', () => {
   })
 })
 
+describe('what was not meant to be served', () => {
+  // ASVS 5.0, 13.4.1 and 13.4.3, and the OWASP Web Security Testing Guide, WSTG-CONF-04, from memory.
+  it.each([
+    '/.git/config',
+    '/.env',
+    '/package.json',
+    '/prisma/schema.prisma',
+    '/secrets.json',
+    '/.next/BUILD_ID',
+    '/_next/static',
+    '/_next/static/../../secrets.json',
+    '/..%2f..%2fpackage.json',
+    '/icons',
+  ])('%s is not', async (path) => {
+    const { status, body } = await ask(path)
+    expect(status).toBeGreaterThanOrEqual(400)
+    expect(status).toBeLessThan(500)
+    expect(body).not.toMatch(/repository|"name": "turnbook"|generator client|cookieSecret/)
+  })
+})
+
 describe('the log of the pages', () => {
   it('has none of what was sent to open something, and one line for each request', async () => {
     const cookie = `turnbook=${secret}`

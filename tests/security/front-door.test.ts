@@ -98,6 +98,14 @@ describe('at the front door', () => {
     expect(seen).toEqual([])
   })
 
+  // ASVS 5.0, 13.4.4, and 4.1.4 beyond it.
+  it.each(['TRACE', 'PUT', 'DELETE', 'PATCH', 'PROPFIND'])('%s is not answered', async (method) => {
+    const { port, seen } = await behindDoor()
+    const { heard } = await talk(port, `${method} / HTTP/1.1\r\nhost: localhost\r\nconnection: close\r\n\r\n`)
+    expect(heard).toMatch(/^HTTP\/1\.1 405 /)
+    expect(seen).toEqual([])
+  })
+
   it('a body that says it is too long is refused with a sentence, before any of it is read', async () => {
     const { port, seen } = await behindDoor()
     const { heard } = await talk(
