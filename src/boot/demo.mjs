@@ -1,14 +1,5 @@
-import { withClient } from './connect.mjs'
 import { inProject } from './places.mjs'
 import { runQuietly } from './run-quietly.mjs'
-
-/** Whether the database holds no club at all. @param {{ ownerUrl: string }} database */
-export function hasNoClub({ ownerUrl }) {
-  return withClient({ url: ownerUrl, name: 'DATABASE_URL' }, async (owner) => {
-    const { rowCount } = await owner.query('select from "Club" limit 1')
-    return rowCount === 0
-  })
-}
 
 /**
  * Fills an empty database with the demo club.

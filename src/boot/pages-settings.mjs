@@ -52,11 +52,12 @@ async function tryOn({ port, host }) {
  * What the pages are told. The owner's address is kept from them: they work as a role that owns nothing. The data folder
  * is told whole, since they run elsewhere than whoever started them.
  *
- * @param {{ env: NodeJS.ProcessEnv, appUrl: string, cookieSecret: string, dataFolder: string }} given
+ * @param {{ env: NodeJS.ProcessEnv, appUrl: string, cookieSecret: string, dataFolder: string, setUpHash: string | null }} given
+ *   setUpHash: of the code of the set-up page; null when it is closed
  * @returns {NodeJS.ProcessEnv}
  */
-export function pagesEnvironment({ env, appUrl, cookieSecret, dataFolder }) {
-  const { DATABASE_URL: _owner, PORT: _port, ...rest } = env
+export function pagesEnvironment({ env, appUrl, cookieSecret, dataFolder, setUpHash }) {
+  const { DATABASE_URL: _owner, PORT: _port, TURNBOOK_SET_UP: _setUp, ...rest } = env
   return {
     ...rest,
     NODE_ENV: 'production',
@@ -65,10 +66,11 @@ export function pagesEnvironment({ env, appUrl, cookieSecret, dataFolder }) {
     TURNBOOK_SECRET: cookieSecret,
     TURNBOOK_DATA: dataFolder,
     TURNBOOK_DEMO: isDemo(env) ? '1' : '0',
+    ...(setUpHash ? { TURNBOOK_SET_UP: setUpHash } : {}),
   }
 }
 
-/** @param {NodeJS.ProcessEnv} env */
+/** @param {{ readonly TURNBOOK_DEMO?: string }} env */
 export const isDemo = (env) => env.TURNBOOK_DEMO !== '0'
 
 const isEverywhere = (host) => host === '0.0.0.0' || host === '::'

@@ -7,7 +7,7 @@ export const root = resolve(fileURLToPath(new URL('../..', import.meta.url)))
 /** @param {string[]} parts */
 export const inProject = (...parts) => join(root, ...parts)
 
-/** Where the club's data is kept: TURNBOOK_DATA, or .turnbook in the project. */
+/** Where the data is kept: TURNBOOK_DATA, or in the project .turnbook for the demo and .turnbook-club for a club of people. */
 export function dataFolder(env = process.env) {
-  return resolve(root, env.TURNBOOK_DATA || '.turnbook')
+  return resolve(root, env.TURNBOOK_DATA || (env.TURNBOOK_DEMO === '0' ? '.turnbook-club' : '.turnbook'))
 }

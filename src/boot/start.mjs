@@ -5,5 +5,8 @@ if (major < 20 || (major === 20 && minor < 19)) {
   process.exit(1)
 }
 
+// A club of one's own instead of the demo.
+if (process.argv.includes('--own-club')) process.env.TURNBOOK_DEMO = '0'
+
 const { supervise } = await import('./supervise.mjs')
 process.exit(await supervise())

@@ -12,6 +12,7 @@ import { dataFolder } from './places.mjs'
 import { Refusal } from './refusal.mjs'
 import { say, step } from './say.mjs'
 import { readSecrets } from './secrets.mjs'
+import { makeSetUpCode } from './set-up-code.mjs'
 import { listenForStop } from './stop-request.mjs'
 
 /**
@@ -54,13 +55,16 @@ async function prepare({ endings, signal }) {
   writeFlagRegistry()
   await preparePages({ signal })
   const { appUrl } = running
-  const pagesEnv = pagesEnvironment({ env, appUrl, cookieSecret: secrets.cookieSecret, dataFolder: folder })
+  const { cookieSecret } = secrets
+  const setUp = isDemo(env) || running.hasClub ? null : makeSetUpCode()
+  const setUpHash = setUp?.hash ?? null
+  const pagesEnv = pagesEnvironment({ env, appUrl, cookieSecret, dataFolder: folder, setUpHash })
   const serve = () => servePages({ ...place, env: pagesEnv, folder, signal })
   running.serve = serve
   running.pages = await step('starting the pages', serve)
   endings.push(() => running.pages.stop())
   lock.setAddress(pagesAddress(place))
-  announce({ place, env, folder })
+  announce({ place, env, folder, setUp })
   return running
 }
 
@@ -77,23 +81,35 @@ function lockOf(folder) {
 /** These parts need the packages, so they are loaded only after the packages are there. */
 async function prepareDatabase({ folder, secrets, env, signal, endings }) {
   const { openDatabase, prepareTables } = await import('./database.mjs')
-  const { hasNoClub, loadDemo } = await import('./demo.mjs')
+  const { loadDemo } = await import('./demo.mjs')
+  const { refuseToMix, whatStands } = await import('./what-stands.mjs')
   const database = await openDatabase({ folder, secrets, env, signal })
-  const running = { database: database.server, restartDatabase: database.restart, appUrl: database.appUrl }
+  const { server, restart, appUrl } = database
+  const running = { database: server, restartDatabase: restart, appUrl, hasClub: false }
   endings.push(() => running.database?.stop())
   await step('bringing the tables up to date', () => prepareTables(database, secrets))
-  if (isDemo(env) && (await hasNoClub(database))) {
+  const stands = await whatStands(database)
+  refuseToMix(stands, env)
+  if (isDemo(env) && !stands.hasDemo) {
     await step('loading the demo club', () => loadDemo(database, { env, signal }))
   }
   signal.throwIfAborted()
+  running.hasClub = stands.hasClub
   return running
 }
 
-function announce({ place, env, folder }) {
+function announce({ place, env, folder, setUp }) {
   if (place.isSecondChoice) say(`Port 3000 is taken by another program, so this is port ${place.port}.`)
   say(`Turnbook is ready: ${pagesAddress(place)}`)
   for (const address of networkAddresses(place)) say(`On other machines of this network: ${address}`)
   if (isDemo(env)) say('Demo sign-ins, chosen on the first page: head coach, coach, parent.')
+  else if (setUp) announceSetUp(env.TURNBOOK_URL || pagesAddress(place), setUp)
   else say(lastBackupSentence(folder, new Date()))
   say('Ctrl+C stops it.')
+}
+
+function announceSetUp(address, { code }) {
+  say('No club stands here yet. To make yours, open this page and write the code into it; it works once:')
+  say(`  ${new URL('/set-up', address).href}`)
+  say(`  ${code}`)
 }

@@ -31,7 +31,7 @@ export async function findOwnerAddress(env: NodeJS.ProcessEnv = process.env): Pr
 
 /** Where the club's data is kept. */
 export function dataFolderOf(env: NodeJS.ProcessEnv = process.env): string {
-  return resolve(env.TURNBOOK_DATA || '.turnbook')
+  return resolve(env.TURNBOOK_DATA || (env.TURNBOOK_DEMO === '0' ? '.turnbook-club' : '.turnbook'))
 }
 
 type Secrets = { readonly ownerPassword: string; readonly appPassword: string }
