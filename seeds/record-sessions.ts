@@ -12,6 +12,7 @@ export async function recordDemoSessions(tx: ClubTx, sessions: readonly DemoSess
     tx,
     sessions.map((session) => ({
       ...session,
+      place: 'Lower Mill Field',
       periods: session.kind === 'match' ? session.periods : null,
       code: null,
     })),

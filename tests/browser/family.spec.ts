@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test'
+import { expectGoodPage } from './support/axe'
 import { sheetsOf } from './support/pdf'
 import { readText } from './support/read-text'
 import { openTab, playersInBook, signIn } from './support/sign-in'
@@ -84,11 +85,14 @@ test('what a coach writes reaches the family only once it is confirmed, and not 
   const before = await readText(parent)
   const name = await parent.getByRole('heading', { level: 1 }).textContent()
 
+  await page.setViewportSize({ width: 390, height: 844 })
   await signIn(page, 'Coach')
   await openTab(page, 'Families')
+  await expectGoodPage(page)
   await page.getByRole('link', { name: name ?? '' }).click()
   const main = page.getByRole('main')
   await expect(main.getByText('From here on, the page is as the family will see it.')).toBeVisible()
+  await expectGoodPage(page)
   await page.getByLabel('Note for the family').fill('Plays well with kiri.')
   await page.getByRole('button', { name: 'Keep the note' }).click()
   await expect(
