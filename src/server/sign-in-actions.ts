@@ -7,7 +7,8 @@ import { isDemoMode } from '#server/demo-mode'
 import { findViewer } from '#server/find-viewer'
 import { readForm } from '#server/form'
 import { homeOf } from '#server/home-of'
-import { signIn, signOut } from '#server/viewer'
+import { leaveSession, openSession } from '#server/sign-in'
+import { demoLoginOf } from '#server/sign-in/demo-login'
 
 const person = z.object({ clubId: z.uuid(), personId: z.uuid() })
 
@@ -20,11 +21,11 @@ export async function signInToDemo(form: FormData): Promise<void> {
   const isOffered = (await listDemoPeople()).some((one) => one.clubId === clubId && one.id === personId)
   const viewer = isOffered ? await findViewer(asked.data) : null
   if (!viewer) redirect('/')
-  await signIn({ clubId, personId })
+  await openSession({ loginId: await demoLoginOf(asked.data), as: asked.data })
   redirect(homeOf(viewer) ?? '/')
 }
 
 export async function leave(): Promise<void> {
-  await signOut()
+  await leaveSession()
   redirect('/')
 }

@@ -2,9 +2,9 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Viewer } from '#access/viewer'
-import { signedPerson } from '#server/signed-person'
 import { servePages } from '../../src/boot/pages.mjs'
 import { pagesPort } from '../../src/boot/pages-settings.mjs'
+import { signedCookieOf } from '../support/signed-cookie'
 
 export type ServedPages = {
   readonly address: string
@@ -19,10 +19,17 @@ export async function startPages(): Promise<ServedPages> {
   const { port, host } = await pagesPort({ NODE_ENV: 'production' })
   const env = { ...process.env, NODE_ENV: 'production' as const, NODE_OPTIONS: '' }
   const pages = await servePages({ port, host, env, folder })
+  const cookies = new Map<string, Promise<string>>()
+  const cookieOf = (viewer: Viewer) => {
+    const known =
+      cookies.get(viewer.personId) ?? signedCookieOf(viewer).then(({ name, value }) => `${name}=${value}`)
+    cookies.set(viewer.personId, known)
+    return known
+  }
   return {
     address: `http://${host}:${port}`,
     fetchPage: async (viewer, path) => {
-      const cookie = `turnbook=${signedPerson(viewer, new Date())}`
+      const cookie = await cookieOf(viewer)
       const response = await fetch(`http://${host}:${port}${path}`, {
         headers: { cookie },
         redirect: 'manual',

@@ -10,7 +10,7 @@ import { hashOfSecret, passOfCode, passOfSigned, signedPass } from '#server/help
 import { loadHelpers, loadJoin } from '#server/helper-views'
 import { joinPractice } from '#server/join-actions'
 import { writePractice } from '#server/session-actions'
-import { personOfSigned, signedPerson } from '#server/signed-person'
+import { sign } from '#server/sign'
 import { midnightAfter } from '#server/today'
 import { findSignedIn } from '#server/viewer'
 import { formOfFields as form } from '../support/form-of-fields'
@@ -254,13 +254,12 @@ describe('who scans a code', () => {
 })
 
 describe('a signed pass', () => {
-  it('is no person, and a signed person is no pass', () => {
+  it('is a pass, and nothing else that was signed here is one', () => {
     const ids = { clubId: newId(), passId: newId() }
     expect(passOfSigned(signedPass(ids))).toEqual(ids)
-    expect(passOfSigned(signedPerson({ clubId: ids.clubId, personId: ids.passId }, new Date()))).toBeNull()
+    expect(passOfSigned(sign(`person/${ids.clubId}/${ids.passId}`))).toBeNull()
     expect(passOfSigned(`${signedPass(ids)}x`)).toBeNull()
     expect(passOfSigned('helper/a/b')).toBeNull()
-    expect(personOfSigned(signedPass(ids), new Date())).toBeNull()
   })
 })
 

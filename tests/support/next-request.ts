@@ -1,6 +1,6 @@
-import { signedPerson } from '#server/signed-person'
+import { signedCookieOf } from './signed-cookie'
 
-const signedIn = 'turnbook'
+type Person = { readonly clubId: string; readonly personId: string }
 
 /** Stands in for Next's request outside of Next: its cookies, one of which says who asks. */
 const jar = new Map<string, string>()
@@ -8,11 +8,39 @@ const jar = new Map<string, string>()
 /** How a cookie was set last, by its name. */
 export const cookieOptions = new Map<string, Readonly<Record<string, unknown>>>()
 
-export function askAsPerson(person: { readonly clubId: string; readonly personId: string } | null): void {
+/** Who is to be signed in by the time the cookies are read; a test may ask as many that never read them. */
+let asked: Person | null = null
+
+export function askAsPerson(person: Person | null): void {
   process.env.TURNBOOK_SECRET ??= 'a secret of the tests, long enough to be one'
   process.env.TURNBOOK_DEMO ??= '1'
   jar.clear()
-  if (person) jar.set(signedIn, signedPerson(person, new Date()))
+  asked = person
+  taking = Promise.resolve()
+}
+
+/** One sign-in for one person in a test file, however often it asks. */
+const signedIn = new Map<string, ReturnType<typeof signedCookieOf>>()
+
+/** Several questions at once wait for the one cookie. */
+let taking: Promise<void> = Promise.resolve()
+
+function takeCookie(): Promise<void> {
+  const person = asked
+  asked = null
+  if (person) taking = keepCookieOf(person)
+  return taking
+}
+
+async function keepCookieOf({ clubId, personId }: Person): Promise<void> {
+  const known = signedIn.get(personId) ?? signedCookieOf({ clubId, personId })
+  signedIn.set(personId, known)
+  const { name, value } = await known
+  jar.set(name, value)
+}
+
+export async function headers() {
+  return new Headers()
 }
 
 /** What a browser would send beside who is signed in. */
@@ -21,6 +49,7 @@ export function askWithCookie(name: string, value: string): void {
 }
 
 export async function cookies() {
+  await takeCookie()
   return {
     get: (name: string) => {
       const value = jar.get(name)
