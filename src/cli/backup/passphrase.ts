@@ -19,7 +19,7 @@ export async function readPassphrase({
 }: {
   readonly file: string | undefined
   readonly isNew: boolean
-  readonly env?: NodeJS.ProcessEnv
+  readonly env?: Readonly<Record<string, string | undefined>>
 }): Promise<string> {
   if (file !== undefined) return checked(await firstLineOf(file), { path: '--passphrase-file', isNew })
   if (env[variable]) return checked(env[variable], { path: variable, isNew })
