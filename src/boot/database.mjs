@@ -2,6 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { appRole, checkAppRole, ensureAppRole, giveAppRights } from './app-role.mjs'
 import { withClient } from './connect.mjs'
+import { forgetChildren } from './forget-children.mjs'
 import { forgetGuestNames } from './forget-guests.mjs'
 import { migrate } from './migrate.mjs'
 import { databaseUrl, startServer } from './postgres.mjs'
@@ -82,13 +83,13 @@ function addressFor(ownerUrl, password) {
 
 /**
  * Makes sure that the app has a harmless role to sign in as, brings the tables up to date and gives the role its rights.
- * Names of guests whose days are over go.
+ * Names of guests whose days are over go, and of children whom the club was to keep no longer.
  *
  * @param {Database} database
- * @param {{ appPassword: string }} secrets
+ * @param {{ appPassword: string, folder: string }} given
  * @throws {Refusal}
  */
-export async function prepareTables({ ownerUrl, appUrl, hasOwnAppUrl }, { appPassword }) {
+export async function prepareTables({ ownerUrl, appUrl, hasOwnAppUrl }, { appPassword, folder }) {
   const name = hasOwnAppUrl
     ? 'DATABASE_APP_URL'
     : `The address made from DATABASE_URL for the role ${appRole}`
@@ -101,5 +102,6 @@ export async function prepareTables({ ownerUrl, appUrl, hasOwnAppUrl }, { appPas
     const applied = await migrate({ connectionString: ownerUrl })
     await giveAppRights(owner, { name: role.name, hasNewTables: applied.length > 0 })
     await forgetGuestNames(owner)
+    await forgetChildren(owner, folder)
   })
 }

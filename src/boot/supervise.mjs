@@ -87,7 +87,7 @@ async function prepareDatabase({ folder, secrets, env, signal, endings }) {
   const { server, restart, appUrl } = database
   const running = { database: server, restartDatabase: restart, appUrl, hasClub: false }
   endings.push(() => running.database?.stop())
-  await step('bringing the tables up to date', () => prepareTables(database, secrets))
+  await step('bringing the tables up to date', () => prepareTables(database, { ...secrets, folder }))
   const stands = await whatStands(database)
   refuseToMix(stands, env)
   if (isDemo(env) && !stands.hasDemo) {

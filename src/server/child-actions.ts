@@ -2,12 +2,12 @@
 
 import { action } from '#server/action'
 import { eraseChildOf, recordConsentOf, withdrawConsentOf } from '#server/change-rights'
-import { isSignInFresh } from '#server/fresh-sign-in'
 import { consentInput, eraseInput, withdrawInput } from '#server/rights-input'
+import { isFresh } from '#server/sign-in'
 
 /** Takes a child's name out of the book, for good. */
 export const eraseChild = action(eraseInput, async (viewer, input) =>
-  eraseChildOf(viewer, input, { isFresh: await isSignInFresh() }),
+  eraseChildOf(viewer, input, { isFresh: await isFresh() }),
 )
 
 /** What a guardian agreed to. */

@@ -16,6 +16,7 @@ import { type CureToday, groupByCure } from '#fairness/flags/group-by-cure'
 import type { RoundToGive } from '#fairness/flags/round-cure'
 import type { PracticeDesign } from '#practice/design'
 import { longestRound } from '#practice/round-to-give'
+import { forgetChildrenWhenDue } from '#server/forget-children'
 import { forgetGuestsWhenDue } from '#server/forget-guests'
 import { forgetTodayWhenDue } from '#server/forget-today'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
@@ -58,6 +59,7 @@ export async function loadToday(
   return inClub(viewer.clubId, async (tx) => {
     const of = await loadSquadSeason(tx, viewer, at)
     await forgetGuestsWhenDue(tx, of)
+    await forgetChildrenWhenDue(tx, of)
     await forgetTodayWhenDue(tx, of)
     const { squad, season, today } = of
     const themes = await listThemes(tx)

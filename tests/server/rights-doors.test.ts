@@ -27,10 +27,13 @@ vi.mock('next/headers', () => import('../support/next-request'))
 vi.mock('next/cache', () => ({ revalidatePath: () => {} }))
 
 const at = aClubForWriting()
-const [adminId, secondId] = [newId(), newId()]
+let adminId: string
+let secondId: string
 const today = '2026-10-01'
 
 beforeEach(async () => {
+  adminId = newId()
+  secondId = newId()
   await at.club.run(async (tx) => {
     await recordPeople(tx, [
       { id: adminId, name: 'Una Grove', role: 'administrator' },
@@ -79,23 +82,25 @@ describe('the doors of a family’s rights', () => {
       const before = await requests()
       as(who)
       const ofChild = { playerId: child() }
-      const answers = await Promise.all([
-        writeDownRequest(
-          idle,
-          form({ ...ofChild, kind: 'copy', text: '', askedById: '', receivedOn: today }),
-        ),
-        extendRequest(idle, form({ requestId, to: '2026-12-01', why: 'w' })),
-        answerRequest(idle, form({ requestId, outcome: 'done', answer: 'a' })),
-        changeClubRights(idle, form({ retentionMonths: '12', askWhom: '', holidays: '' })),
-        recordConsent(
-          idle,
-          form({ ...ofChild, kind: 'messages', wording: 'w', givenById: secondId, givenOn: today }),
-        ),
-        withdrawConsent(idle, form({ ...ofChild, consentId: newId(), on: today })),
-        eraseChild(idle, form({ ...ofChild, name: 'Ada Fenn' })),
-      ])
-      for (const answer of answers)
-        expect(answer).toMatchObject({
+      const doors = [
+        () =>
+          writeDownRequest(
+            idle,
+            form({ ...ofChild, kind: 'copy', text: '', askedById: '', receivedOn: today }),
+          ),
+        () => extendRequest(idle, form({ requestId, to: '2026-12-01', why: 'w' })),
+        () => answerRequest(idle, form({ requestId, outcome: 'done', answer: 'a' })),
+        () => changeClubRights(idle, form({ retentionMonths: '12', askWhom: '', holidays: '' })),
+        () =>
+          recordConsent(
+            idle,
+            form({ ...ofChild, kind: 'messages', wording: 'w', givenById: secondId, givenOn: today }),
+          ),
+        () => withdrawConsent(idle, form({ ...ofChild, consentId: newId(), on: today })),
+        () => eraseChild(idle, form({ ...ofChild, name: 'Ada Fenn' })),
+      ]
+      for (const open of doors)
+        expect(await open()).toMatchObject({
           status: 'refused',
           problems: [{ message: expect.stringContaining('not yours to change') }],
         })

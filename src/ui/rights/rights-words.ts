@@ -14,7 +14,7 @@ export const askWords: Readonly<Record<RequestKind, string>> = {
   copy: 'Give me a copy of all that is kept of my child',
   correction: 'Something is wrong; put it right',
   erasure: 'Take my child’s name out of the book',
-  objection: 'I do not want something that is done with it',
+  objection: 'Stop something that you do with it',
   question: 'I have a question',
 }
 
