@@ -92,6 +92,11 @@ export async function endSessionsHere(tx: ClubTx, loginId: string): Promise<void
   })
 }
 
+/** Signs a sign-in out everywhere. */
+export async function endSessions(tx: ClubTx, loginId: string): Promise<void> {
+  await tx.db.loginSession.deleteMany({ where: { loginId } })
+}
+
 /** Whoever else changes who is what in the club waits until the transaction ends. */
 export async function lockAdults(tx: ClubTx): Promise<void> {
   await tx.db.$queryRaw(Prisma.sql`select id from "Club" where id = ${tx.clubId}::uuid for no key update`)
