@@ -39,7 +39,7 @@ beforeEach(async () => {
   const otherSquad = newId()
   await at.club.run(async (tx) => {
     await recordPeople(tx, [{ id: helperId, name: 'Pim Tarrow', role: 'helper' }])
-    const own = { squadId: at.club.squadId, personId: helperId, kind: 'coach' as const }
+    const own = { squadId: at.club.squadId, personId: helperId, kind: 'helps' as const }
     await recordSquadCoach(tx, { ...own, firstDay: '2026-09-01', lastDay: null })
     await recordSquads(tx, [{ id: otherSquad, name: 'Herons', ageLimit: 12 }])
   })
