@@ -20,10 +20,13 @@ export function changesText(changes: readonly FamilyChange[]): string {
   return `${capital('changed')}: ${andList(changes.map((change) => changeWords[change]))}.`
 }
 
-export function waitingText(waiting: Waiting): string {
-  return waiting.what === 'nextStep'
-    ? 'Waits for your next step.'
-    : `The note names ${andList(waiting.names)}. Look at it and confirm this page by itself.`
+/** `isOwnPage`: the coach stands on the child's page already. */
+export function waitingText(waiting: Waiting, { isOwnPage }: { readonly isOwnPage: boolean }): string {
+  if (waiting.what === 'nextStep') return 'Waits for your next step.'
+  const next = isOwnPage
+    ? 'Families read only about their own child.'
+    : 'Look at it and confirm this page by itself.'
+  return `The note names ${andList(waiting.names)}. ${next}`
 }
 
 /** Who can read the page. */

@@ -104,7 +104,7 @@ function FamilyLine({ squadId, row, confirm }: FamilyLineProps) {
         {changes.length > 0 ? <p>{changesText(changes)}</p> : null}
         {waits.map((waiting) => (
           <p key={waiting.what} className="font-medium">
-            {waitingText(waiting)}
+            {waitingText(waiting, { isOwnPage: false })}
           </p>
         ))}
         <p className="text-sm text-soft">{readersText(row.readers)}</p>

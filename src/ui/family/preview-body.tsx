@@ -52,7 +52,7 @@ export function PreviewBody(props: PreviewBodyProps) {
         <p>{changesText(changes)}</p>
         {waits.map((waiting) => (
           <p key={waiting.what} className="font-medium">
-            {waitingText(waiting)}
+            {waitingText(waiting, { isOwnPage: true })}
           </p>
         ))}
         {props.isOnItsWay ? <p>A page is confirmed that the family sees from the next morning.</p> : null}
