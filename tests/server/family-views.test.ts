@@ -9,13 +9,12 @@ import { loadFamilyPreview } from '#server/family-preview-views'
 import { loadFamilyPage } from '#server/family-views'
 import { loadPlayerBook } from '#server/player-views'
 import { calendarDay, clubId, demoSeason, demoSquads } from '../../seeds/club'
-import { loadDemoClub } from '../../seeds/load-demo-club'
 import { demoPlayers, type PlayerKey, playerId } from '../../seeds/names'
+import { loadDemoBook } from '../support/demo-book'
 import { demoViewer } from '../support/demo-viewer'
-import { ownerDatabase } from '../support/test-club'
 
 beforeAll(async () => {
-  await loadDemoClub(ownerDatabase(), () => {})
+  await loadDemoBook()
 }, 60_000)
 
 const underTen = demoSquads.underTen.id
