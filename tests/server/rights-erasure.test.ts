@@ -38,6 +38,7 @@ const name = 'Adaeze Fernhollow'
 const days = { squadId, from: demoSeason.firstDay, to: demoSeason.lastDay }
 const now = new Date('2026-06-08T10:00:00Z')
 const fresh = { isFresh: true, now }
+const sessionId = newId()
 let admin: Viewer
 let headCoach: Viewer
 let folder: string
@@ -96,6 +97,16 @@ beforeAll(async () => {
     await recordAdjustment(tx, { ...agreed, id: newId(), kind: 'sameSide', playerId: child })
     const consent = { id: newId(), playerId: child, kind: 'messages', wording: name, givenOn: '2026-06-01' }
     await recordConsent(tx, { ...consent, givenById: personId('chinwe'), by })
+  })
+  await owner(async (client) => {
+    const login = [newId(), 'chinwe.fernhollow@example.org', 'Chinwe Fernhollow']
+    await client.query('insert into "Login" (id, email, name) values ($1, $2, $3)', login)
+    await client.query(
+      `insert into "LoginSession" (id, "loginId", token, "expiresAt") values ($1, $2, repeat('a', 64), now() + interval '1 day')`,
+      [sessionId, login[0]],
+    )
+    const ofGuardian = [login[0], login[1], personId('chinwe')]
+    await client.query('update "Person" set "loginId" = $1, email = $2 where id = $3', ofGuardian)
   })
   const { text: log } = await run((tx) => exportFile(tx, 'log', days))
   before = { figures: await figures(), rows: await rowsOf(), log }
@@ -235,6 +246,19 @@ describe('once a child is erased', () => {
     )
     expect(guardian).toMatchObject({ name: 'Former guardian', email: null, loginId: null })
     expect(guardian.accessEndedAt).not.toBeNull()
+    const left = await owner(async (client) => {
+      const { rows } = await client.query<{ email: string }>(
+        'select email from "Login" where email like $1',
+        ['%fernhollow%'],
+      )
+      return rows.map(({ email }) => email)
+    })
+    expect(left).toEqual([])
+    const sessions = await owner(
+      async (client) =>
+        (await client.query('select from "LoginSession" where id = $1', [sessionId])).rowCount,
+    )
+    expect(sessions).toBe(0)
     expect(await run((tx) => listChildrenOf(tx, personId('chinwe')))).toEqual([])
   })
 
