@@ -53,6 +53,12 @@ export async function listWaiting(sessionId: string): Promise<readonly KeptEvent
 /** Of all practices on this phone. */
 export const countWaiting = () => store.events.filter(({ state }) => state === 'waiting').count()
 
+/** Practices in which something waits, also those of which nothing else can be read here. */
+export async function listSessionsWaiting(): Promise<readonly string[]> {
+  const waiting = await store.events.filter(({ state }) => state === 'waiting').toArray()
+  return [...new Set(waiting.map(({ sessionId }) => sessionId))]
+}
+
 /** What this phone has of a practice, told anew whenever that changes, also by another tab. */
 export function watchPractice(
   sessionId: string,

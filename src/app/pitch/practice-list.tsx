@@ -1,7 +1,13 @@
 'use client'
 
 import { useEffect, useState } from 'react'
-import { forgetOld, listPractices, listWaiting, watchPhone } from '#app/pitch/pitch-store'
+import {
+  forgetOld,
+  listPractices,
+  listSessionsWaiting,
+  listWaiting,
+  watchPhone,
+} from '#app/pitch/pitch-store'
 import { fetchToday, sendWaiting } from '#app/pitch/pitch-sync'
 import { useOfflinePages } from '#app/pitch/use-offline-pages'
 import type { PitchToday } from '#pitch/pitch-today'
@@ -45,7 +51,7 @@ export function PracticeList() {
 }
 
 async function sendAll(): Promise<void> {
-  for (const { sessionId, waiting } of await readPractices()) if (waiting > 0) await sendWaiting(sessionId)
+  for (const sessionId of await listSessionsWaiting()) await sendWaiting(sessionId)
 }
 
 async function readPractices(): Promise<readonly PracticeOnPhone[]> {
