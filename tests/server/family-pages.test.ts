@@ -326,6 +326,23 @@ describe('the second wall', () => {
     expect(seen.people).toBe(1)
   })
 
+  it('shows it no page before its morning by the database’s own clock', async () => {
+    const hour = 3_600_000
+    const kept = {
+      playerId: ada,
+      squadId: squadId(),
+      seasonId: club.seasonId,
+      page: pageWithFewer('2026-09-20'),
+    }
+    const by = { confirmedById: club.coach.personId, confirmedBy: 'Kit Vale' }
+    const pageOn = (showsFrom: Date) => ({ ...kept, ...by, confirmedAt: evening, showsFrom })
+    const seen = () => inClub(club.club.id, (tx) => tx.db.familyPage.count(), { guardianId: club.guardianId })
+    await club.run((tx) => recordFamilyPages(tx, [pageOn(new Date(Date.now() + hour))]))
+    expect(await seen()).toBe(0)
+    await club.run((tx) => recordFamilyPages(tx, [pageOn(new Date(Date.now() - hour))]))
+    expect(await seen()).toBe(1)
+  })
+
   it('lets a guardian’s transaction change nothing of it', async () => {
     await inClub(club.club.id, (tx) => changeShowsComing(tx, { squadId: squadId(), showsComing: true }), {
       guardianId: club.guardianId,

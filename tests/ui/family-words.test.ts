@@ -115,6 +115,10 @@ describe('the words for families', () => {
     expect(attendanceText(days)).toBe('2 here · 1 away · 1 not written down')
   })
 
+  it('tell minutes as about so many, and little as little', () => {
+    expect([0, 5, 55].map(aboutText)).toEqual(['under 5 min', 'about 5 min', 'about 55 min'])
+  })
+
   it('tell a theme that was not met without blame', () => {
     const theme = { practices: 3, practicesPlayed: 0 }
     expect(metText({ ...theme, missed: 'away' })).toBe('Not yet. Your child was away when it was practised.')

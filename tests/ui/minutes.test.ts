@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { differenceText, judgedDifferenceText, signedMinutes } from '#ui/figures/difference'
-import { aboutMinutesText, minutesText, wholeMinutes } from '#ui/figures/minutes'
+import { minutesText, wholeMinutes } from '#ui/figures/minutes'
 
 describe('seconds as minutes', () => {
   it.each([
@@ -20,13 +20,6 @@ describe('seconds as minutes', () => {
 
   it('never turns into hours', () => {
     expect(minutesText(2 * 3600)).toBe('120 min')
-  })
-
-  it('says about, to the nearest five, where the book is not exact', () => {
-    expect(aboutMinutesText(52 * 60)).toBe('about 50 min')
-    expect(aboutMinutesText(53 * 60)).toBe('about 55 min')
-    expect(aboutMinutesText(60)).toBe('under 5 min')
-    expect(aboutMinutesText(0)).toBe('about 0 min')
   })
 })
 

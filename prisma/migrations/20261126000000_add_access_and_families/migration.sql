@@ -323,7 +323,8 @@ BEGIN
     ('Exposure', format(own_child, '"playerId"'), nobody),
     ('SessionPresence', format(own_child, '"playerId"'), nobody),
     ('FlagState', format(own_child, '"playerId"'), nobody),
-    ('FamilyPage', format(own_child, '"playerId"'), nobody),
+    -- What is confirmed is not seen before its morning.
+    ('FamilyPage', format(own_child, '"playerId"') || ' AND ("showsFrom" <= now() OR NOT (SELECT app_serves_guardian()))', nobody),
     ('FamilyNote', nobody, nobody),
     ('ChildRequest', own_child_asked, own_child_asked),
     ('Consent', format(own_child, '"playerId"') || ' AND ' || format(own_person, '"givenById"'), nobody),

@@ -10,9 +10,3 @@ export function wholeMinutes(seconds: Seconds): number {
 export function minutesText(seconds: Seconds): string {
   return `${wholeMinutes(seconds)} min`
 }
-
-/** "about 55 min", to the nearest five, for pages that must not sound more exact than the book is. */
-export function aboutMinutesText(seconds: Seconds): string {
-  const fives = Math.round(seconds / (5 * secondsInMinute)) * 5
-  return fives === 0 && seconds > 0 ? 'under 5 min' : `about ${fives} min`
-}
