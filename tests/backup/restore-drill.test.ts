@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { daysLater } from '#common/days-later'
 import { allDays } from '#common/time'
 import { listAccounts } from '#data/accounts'
+import { listAudit } from '#data/audit'
 import { closeDatabase, type Database, openDatabase } from '#data/database'
 import { newId } from '#data/ids'
 import { type ClubTx, inClub } from '#data/in-club'
@@ -44,6 +45,12 @@ describe('a restore drill with the demo club', () => {
   it('brings every table back, row for row', async () => {
     expect(before.TurnSeat).toMatch(/^\d{4,} /)
     expect(await hashesOf(other.ownerUrl)).toEqual(before)
+  })
+
+  it('is noted in the record of what was done, with the backup’s time', async () => {
+    const deeds = await inClub(clubId, (tx) => listAudit(tx, { limit: 1 }), { database: otherApp })
+    const detail = { madeAt: expect.stringMatching(/^\d{4}-.*Z$/) }
+    expect(deeds).toMatchObject([{ action: 'restoreBackup', objectId: clubId, personName: null, detail }])
   })
 
   it('brings the season book back, and sums that are those of what was written', async () => {
@@ -91,11 +98,16 @@ describe('a restore drill with the demo club', () => {
       await migrate({ connectionString: plain.ownerUrl })
       await putBack(plain.ownerUrl, file)
       const again = await backUp(plain.ownerUrl)
-      const withoutHeader = (path: string) => plainOf(path).split('\n').slice(1).join('\n')
-      expect(withoutHeader(again)).toBe(withoutHeader(file))
+      // All rows, but those that note the putting back.
+      const rowsOf = (path: string) =>
+        plainOf(path)
+          .split('\n')
+          .filter((line) => !line.startsWith('{') && !line.includes('restoreBackup'))
+          .join('\n')
+      expect(rowsOf(again)).toBe(rowsOf(file))
       // Over a book that is there, too.
       await putBack(plain.ownerUrl, again)
-      expect(withoutHeader(await backUp(plain.ownerUrl))).toBe(withoutHeader(file))
+      expect(rowsOf(await backUp(plain.ownerUrl))).toBe(rowsOf(file))
     })
   }, 30_000)
 

@@ -50,7 +50,7 @@ export function plainOf(file: string): string {
 
 /**
  * Every table's rows as a hash of what PostgreSQL itself prints of them in no order, read in another way than a backup
- * does: by a superuser, whole, as one value a row.
+ * does: by a superuser, whole, as one value a row. That a backup was put back is noted, and passed over here.
  */
 export function hashesOf(ownerUrl: string): Promise<Readonly<Record<string, string>>> {
   return askAs(ownerUrl, async (client) => {
@@ -60,7 +60,8 @@ export function hashesOf(ownerUrl: string): Promise<Readonly<Record<string, stri
     const hashes: Record<string, string> = {}
     for (const { name } of rows) {
       const { rows: texts } = await client.query<{ text: string }>(
-        `select to_jsonb(t)::text as text from ${pg.escapeIdentifier(name)} t order by 1`,
+        `select to_jsonb(t)::text as text from ${pg.escapeIdentifier(name)} t
+         where to_jsonb(t) ->> 'action' is distinct from 'restoreBackup' order by 1`,
       )
       const all = texts.map(({ text }) => text).join('\n')
       hashes[name] = `${texts.length} ${createHash('md5').update(all).digest('hex')}`

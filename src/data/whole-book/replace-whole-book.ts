@@ -1,6 +1,7 @@
 import 'server-only'
 import { isDeepStrictEqual } from 'node:util'
 import pg from 'pg'
+import { newId } from '#data/ids'
 import { enterClub, withBookConnection } from '#data/whole-book/book-connection'
 import {
   type BookTable,
@@ -62,6 +63,7 @@ export function replaceWholeBook(
     await forEach(client, all, setGuards)
     const erasedAgain = await eraseAgain(client, erased)
     await closeDoors(client, header)
+    await noteInAudit(client, header)
     signal?.throwIfAborted()
     await client.query('commit')
     return { erasedAgain }
@@ -104,6 +106,18 @@ function liftGuards({ isForced }: BookTable): readonly string[] {
 
 function setGuards({ isForced }: BookTable): readonly string[] {
   return ['enable trigger user', ...(isForced ? ['force row level security'] : [])]
+}
+
+/** What was done since is no longer in the record; that it was put back is. */
+async function noteInAudit(client: pg.Client, { clubs, madeAt }: BackupHeader): Promise<void> {
+  for (const { id } of clubs) {
+    await enterClub(client, id)
+    await client.query(
+      `insert into "AuditEntry" ("clubId", id, at, "personId", action, "objectKind", "objectId", detail)
+       values ($1::uuid, $2, now(), null, 'restoreBackup', 'club', $1::uuid::text, $3)`,
+      [id, newId(), JSON.stringify({ madeAt })],
+    )
+  }
 }
 
 /** Used, ended or taken back since the backup was made: the book no longer knows, so none may open anything again. */
