@@ -1,6 +1,6 @@
 import type { Day } from '#common/time'
 import { type Consent, holdsOn } from '#rights/consent'
-import { consentKinds, consentName, consentWordingLimit } from '#rights/consent-kind'
+import { consentKinds, consentName } from '#rights/consent-kind'
 import { dayInWords } from '#rights/day-in-words'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
@@ -8,8 +8,7 @@ import { Details } from '#ui/page/details'
 import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
 import { SectionTitle } from '#ui/page/section-title'
-import { Select } from '#ui/page/select'
-import { TextArea } from '#ui/rights/text-area'
+import { ConsentForm } from '#ui/rights/consent-form'
 
 type Given = Consent & { readonly givenByName: string | null }
 
@@ -21,8 +20,6 @@ type ConsentsPartProps = {
   readonly consents: readonly Given[]
   readonly sends: { readonly consent: SendForm; readonly withdraw: SendForm }
 }
-
-const places = { kind: 'What for', wording: 'The words', givenById: 'Given by', givenOn: 'Given on' }
 
 /** What guardians agreed to for a child, and the form to write one down. */
 export function ConsentsPart(props: ConsentsPartProps) {
@@ -44,48 +41,7 @@ export function ConsentsPart(props: ConsentsPartProps) {
         </p>
       ) : (
         <Details summary="Write one down">
-          <ReplyForm send={sends.consent} refusedTitle="Not written down" waiting="Saving…" places={places}>
-            {(reply) => {
-              const typed = reply.status === 'refused' ? reply.typed : {}
-              return (
-                <div className="max-w-prose space-y-4">
-                  <input type="hidden" name="playerId" value={playerId} />
-                  <Select
-                    name="kind"
-                    id="consent-kind"
-                    label={places.kind}
-                    options={consentKinds.map(({ kind, name }) => ({ value: kind, label: name }))}
-                    defaultValue={typed.kind}
-                  />
-                  <TextArea
-                    name="wording"
-                    label={places.wording}
-                    hint="Word for word, as the guardian read them. Words to begin with stand below."
-                    maxLength={consentWordingLimit}
-                    required
-                    typed={typed.wording}
-                  />
-                  <div className="flex flex-wrap gap-4">
-                    <Select
-                      name="givenById"
-                      label={places.givenById}
-                      options={guardians.map(({ id, name }) => ({ value: id, label: name }))}
-                      defaultValue={typed.givenById}
-                    />
-                    <Field
-                      name="givenOn"
-                      label={places.givenOn}
-                      type="date"
-                      required
-                      max={today}
-                      defaultValue={typed.givenOn ?? today}
-                    />
-                  </div>
-                  <Button weight="plain">Write it down</Button>
-                </div>
-              )
-            }}
-          </ReplyForm>
+          <ConsentForm playerId={playerId} today={today} guardians={guardians} send={sends.consent} />
           <h3 className="mt-4 font-medium">Words to begin with</h3>
           <dl className="mt-1 max-w-prose space-y-2 text-sm">
             {consentKinds.map(({ kind, name, wording }) => (

@@ -1,5 +1,5 @@
 import type { Day } from '#common/time'
-import { lastDayOf, requestLimits, requestOutcomes } from '#rights/child-request'
+import { lastDayOf, requestLimits } from '#rights/child-request'
 import { dayInWords } from '#rights/day-in-words'
 import { daysLeft } from '#rights/days-left'
 import type { SendForm } from '#ui/entry/send-form'
@@ -10,8 +10,8 @@ import { Notice } from '#ui/page/notice'
 import { PageLink } from '#ui/page/page-link'
 import { ReplyForm } from '#ui/page/reply-form'
 import { SectionTitle } from '#ui/page/section-title'
-import { Select } from '#ui/page/select'
 import { paths } from '#ui/paths'
+import { AnswerForm } from '#ui/rights/answer-form'
 import type { ListedRequest } from '#ui/rights/requests-body'
 import { outcomeWords, requestWords } from '#ui/rights/rights-words'
 import { TextArea } from '#ui/rights/text-area'
@@ -75,33 +75,7 @@ export function RequestBody(props: RequestBodyProps) {
             >
               Answer
             </SectionTitle>
-            <ReplyForm
-              send={sends.answer}
-              refusedTitle="Not answered"
-              waiting="Saving…"
-              places={{ outcome: 'How it ended', answer: 'What the family is told' }}
-            >
-              {(reply) => (
-                <div className="max-w-prose space-y-4">
-                  <input type="hidden" name="requestId" value={request.id} />
-                  <Select
-                    name="outcome"
-                    label="How it ended"
-                    options={requestOutcomes.map((value) => ({ value, label: outcomeWords[value] }))}
-                    defaultValue={reply.status === 'refused' ? reply.typed.outcome : 'done'}
-                  />
-                  <TextArea
-                    name="answer"
-                    label="What the family is told"
-                    hint="In plain words. If you refuse: why, and where the family can complain."
-                    maxLength={requestLimits.answer}
-                    required
-                    typed={reply.status === 'refused' ? reply.typed.answer : undefined}
-                  />
-                  <Button>Answer it</Button>
-                </div>
-              )}
-            </ReplyForm>
+            <AnswerForm requestId={request.id} send={sends.answer} />
           </section>
           {props.whyNotExtend === null ? (
             <Details summary="It takes longer">
