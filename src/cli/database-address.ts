@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import { join, resolve } from 'node:path'
 import { InputError } from '#cli/verb'
@@ -11,9 +12,10 @@ export type DatabaseAddresses = { readonly ownerUrl: string; readonly appUrl: st
  */
 export async function findDatabase(env: NodeJS.ProcessEnv = process.env): Promise<DatabaseAddresses> {
   const { DATABASE_URL: ownerUrl, DATABASE_APP_URL: appUrl } = env
+  if (ownerUrl && appUrl) return { ownerUrl, appUrl }
   const folder = dataFolderOf(env)
   const secrets = await readSecrets(folder)
-  if (ownerUrl) return { ownerUrl, appUrl: appUrl || asApp(ownerUrl, secrets) }
+  if (ownerUrl) return { ownerUrl, appUrl: asApp(ownerUrl, secrets) }
   const port = Number(await readFile(join(folder, 'postgres.port'), 'utf8').catch(() => ''))
   if (!secrets || !port) throw notThere(`${folder} holds no database`)
   const url = (role: string, password: string) =>
@@ -29,9 +31,20 @@ export async function findOwnerAddress(env: NodeJS.ProcessEnv = process.env): Pr
   return env.DATABASE_URL || (await findDatabase(env)).ownerUrl
 }
 
-/** Where the club's data is kept. */
-export function dataFolderOf(env: NodeJS.ProcessEnv = process.env): string {
-  return resolve(env.TURNBOOK_DATA || (env.TURNBOOK_DEMO === '0' ? '.turnbook-club' : '.turnbook'))
+/**
+ * Where the data is kept, as `npm start` has it: TURNBOOK_DATA, or in the folder of the project .turnbook-club for a club
+ * of people and .turnbook for the demo. Unasked, the one that is there.
+ * @throws InputError when both are there and nothing says which: a backup of the demo is none of the club's.
+ */
+export function dataFolderOf(env: NodeJS.ProcessEnv = process.env, within = process.cwd()): string {
+  if (env.TURNBOOK_DATA) return resolve(within, env.TURNBOOK_DATA)
+  const [demo, club] = [resolve(within, '.turnbook'), resolve(within, '.turnbook-club')]
+  if (env.TURNBOOK_DEMO !== undefined) return env.TURNBOOK_DEMO === '0' ? club : demo
+  if (!existsSync(club)) return demo
+  if (!existsSync(demo)) return club
+  const message =
+    'a club of people and the demo are both here; TURNBOOK_DEMO=0 for the club, or TURNBOOK_DEMO=1 for the demo, would be right'
+  throw new InputError([{ path: 'TURNBOOK_DEMO', message }])
 }
 
 type Secrets = { readonly ownerPassword: string; readonly appPassword: string }

@@ -48,5 +48,5 @@ function whyOtherKind(theirs: readonly BackupClub[], ours: readonly BackupClub[]
   if (isDemo === undefined || isDemoHere === undefined || isDemo === isDemoHere) return null
   return isDemo
     ? 'holds the demo club, and here is a club of people, which it would replace; a database without a club would be right'
-    : 'holds a club of people, and here is the demo club; a new data folder (TURNBOOK_DATA) started with TURNBOOK_DEMO=0 would be right'
+    : 'holds a club of people, and here is the demo club; a start of its own (npm start -- --own-club) would be right'
 }
