@@ -28,6 +28,14 @@ test('the policy of the pages keeps out what is not theirs, and nothing that is'
   await expect(page.getByRole('navigation', { name: 'Screens of the practice' })).toBeVisible()
   await page.goto('/')
   await signIn(page, 'Parent')
+  await page.goto('/')
+  await page.getByText('Others of this club').click()
+  await page.getByRole('button', { name: /^Administrator/ }).click()
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+  for (const of of ['people', 'seasons', 'squads', 'requests']) {
+    await page.goto(`/club/${of}`)
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+  }
   expect(violations).toEqual([])
 
   // That the listening hears, and that the policy holds: what markup that got in would try first.
