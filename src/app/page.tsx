@@ -1,17 +1,17 @@
 import { LeaveForm } from '#app/leave-form'
 import { SignedOut } from '#app/signed-out'
 import { loadFirstPage } from '#server/first-page-views'
-import { signInToDemo } from '#server/sign-in-actions'
-import { findSignedIn } from '#server/viewer'
+import { chooseOwnPerson, signInToDemo } from '#server/sign-in-actions'
+import { findSignedIn, listOwnPeople } from '#server/viewer'
 import { FirstPageBody } from '#ui/first-page/first-page-body'
 import { WholePage } from '#ui/page/whole-page'
 
 export default async function FirstPage() {
-  const page = await loadFirstPage(await findSignedIn())
+  const page = await loadFirstPage(await findSignedIn(), await listOwnPeople())
   return (
     <WholePage title="Turnbook">
       {page.signedIn ? null : <SignedOut />}
-      <FirstPageBody {...page} signIn={signInToDemo} signOut={<LeaveForm />} />
+      <FirstPageBody {...page} signIn={signInToDemo} choose={chooseOwnPerson} signOut={<LeaveForm />} />
     </WholePage>
   )
 }

@@ -5,11 +5,13 @@ import type { Day } from '#common/time'
 import { getClub } from '#data/clubs'
 import { listChildrenOf } from '#data/guardianships'
 import { inClub } from '#data/in-club'
+import type { PersonOfLogin } from '#data/logins'
 import { type DemoPerson, listDemoPeople } from '#data/people'
 import { listSquads } from '#data/squads'
 import { isDemoMode } from '#server/demo-mode'
 import { findViewer } from '#server/find-viewer'
 import { homeOf } from '#server/home-of'
+import { isSetUpOpen } from '#server/set-up'
 
 /** Somebody of a demo club to sign in as. */
 export type DemoSignIn = {
@@ -33,6 +35,10 @@ export type DemoClubSignIns = {
 export type FirstPage = {
   /** Null: no demo here. */
   readonly demo: readonly DemoClubSignIns[] | null
+  /** No club stands here yet, and the start has printed a code for founding one. */
+  readonly canFound: boolean
+  /** As whom of which clubs the sign-in of this browser could look at the book, where there is a choice. */
+  readonly choices: readonly PersonOfLogin[]
   readonly signedIn: {
     readonly name: string
     readonly role: ViewerRole
@@ -43,9 +49,14 @@ export type FirstPage = {
 }
 
 /** What the first page offers; nobody needs to be signed in for it. */
-export async function loadFirstPage(viewer: Viewer | null): Promise<FirstPage> {
+export async function loadFirstPage(
+  viewer: Viewer | null,
+  people: readonly PersonOfLogin[] = [],
+): Promise<FirstPage> {
   return {
     demo: isDemoMode() ? await loadDemo() : null,
+    canFound: await isSetUpOpen(),
+    choices: people.length > 1 ? people : [],
     signedIn: viewer && {
       name: viewer.name,
       role: viewer.role,

@@ -23,7 +23,7 @@ export async function sendMail({ to, subject, text }: Mail): Promise<void> {
   const folder = outboxFolder()
   await mkdir(folder, { recursive: true, mode: 0o700 })
   const name = `${new Date().toISOString().replaceAll(':', '-')}-${randomUUID().slice(0, 8)}.eml`
-  const draft = join(folder, `.${name}`)
+  const draft = join(folder, `${name}.part`)
   await writeFile(draft, letter as Buffer, { mode: 0o600, flush: true })
   await rename(draft, join(folder, name))
 }

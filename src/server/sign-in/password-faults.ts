@@ -9,6 +9,8 @@ export const mostLetters = 256
 /** Tries with which a guesser who knows the usual words and patterns is through; 1 in 10^10 is past any list. */
 const fewestGuessesLog10 = 10
 
+const separators = /[\s@.,_-]+/g
+
 let guesser: ZxcvbnFactory | null = null
 
 function guesserOfPasswords(): ZxcvbnFactory {
@@ -34,7 +36,7 @@ export function passwordFault(password: string, known: readonly string[]): strin
     return `A password has ${fewestLetters} letters or more; this one has ${letters}. Four or five words that do not belong together are easy to keep in mind.`
   if (letters > mostLetters) return `A password has ${mostLetters} letters at most; this one has ${letters}.`
   const words = known
-    .flatMap((text) => [text, ...text.split(/[\s@.,_-]+/)])
+    .flatMap((text) => [text, text.replaceAll(separators, ''), ...text.split(separators)])
     .filter((word) => [...word].length > 2)
   const { guessesLog10 } = guesserOfPasswords().check(asKept(password), words)
   return guessesLog10 < fewestGuessesLog10

@@ -30,7 +30,7 @@ export async function makeProof(
 }
 
 /** What the secret stands for, once; null ever after, when its time is over, and when there never was one. */
-export async function useProof(purpose: ProofPurpose, secret: string): Promise<string | null> {
+export async function takeProof(purpose: ProofPurpose, secret: string): Promise<string | null> {
   const { internalAdapter } = await signInLibrary().$context
   const proof = await internalAdapter.consumeVerificationValue(nameOf(purpose, secret))
   return proof && proof.expiresAt > new Date() ? proof.value : null

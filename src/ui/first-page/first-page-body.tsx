@@ -19,6 +19,10 @@ type FirstPageBodyProps = {
         readonly others: readonly SignInPerson[]
       }[]
     | null
+  readonly canFound: boolean
+  /** As whom of which clubs whoever is signed in could look at the book. */
+  readonly choices: readonly (Omit<SignInPerson, 'squadNames'> & { readonly clubName: string })[]
+  readonly choose: (form: FormData) => Promise<void>
   readonly signedIn: {
     readonly name: string
     readonly role: ViewerRole
@@ -30,7 +34,8 @@ type FirstPageBodyProps = {
   readonly signOut: ReactNode
 }
 
-export function FirstPageBody({ demo, signedIn, signIn, signOut }: FirstPageBodyProps) {
+export function FirstPageBody(props: FirstPageBodyProps) {
+  const { demo, canFound, choices, choose, signedIn, signIn, signOut } = props
   return (
     <>
       <p className="text-lg">
@@ -38,9 +43,37 @@ export function FirstPageBody({ demo, signedIn, signIn, signOut }: FirstPageBody
         and match of a season, and whether that was fair.
       </p>
       {signedIn ? <SignedIn {...signedIn} signOut={signOut} /> : null}
-      {demo === null && !signedIn ? (
-        <Notice>Accounts are being set up here. Ask whoever looks after this installation.</Notice>
+      {choices.length > 0 ? (
+        <section aria-label="As whom" className="space-y-3">
+          <h2 className="text-lg font-semibold">
+            {signedIn ? 'Look at the book as' : 'As whom do you look at the book?'}
+          </h2>
+          <div className="grid gap-3 sm:grid-cols-3">
+            {choices.map((person) => (
+              <SignInButton
+                key={person.personId}
+                person={{ ...person, squadNames: [person.clubName] }}
+                signIn={choose}
+                isMain={false}
+              />
+            ))}
+          </div>
+        </section>
       ) : null}
+      {canFound && !signedIn ? (
+        <p>
+          <LinkButton href={paths.setUp()} weight="main">
+            Set up your club
+          </LinkButton>
+        </p>
+      ) : null}
+      {signedIn || choices.length > 0 || canFound ? null : (
+        <p>
+          <LinkButton href={paths.signIn()} weight={demo ? 'plain' : 'main'}>
+            Sign in
+          </LinkButton>
+        </p>
+      )}
       {demo?.length === 0 ? <Notice>There is no demo club in this book.</Notice> : null}
       {demo?.map(({ clubName, calendarDay, main, others }) => (
         <section key={clubName} aria-label={clubName} className="space-y-3 pt-4">

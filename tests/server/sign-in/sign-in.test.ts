@@ -3,7 +3,7 @@ import { appDatabase } from '#data/database'
 import { closeTriesPool } from '#data/tries-pool'
 import { takeTry } from '#server/rate-limit'
 import { endSessionsOf, findLogin, leaveSession, makeLogin, openSession } from '#server/sign-in'
-import { makeProof, useProof } from '#server/sign-in/proofs'
+import { makeProof, takeProof } from '#server/sign-in/proofs'
 import { loginOfPassword, setPassword } from '#server/sign-in/with-password'
 import { askAsPerson, askWithCookie, cookieOptions, cookies } from '../../support/next-request'
 
@@ -102,10 +102,10 @@ describe('a proof', () => {
   it('is good once, for its own purpose, and stands in the database under another name', async () => {
     const secret = await makeProof('signIn', { value: loginId })
     expect(JSON.stringify(await appDatabase().loginProof.findMany())).not.toContain(secret)
-    expect(await useProof('address', secret)).toBeNull()
-    const both = await Promise.all([useProof('signIn', secret), useProof('signIn', secret)])
+    expect(await takeProof('address', secret)).toBeNull()
+    const both = await Promise.all([takeProof('signIn', secret), takeProof('signIn', secret)])
     expect(both.filter((value) => value === loginId)).toHaveLength(1)
-    expect(await useProof('signIn', secret)).toBeNull()
+    expect(await takeProof('signIn', secret)).toBeNull()
   })
 })
 
