@@ -35,6 +35,9 @@ export type FamilyTheme = {
   readonly practicesPlayed: number
 }
 
+/** Letters of a coach's note. */
+export const longestNote = 600
+
 /** One child's page as a coach confirms it and the family then reads it. Nothing of any other child is in it. */
 export type FamilyPage = {
   /** Of this form, so that pages confirmed long ago can still be read. */

@@ -10,10 +10,9 @@ import { recordAudit } from '#data/audit'
 import { listChildrenOfSquad } from '#data/family-children'
 import { saveFamilyNote } from '#data/family-notes'
 import { inClub } from '#data/in-club'
+import { longestNote } from '#family/family-page'
 import { namesInNote } from '#family/names-in-note'
 import { type Done, saved } from '#server/action'
-
-export const mostLettersOfNote = 600
 
 export const familyNoteInput = z.object({
   squadId: z.uuid(),
@@ -22,8 +21,8 @@ export const familyNoteInput = z.object({
     .string()
     .transform((text) => text.replace(/\r\n?/g, '\n').trim())
     .refine(
-      (text) => text.length <= mostLettersOfNote,
-      `can be ${mostLettersOfNote} letters at most; yours is longer, so say it shorter`,
+      (text) => text.length <= longestNote,
+      `can be ${longestNote} letters at most; yours is longer, so say it shorter`,
     ),
   /** The question that was answered with yes, as it was asked: other names ask anew. */
   saidYesTo: z.string().max(20_000).default(''),

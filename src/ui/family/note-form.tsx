@@ -1,5 +1,6 @@
 'use client'
 
+import { longestNote } from '#family/family-page'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
 import { fieldLook } from '#ui/page/field'
@@ -38,7 +39,7 @@ export function NoteForm({ squadId, playerId, note, send }: NoteFormProps) {
               id="family-note"
               name="text"
               rows={4}
-              maxLength={600}
+              maxLength={longestNote}
               defaultValue={refused?.typed.text ?? note}
               aria-describedby="family-note-hint"
               className={fieldLook}
