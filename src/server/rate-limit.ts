@@ -2,6 +2,7 @@ import 'server-only'
 import { createHash } from 'node:crypto'
 import { RateLimiterPostgres, RateLimiterRes } from 'rate-limiter-flexible'
 import { triesPool } from '#data/tries-pool'
+import { logSignIn } from '#server/log-sign-in'
 
 /** What is tried, how often, and in how many seconds that is forgotten. */
 const limits = {
@@ -38,6 +39,7 @@ export async function takeTry({
     return { ok: true }
   } catch (answer) {
     if (!(answer instanceof RateLimiterRes)) throw answer
+    logSignIn('tried too often', { what })
     return { ok: false, seconds: Math.ceil(answer.msBeforeNext / 1000) }
   }
 }

@@ -4,6 +4,7 @@ import { isSignInFresh } from '#access/session-limits'
 import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
 import { clearRunOut, endSessionsOf as endAll, endSession } from '#data/login-sessions'
+import { logSignIn } from '#server/log-sign-in'
 import { address } from '#server/sign-in/address'
 import { cookieHeaders, dropCookie, keepCookie } from '#server/sign-in/keep-cookie'
 import { signInLibrary } from '#server/sign-in/library'
@@ -82,6 +83,7 @@ export async function openSession({
     returnHeaders: true,
   })
   await keepCookie(made)
+  logSignIn('signed in', { loginId })
 }
 
 /** Who is signed in in this browser; null: nobody. Asked anew for every request. */
@@ -106,7 +108,10 @@ export async function findLogin(): Promise<SignedLogin | null> {
 /** Signs this browser out, on the server too: its cookie opens nothing any more, wherever it is kept. */
 export async function leaveSession(): Promise<void> {
   const login = await findLogin()
-  if (login) await endSession(login)
+  if (login) {
+    await endSession(login)
+    logSignIn('signed out', { loginId: login.loginId })
+  }
   if (await cookieHeaders()) await dropCookie()
 }
 
@@ -115,7 +120,9 @@ export async function endSessionsOf(at: {
   readonly loginId: string
   readonly except?: string | null
 }): Promise<number> {
-  return endAll(at)
+  const ended = await endAll(at)
+  logSignIn('signed out everywhere', { loginId: at.loginId })
+  return ended
 }
 
 /** Whether whoever asks has signed in within the last quarter of an hour: for what cannot be undone. */

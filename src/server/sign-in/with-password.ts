@@ -2,6 +2,7 @@ import 'server-only'
 import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
 import { endSessionsOf } from '#data/login-sessions'
+import { logSignIn } from '#server/log-sign-in'
 import { address } from '#server/sign-in/address'
 import { signInLibrary } from '#server/sign-in/library'
 import { asKept, passwordFault } from '#server/sign-in/password-faults'
@@ -23,11 +24,13 @@ export async function loginOfPassword(given: {
   if (!found || !hash) {
     // As long as looking would have taken.
     await password.hash(asKept(given.password))
+    logSignIn('password refused')
     return refuse(wrong)
   }
-  return (await password.verify({ hash, password: asKept(given.password) }))
-    ? accept({ loginId: found.user.id })
-    : refuse(wrong)
+  const loginId = found.user.id
+  if (await password.verify({ hash, password: asKept(given.password) })) return accept({ loginId })
+  logSignIn('password refused', { loginId })
+  return refuse(wrong)
 }
 
 const wrong: Problem = {
@@ -62,5 +65,6 @@ export async function setPassword(wish: {
     })
   }
   await endSessionsOf({ loginId: user.id, except: wish.except ?? null })
+  logSignIn('password set', { loginId: user.id })
   return accept(null)
 }
