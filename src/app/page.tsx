@@ -1,3 +1,4 @@
+import { redirect } from 'next/navigation'
 import { LeaveForm } from '#app/leave-form'
 import { SignedOut } from '#app/signed-out'
 import { loadFirstPage } from '#server/first-page-views'
@@ -5,8 +6,10 @@ import { chooseOwnPerson, signInToDemo } from '#server/sign-in-actions'
 import { findSignedIn, listOwnPeople } from '#server/viewer'
 import { FirstPageBody } from '#ui/first-page/first-page-body'
 import { WholePage } from '#ui/page/whole-page'
+import { paths } from '#ui/paths'
 
 export default async function FirstPage() {
+  if (await isSetUpOpen()) redirect(paths.setUp())
   const page = await loadFirstPage(await findSignedIn(), await listOwnPeople())
   return (
     <WholePage title="Turnbook">

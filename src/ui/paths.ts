@@ -77,9 +77,16 @@ export const paths = {
   clubRecord: () => '/club/record',
 } as const
 
-/** Where a tab leads for a squad. Review, policy and club are the club's. */
-export function pathOfTab(tab: TabName, squadId: SquadId): string {
-  return paths[tab](squadId)
+const tabsOfClub: readonly TabName[] = ['review', 'policy', 'club']
+
+/** Whether the tab leads to a page of the club, whichever squad is looked at. */
+export function isTabOfClub(tab: TabName): boolean {
+  return tabsOfClub.includes(tab)
+}
+
+/** Where a tab leads for a squad; the club's tabs need none. */
+export function pathOfTab(tab: TabName, squadId: SquadId | null): string {
+  return paths[tab](squadId ?? '')
 }
 
 /** An address with what was chosen on the page; choices left open are left out. */

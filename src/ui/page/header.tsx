@@ -51,9 +51,7 @@ export function Header({ frame, tab }: { readonly frame: PageFrame; readonly tab
           {frame.account}
         </div>
       </div>
-      {frame.squadId && frame.tabs.length > 0 ? (
-        <Tabs tabs={frame.tabs} current={tab} squadId={frame.squadId} />
-      ) : null}
+      <Tabs tabs={frame.tabs} current={tab} squadId={frame.squadId} />
     </header>
   )
 }

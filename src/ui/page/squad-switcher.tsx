@@ -1,6 +1,6 @@
 import type { Squad, SquadId } from '#squad/squad'
 import { PageLink } from '#ui/page/page-link'
-import { pathOfTab, type TabName } from '#ui/paths'
+import { isTabOfClub, pathOfTab, type TabName } from '#ui/paths'
 
 type SquadSwitcherProps = {
   readonly squads: readonly Squad[]
@@ -8,15 +8,13 @@ type SquadSwitcherProps = {
   readonly tab: TabName | null
 }
 
-const clubTabs: readonly (TabName | null)[] = ['review', 'policy', null]
-
 /** The squad the page is about; opens into the same page of the viewer's other squads. */
 export function SquadSwitcher({ squads, squadId, tab }: SquadSwitcherProps) {
   const current = squads.find((squad) => squad.id === squadId)
   if (squads.length === 0) return null
   if (squads.length === 1 && current)
     return <p className="tap flex items-center font-medium">{current.name}</p>
-  const target: TabName = tab && !clubTabs.includes(tab) ? tab : 'today'
+  const target: TabName = tab && !isTabOfClub(tab) ? tab : 'today'
   return (
     // The key closes the list again once another squad has been opened.
     <details className="relative" key={`${squadId} ${tab}`}>

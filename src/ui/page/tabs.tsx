@@ -1,20 +1,23 @@
 import type { SquadId } from '#squad/squad'
 import { PageLink } from '#ui/page/page-link'
-import { pathOfTab, type TabName } from '#ui/paths'
+import { isTabOfClub, pathOfTab, type TabName } from '#ui/paths'
 import { words } from '#ui/words'
 
 type TabsProps = {
   readonly tabs: readonly TabName[]
   readonly current: TabName | null
-  readonly squadId: SquadId
+  /** Null: the club has no squad to open yet, and only the club's own sections are there. */
+  readonly squadId: SquadId | null
 }
 
 /** The sections of the book. They wrap on a phone, so that none is out of sight. */
 export function Tabs({ tabs, current, squadId }: TabsProps) {
+  const open = squadId === null ? tabs.filter(isTabOfClub) : tabs
+  if (open.length === 0) return null
   return (
     <nav aria-label="Sections of the book" className="mt-1">
       <ul className="flex flex-wrap gap-x-1">
-        {tabs.map((tab) => (
+        {open.map((tab) => (
           <li key={tab}>
             <PageLink
               href={pathOfTab(tab, squadId)}
