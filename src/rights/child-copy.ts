@@ -177,7 +177,7 @@ export type Place = { readonly turn: number; readonly area: number; readonly rol
 
 export const aboutParts: Readonly<Record<Exclude<keyof ChildCopy, 'format' | 'madeAt' | 'about'>, string>> = {
   club: 'The club that keeps this, whom it names for questions, and for how many months after a child leaves it keeps names (null: not decided).',
-  child: 'The child as the book knows it. No birth date, address, sex or health is kept.',
+  child: 'The child as the book knows it. No birth date, address, sex or medical detail is kept.',
   asGuest: 'Entries made when the child came as a guest, before it was known who it was.',
   squads: 'From when to when the child belonged to which squad.',
   guardians:

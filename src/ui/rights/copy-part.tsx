@@ -38,7 +38,7 @@ const mostLines = 200
 export function CopyPart({ copy }: { readonly copy: ChildCopy }) {
   return (
     <section>
-      <SectionTitle note="No birth date, address, sex or health is kept anywhere.">
+      <SectionTitle note="No birth date, address, sex or medical detail is kept anywhere.">
         All that is kept
       </SectionTitle>
       {parts.map(([name, title]) => (
