@@ -4,17 +4,19 @@ import { mayGiveRole } from '#access/giving-roles'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
-import { type Result, refuse } from '#common/result'
+import { accept, type Result, refuse } from '#common/result'
 import { type Adult, getAdult } from '#data/adults'
 import { recordAudit } from '#data/audit'
+import { getClub } from '#data/clubs'
 import { isKnownElsewhere } from '#data/clubs-of-login'
 import { findGuardianship } from '#data/guardianships'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listSquadIdsOf } from '#data/memberships'
 import { findLink, revokeLinks } from '#data/one-time-links'
-import { type Done, saved, savedWithLink } from '#server/action'
+import { type Done, saved } from '#server/action'
 import { openPerson } from '#server/change-people'
-import { daysOfLink, type MadeLink, makeLink } from '#server/one-time-links'
+import { handOver, type LinkToHandOver } from '#server/hand-over-link'
+import { makeLink } from '#server/one-time-links'
 import type {
   FamilyLinkInput,
   PersonLinkInput,
@@ -24,43 +26,46 @@ import type {
 import type { PlayerId } from '#squad/player'
 
 type Answer = Promise<Result<Done, Problem>>
+type Made = Result<LinkToHandOver, Problem>
+type How = PersonLinkInput['how']
 type At = { readonly address: string; readonly now?: Date }
 
 /** A link by which somebody joins, or sets a new password. @throws AppError `notAllowed` or `notFound`. */
 export async function makePersonLinkOf(
   viewer: Viewer,
-  { personId, kind, address, now = new Date() }: PersonLinkInput & At,
+  { personId, kind, how, address, now = new Date() }: PersonLinkInput & At,
 ): Answer {
-  return inClub(viewer.clubId, async (tx) => {
+  const made = await inClub(viewer.clubId, async (tx): Promise<Made> => {
     const person = await openPerson(tx, viewer, { personId })
-    const why = whyNoLink(person) ?? (await whyNotOfKind(tx, viewer, { person, kind }))
+    const why = whyNoLink(person, how) ?? (await whyNotOfKind(tx, viewer, { person, kind }))
     if (why) return refuse({ path: '', message: why })
-    return shown(await makeLink(tx, viewer, { kind, personId, playerId: null, address, now }), {
-      kind,
-      name: person.name,
-    })
+    const link = await makeLink(tx, viewer, { kind, personId, playerId: null, address, now })
+    return accept({ link, kind, ...(await about(tx, person, how)) })
   })
+  return made.ok ? handOver(made.value) : made
 }
 
-/** A link that opens one child's page to one guardian whom the administrator has recorded. @throws AppError `notAllowed` or `notFound`. */
+/**
+ * A link that opens one child's page to one guardian whom the administrator has recorded.
+ * @throws AppError `notAllowed` or `notFound`.
+ */
 export async function makeFamilyLinkOf(
   viewer: Viewer,
-  { personId, playerId, address, now = new Date() }: FamilyLinkInput & At,
+  { personId, playerId, how, address, now = new Date() }: FamilyLinkInput & At,
 ): Answer {
-  return inClub(viewer.clubId, async (tx) => {
+  const made = await inClub(viewer.clubId, async (tx): Promise<Made> => {
     await demandInviting(tx, viewer, playerId)
     const guardianship = await findGuardianship(tx, { personId, playerId })
     if (!guardianship) throw new AppError('notFound', `${personId} is no guardian of ${playerId}`)
     const person = await getAdult(tx, personId)
-    const why = whyNoLink(person)
+    const why = guardianship.claimedAt
+      ? `${person.name} has opened this page already and needs no link.`
+      : whyNoLink(person, how)
     if (why) return refuse({ path: '', message: why })
-    if (guardianship.claimedAt)
-      return refuse({ path: '', message: `${person.name} has opened this page already and needs no link.` })
-    return shown(await makeLink(tx, viewer, { kind: 'family', personId, playerId, address, now }), {
-      kind: 'family',
-      name: person.name,
-    })
+    const link = await makeLink(tx, viewer, { kind: 'family', personId, playerId, address, now })
+    return accept({ link, kind: 'family', ...(await about(tx, person, how)) })
   })
+  return made.ok ? handOver(made.value) : made
 }
 
 /** @throws AppError `notAllowed` or `notFound`. */
@@ -111,8 +116,15 @@ async function demandInviting(tx: ClubTx, viewer: Viewer, playerId: PlayerId): P
   demand(viewer, 'inviteFamily', { kind: 'player', playerId, squadIds })
 }
 
-function whyNoLink({ name, accessEndedAt }: Adult): string | null {
-  return accessEndedAt ? `The access of ${name} has ended. The administrator can give it back first.` : null
+function whyNoLink({ name, email, accessEndedAt }: Adult, how: How): string | null {
+  if (accessEndedAt) return `The access of ${name} has ended. The administrator can give it back first.`
+  if (how === 'mail' && email === null)
+    return `No address is written down for ${name}. Show the link instead, or ask the administrator to write one down.`
+  return null
+}
+
+async function about(tx: ClubTx, { name, email }: Adult, how: How) {
+  return { name, clubName: (await getClub(tx)).name, mailTo: how === 'mail' ? email : null }
 }
 
 async function whyNotOfKind(
@@ -132,16 +144,4 @@ async function whyNotOfKind(
   return (await isKnownElsewhere(tx, person.loginId))
     ? 'This sign-in opens another club too, so nobody here can set a new password for it. Its owner can ask for one on the page where one signs in.'
     : null
-}
-
-function shown(
-  link: MadeLink,
-  { kind, name }: { readonly kind: keyof typeof daysOfLink; readonly name: string },
-) {
-  const days = daysOfLink[kind]
-  const until = days === 1 ? 'for one day' : `for ${days} days`
-  return savedWithLink(
-    `A link for ${name}. It is shown only now. It works once, ${until}. Give it to ${name} and to nobody else.`,
-    { href: link.href, code: link.code },
-  )
 }
