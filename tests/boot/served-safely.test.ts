@@ -87,6 +87,30 @@ describe('behind an https address', () => {
   })
 })
 
+describe('the cookie of a sign-in', () => {
+  it('is for https, this very host and no script', async () => {
+    const page = (await ask('/')).body
+    const form = page.split('<form')[1]?.split('</form>')[0] ?? ''
+    const fields = [...form.matchAll(/name="([^"]+)"(?: value="([^"]*)")?/g)]
+    const part = ([, name = '', value = '']: RegExpMatchArray) =>
+      `--x\r\ncontent-disposition: form-data; name="${name}"\r\n\r\n${value}\r\n`
+    const headers = { 'content-type': 'multipart/form-data; boundary=x', origin: `https://${own}` }
+    const sent = { method: 'POST', headers, body: `${fields.map(part).join('')}--x--\r\n` }
+    const given = await ask('/', sent)
+    expect(given.status).toBe(303)
+    const [cookie = ''] = [given.headers['set-cookie'] ?? []].flat()
+    // RFC 6265bis, 4.1.3.2: the prefix holds with Secure, Path=/ and no Domain.
+    expect(cookie).toMatch(/^__Host-turnbook=/)
+    for (const attribute of [/; Secure/i, /; HttpOnly/i, /; SameSite=lax/i, /; Path=\/(?:;|$)/i])
+      expect(cookie).toMatch(attribute)
+    expect(cookie).not.toMatch(/; Domain/i)
+    // The same form from a page of another address signs nobody in.
+    const elsewhere = await ask('/', { ...sent, headers: { ...headers, origin: 'https://evil.example' } })
+    expect(elsewhere.status).not.toBe(303)
+    expect(elsewhere.headers['set-cookie']).toBeUndefined()
+  })
+})
+
 describe('what was not meant to be served', () => {
   // ASVS 5.0, 13.4.1 and 13.4.3, and the OWASP Web Security Testing Guide, WSTG-CONF-04, from memory.
   it.each([
