@@ -5,7 +5,7 @@ import { newId } from '#data/ids'
 import { inClub } from '#data/in-club'
 import { findPerson, listDemoPeople, listPeople } from '#data/people'
 import { changePlayer, findPlayer, getPlayer, listPlayers, recordPlayers } from '#data/players'
-import { aClub, aRosterPlayer, ownerDatabase } from '../support/test-club'
+import { aClub, aRosterPlayer, noon, ownerDatabase } from '../support/test-club'
 
 describe('clubs', () => {
   it('are read as they were entered', async () => {
@@ -53,7 +53,10 @@ describe('people', () => {
 describe('guardians', () => {
   it('have their own children, and a child its guardians', async () => {
     const { run, guardianId, playerIds } = await aClub()
-    const own = { personId: guardianId, playerId: playerIds[0] as string }
+    const own = { personId: guardianId, playerId: playerIds[0] as string, claimedAt: noon }
+    await run((tx) =>
+      recordGuardianships(tx, [{ ...own, playerId: playerIds[2] as string, claimedAt: null }]),
+    )
     await run((tx) => recordGuardianships(tx, [own]))
     await run((tx) => recordGuardianships(tx, [own, { ...own, playerId: playerIds[1] as string }]))
     expect((await run((tx) => listChildrenOf(tx, guardianId))).map(({ name }) => name)).toEqual([

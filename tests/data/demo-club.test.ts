@@ -67,6 +67,7 @@ describe('loading the demo club', () => {
       `${demo.sessions.length} sessions`,
       'Under-10s: accounts and flags',
       'Under-12s: accounts and flags',
+      'pages for families confirmed',
       'two practices planned',
     ])
   })
@@ -111,7 +112,8 @@ describe('loading the demo club', () => {
       MatchSpell: demo.sessions.flatMap((session) => session.spells).length,
       PolicyVersion: 2,
       TermReview: 2,
-      AuditEntry: 1,
+      // The loading itself, and each page for a family that its coach confirmed.
+      AuditEntry: 1 + ((await countRows(['FamilyPage'])).FamilyPage ?? 0),
       SessionTotal: Object.values(demoSquads).flatMap((squad) => heldSessions(demo, squad)).length,
     })
   })

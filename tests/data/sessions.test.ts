@@ -11,24 +11,9 @@ import {
   recordSessions,
 } from '#data/sessions'
 import { loadSquadWritten } from '#data/written-sessions'
-import type { Turn } from '#practice/turn'
 import { aClub, aSession, enterSession, noon, type TestClub } from '../support/test-club'
 
 const season = (club: TestClub) => ({ squadId: club.squadId, from: '2026-08-01', to: '2027-06-30' })
-
-function _aTurn(turn: Partial<Turn> = {}): Turn {
-  return {
-    start: 0,
-    end: 45,
-    themeId: null,
-    stations: [],
-    round: null,
-    continuesWait: false,
-    continuesTurn: false,
-    chosenBy: null,
-    ...turn,
-  }
-}
 
 describe('sessions', () => {
   it('are read as they were entered, in order of time', async () => {
@@ -57,6 +42,7 @@ describe('sessions', () => {
     await club.run((tx) => recordSessions(tx, entered))
     const asRead = entered.map((one) => ({
       ...one,
+      place: '',
       written: 'notWritten',
       writtenById: null,
       writtenAt: null,
