@@ -45,7 +45,7 @@ export function Header({ frame, tab }: { readonly frame: PageFrame; readonly tab
           </span>
           {frame.children.map(({ id, name }) => (
             <a key={id} href={paths.family(id)} className="tap inline-flex items-center">
-              {name}
+              Your child: {name}
             </a>
           ))}
           {frame.account}

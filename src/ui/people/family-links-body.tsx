@@ -69,8 +69,9 @@ export function FamilyLinksBody(props: FamilyLinksBodyProps) {
       {guardians.length > 0 ? (
         <p className="max-w-prose text-soft">Somebody is missing? {whoRecords(props)}</p>
       ) : null}
-      <p>
+      <p className="flex flex-wrap gap-2">
         <LinkButton href={paths.familyPreview(squad.id, { playerId })}>The family’s page</LinkButton>
+        {props.mayRecord ? <LinkButton href={paths.clubPeople()}>Adults of the club</LinkButton> : null}
       </p>
     </>
   )

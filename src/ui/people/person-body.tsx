@@ -146,8 +146,8 @@ function AccessPart({ person, deeds }: PartProps) {
         <ReplyForm send={deeds.endAccess} refusedTitle="Nothing was changed" waiting="Saving …">
           <input type="hidden" name="personId" value={person.id} />
           <p className="mb-2 max-w-prose">
-            {person.name} is signed out everywhere and can open nothing of the club any more. What was written
-            stays. You can give the access back.
+            This signs {person.name} out everywhere, and nothing of the club opens any more. What was written
+            stays. You can give the access back later.
           </p>
           <Button weight="plain">End the access</Button>
         </ReplyForm>

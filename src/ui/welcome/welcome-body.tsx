@@ -63,7 +63,7 @@ function Taking(props: WelcomeBodyProps & { readonly button: string }) {
   return (
     <>
       <section>
-        <SectionTitle note="You sign in with them from now on.">Choose how you sign in</SectionTitle>
+        <SectionTitle note="With these you sign in from now on.">Choose how you sign in</SectionTitle>
         <NewSignInForm button={button} send={props.takeWithNewSignIn} />
       </section>
       <p>
