@@ -67,13 +67,6 @@ export function FirstPageBody(props: FirstPageBodyProps) {
           </LinkButton>
         </p>
       ) : null}
-      {signedIn || choices.length > 0 || canFound ? null : (
-        <p>
-          <LinkButton href={paths.signIn()} weight={demo ? 'plain' : 'main'}>
-            Sign in
-          </LinkButton>
-        </p>
-      )}
       {demo?.length === 0 ? <Notice>There is no demo club in this book.</Notice> : null}
       {demo?.map(({ clubName, calendarDay, main, others }) => (
         <section key={clubName} aria-label={clubName} className="space-y-3 pt-4">
@@ -99,6 +92,13 @@ export function FirstPageBody(props: FirstPageBodyProps) {
           ) : null}
         </section>
       ))}
+      {signedIn || choices.length > 0 || canFound ? null : (
+        <p>
+          <LinkButton href={paths.signIn()} weight={demo ? 'plain' : 'main'}>
+            {demo ? 'Sign in with an address' : 'Sign in'}
+          </LinkButton>
+        </p>
+      )}
     </>
   )
 }
