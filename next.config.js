@@ -37,6 +37,8 @@ const config = {
   poweredByHeader: false,
   headers: async () => [
     { source: '/:path*', headers: listed(headers) },
+    // What follows here opens something once: it is named to nobody, not even to our own next page.
+    { source: '/welcome/:code', headers: listed({ 'Referrer-Policy': 'no-referrer' }) },
     { source: `/:path(${noPages})`, headers: listed({ 'Content-Security-Policy': noPage }) },
   ],
   // Folders that begin with a dot are passed over by half of the tools.
