@@ -30,12 +30,8 @@ export function ClubBody(props: ClubBodyProps) {
   const { season, squads, canManagePeople, canAnswerRequests, canSeeRecord } = props
   return (
     <>
-      <FirstSteps
-        season={season}
-        squads={squads}
-        canManagePeople={canManagePeople}
-        ours={props.canTakeOurs ? <OursForm send={props.takeOurs} /> : null}
-      />
+      <FirstSteps season={season} squads={squads} canManagePeople={canManagePeople} />
+      <OursForm isOffered={props.canTakeOurs} send={props.takeOurs} />
       <section aria-label="Parts of the club">
         <ul className="grid gap-3 sm:grid-cols-2 lg:grid-cols-3">
           {canManagePeople ? (

@@ -12,12 +12,10 @@ type FirstStepsProps = {
     readonly coachNames: readonly string[]
   }[]
   readonly canManagePeople: boolean
-  /** Null: the club has themes or designs of its own. */
-  readonly ours: ReactNode
 }
 
 /** What a new club still needs before its first practice, in order; nothing once all of it is there. */
-export function FirstSteps({ season, squads, canManagePeople, ours }: FirstStepsProps) {
+export function FirstSteps({ season, squads, canManagePeople }: FirstStepsProps) {
   const [empty] = squads.filter(({ members }) => members === 0)
   const [uncoached] = squads.filter(({ coachNames }) => coachNames.length === 0)
   const steps: readonly (Step | null)[] = [
@@ -26,17 +24,6 @@ export function FirstSteps({ season, squads, canManagePeople, ours }: FirstSteps
       ? null
       : { key: 'squad', text: <PageLink href={paths.clubSquads()}>Add a squad</PageLink> },
     season && empty ? { key: 'players', text: <Players {...empty} /> } : null,
-    ours
-      ? {
-          key: 'ours',
-          text: (
-            <>
-              Themes and practice designs: write your own later, or begin with ours.
-              <div className="mt-2">{ours}</div>
-            </>
-          ),
-        }
-      : null,
     canManagePeople && uncoached
       ? {
           key: 'people',

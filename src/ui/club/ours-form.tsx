@@ -3,12 +3,26 @@
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
 import { ReplyForm } from '#ui/page/reply-form'
+import { SectionTitle } from '#ui/page/section-title'
 
-/** Our own themes and practice designs, for a club that has none yet. */
-export function OursForm({ send }: { readonly send: SendForm }) {
+type OursFormProps = {
+  /** The club has no theme and no design yet. */
+  readonly isOffered: boolean
+  readonly send: SendForm
+}
+
+/** Our own themes and practice designs, for a club that has none yet. What was added is said where the button was. */
+export function OursForm({ isOffered, send }: OursFormProps) {
   return (
-    <ReplyForm send={send} refusedTitle="Nothing was added" waiting="Adding…">
-      <Button weight="plain">Start with our themes and practice designs</Button>
+    <ReplyForm send={send} refusedTitle="Nothing was added" waiting="Adding…" className="empty:hidden">
+      {isOffered ? (
+        <>
+          <SectionTitle note="Write your own later, or begin with ours and change them as you like.">
+            Themes and practice designs
+          </SectionTitle>
+          <Button weight="plain">Start with our themes and practice designs</Button>
+        </>
+      ) : null}
     </ReplyForm>
   )
 }

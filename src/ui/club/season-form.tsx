@@ -9,6 +9,8 @@ import { ReplyForm } from '#ui/page/reply-form'
 type SeasonFormProps = {
   /** Null: a new one. */
   readonly season: Season | null
+  /** Changes when another was added: the fields are empty again, and what was said stays. */
+  readonly turn?: number
   readonly send: SendForm
 }
 
@@ -30,7 +32,7 @@ const places: Readonly<Record<string, string>> = {
 }
 
 /** A season and its terms. A row without a name and days is no term. */
-export function SeasonForm({ season, send }: SeasonFormProps) {
+export function SeasonForm({ season, turn = 0, send }: SeasonFormProps) {
   const standing = season?.terms ?? []
   const rows = season ? Math.min(standing.length + 1, mostTerms) : rowsOfNew
   return (
@@ -43,7 +45,7 @@ export function SeasonForm({ season, send }: SeasonFormProps) {
       {(reply) => {
         const field = fieldsOf(reply, season?.id ?? 'new')
         return (
-          <>
+          <div key={turn}>
             <input type="hidden" name="seasonId" value={season?.id ?? ''} />
             <div className="grid items-start gap-x-6 gap-y-4 sm:grid-cols-3">
               {parts.map((part) => (
@@ -89,7 +91,7 @@ export function SeasonForm({ season, send }: SeasonFormProps) {
                 {season ? 'Save the season' : 'Add the season'}
               </Button>
             </div>
-          </>
+          </div>
         )
       }}
     </ReplyForm>

@@ -37,7 +37,7 @@ export function SeasonsBody({ today, seasons, save }: SeasonsBodyProps) {
         <SectionTitle note="A day belongs to one season, and to one term at most. Holidays may lie between terms.">
           New season
         </SectionTitle>
-        <SeasonForm key={seasons[0]?.id ?? 'first'} season={null} send={save} />
+        <SeasonForm season={null} turn={seasons.length} send={save} />
       </section>
     </>
   )

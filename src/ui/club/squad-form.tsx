@@ -9,13 +9,15 @@ import { ReplyForm } from '#ui/page/reply-form'
 type SquadFormProps = {
   /** Null: a new one. */
   readonly squad: Squad | null
+  /** Changes when another was added: the fields are empty again, and what was said stays. */
+  readonly turn?: number
   readonly send: SendForm
 }
 
 const places = { name: 'Name', ageLimit: 'Under how many years' }
 
 /** A squad's name and age. */
-export function SquadForm({ squad, send }: SquadFormProps) {
+export function SquadForm({ squad, turn = 0, send }: SquadFormProps) {
   const key = squad?.id ?? 'new'
   return (
     <ReplyForm
@@ -30,7 +32,7 @@ export function SquadForm({ squad, send }: SquadFormProps) {
         return (
           <>
             <input type="hidden" name="squadId" value={squad?.id ?? ''} />
-            <div className="max-w-md space-y-4">
+            <div key={turn} className="max-w-md space-y-4">
               <Field
                 name="name"
                 id={`name-${key}`}

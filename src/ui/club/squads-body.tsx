@@ -50,7 +50,7 @@ export function SquadsBody({ squads, hasSeason, canManagePeople, save }: SquadsB
       )}
       <section>
         <SectionTitle>New squad</SectionTitle>
-        <SquadForm key={squads.length} squad={null} send={save} />
+        <SquadForm squad={null} turn={squads.length} send={save} />
       </section>
     </>
   )

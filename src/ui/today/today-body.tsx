@@ -62,7 +62,9 @@ export function TodayBody({ squad, today, next, toWrite, cures, openFlags, playe
           {next ? (
             <NextSession squad={squad} next={next} today={today} />
           ) : (
-            <Empty>No session is planned.</Empty>
+            <Empty next={<FirstThing squad={squad} hasPlayers={players.length > 0} />}>
+              {players.length > 0 ? 'No practice or match is planned.' : 'Nobody belongs to this squad yet.'}
+            </Empty>
           )}
         </section>
         <section>
@@ -157,4 +159,15 @@ function NextSession({ squad, next, today }: NextSessionProps) {
 function nameOfSession({ kind, day, title, startsAt }: ShownSession): string {
   const when = startsAt ? `${formatDay(day)}, ${startsAt}` : formatDay(day)
   return `${words.kind[kind]}, ${when}${title ? `: ${title}` : ''}`
+}
+
+/** What a squad without a session to come needs next: its players, or a session. */
+function FirstThing({ squad, hasPlayers }: { readonly squad: Squad; readonly hasPlayers: boolean }) {
+  if (hasPlayers) return <LinkButton href={paths.newSession(squad.id)}>New practice or match</LinkButton>
+  return (
+    <p className="flex flex-wrap gap-3">
+      <LinkButton href={paths.players(squad.id)}>Add players one by one</LinkButton>
+      <LinkButton href={paths.files(squad.id)}>Take in a list of players</LinkButton>
+    </p>
+  )
 }
