@@ -86,8 +86,14 @@ export async function recoverOf(code: LinkCode, { password }: { readonly passwor
 
 /** A new session, so that what was known of the one before opens nothing more; then to what the link was for. */
 async function enter({ clubId, personId, playerId }: SpentLink, loginId: string): Answer {
-  await openSession({ loginId, as: { clubId, personId } })
   await dropWelcome()
+  try {
+    await openSession({ loginId, as: { clubId, personId } })
+  } catch (error) {
+    // What the link gave is there; the owner can sign in to it.
+    logFault('first session not opened', error)
+    return goTo('/sign-in')
+  }
   if (playerId) return goTo(`/family/${playerId}`)
   const viewer = await findViewer({ clubId, personId })
   return goTo((viewer && homeOf(viewer)) ?? '/')
