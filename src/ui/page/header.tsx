@@ -48,6 +48,9 @@ export function Header({ frame, tab }: { readonly frame: PageFrame; readonly tab
               Your child: {name}
             </a>
           ))}
+          <a href={paths.account()} className="tap inline-flex items-center">
+            Your sign-in
+          </a>
           {frame.account}
         </div>
       </div>

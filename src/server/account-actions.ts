@@ -1,0 +1,68 @@
+'use server'
+
+import { redirect } from 'next/navigation'
+import { z } from 'zod'
+import { refuse } from '#common/result'
+import { endSession } from '#data/login-sessions'
+import { saved } from '#server/action'
+import { readForm } from '#server/form'
+import { openAction } from '#server/open-action'
+import { forgetTries, takeTry, tooManyTries } from '#server/rate-limit'
+import { addressOfRequest } from '#server/request-address'
+import { endSessionsOf, findLogin } from '#server/sign-in'
+import { mailAddressLink } from '#server/sign-in/mailed-links'
+import { loginOfPassword, setPassword } from '#server/sign-in/with-password'
+import { findSignedIn } from '#server/viewer'
+
+const password = z.string().max(1000)
+const signedOut = { path: '', message: 'You are signed out. Sign in first.' }
+
+/** Whose sign-in this is, unless it has lain idle too long. */
+async function ownLogin() {
+  await findSignedIn()
+  return findLogin()
+}
+
+/** A new password for who knows the old one; every other browser is signed out. */
+export const changeOwnPassword = openAction(
+  z.object({ oldPassword: password, password }),
+  async ({ oldPassword, password }) => {
+    const login = await ownLogin()
+    if (!login) return refuse(signedOut)
+    const tried = { what: 'passwordOfAddress', key: login.email } as const
+    const answer = await takeTry(tried)
+    if (!answer.ok) return refuse({ path: '', message: tooManyTries(answer.seconds) })
+    const known = await loginOfPassword({ email: login.email, password: oldPassword })
+    if (!known.ok)
+      return refuse({ path: 'oldPassword', message: 'This is not your password as it stands now.' })
+    await forgetTries(tried)
+    const done = await setPassword({ loginId: login.loginId, password, except: login.sessionId })
+    return done.ok
+      ? saved('Your new password holds from now on. Wherever else you were signed in, you are signed out.')
+      : done
+  },
+)
+
+/** Has a link sent that shows the address to be one's own. */
+export const askToConfirmAddress = openAction(z.object({}), async () => {
+  if (!(await ownLogin())) return refuse(signedOut)
+  const sent = await mailAddressLink({ address: await addressOfRequest() })
+  return sent.ok ? saved('A mail is on its way to you. Open its link in this browser within a day.') : sent
+})
+
+/** Signs one other browser out; of somebody else's there is none to be found. */
+export async function endOwnSession(form: FormData): Promise<void> {
+  const fields = readForm(form)
+  const asked = z.object({ sessionId: z.uuid() }).safeParse(fields.ok ? fields.value : null)
+  const login = await ownLogin()
+  if (!login) redirect('/sign-in')
+  if (asked.success) await endSession({ loginId: login.loginId, sessionId: asked.data.sessionId })
+  redirect('/account')
+}
+
+export async function endOtherSessions(): Promise<void> {
+  const login = await ownLogin()
+  if (!login) redirect('/sign-in')
+  await endSessionsOf({ loginId: login.loginId, except: login.sessionId })
+  redirect('/account')
+}

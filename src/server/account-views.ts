@@ -1,0 +1,40 @@
+import 'server-only'
+import { redirect } from 'next/navigation'
+import { deviceOf } from '#access/device-of'
+import { sayAgo } from '#access/say-ago'
+import { listSessionsOf } from '#data/login-sessions'
+import { findLogin } from '#server/sign-in'
+import { findSignedIn } from '#server/viewer'
+
+/** One's own sign-in, and where it is open. There is no other's to ask for. */
+export type AccountView = {
+  readonly name: string
+  readonly email: string
+  readonly isEmailVerified: boolean
+  readonly sessions: readonly {
+    readonly id: string
+    readonly device: string
+    readonly since: string
+    readonly used: string
+    readonly isThis: boolean
+  }[]
+}
+
+export async function viewAccount(now = new Date()): Promise<AccountView> {
+  // Ends a session that has lain idle too long for its role, as every other page does.
+  await findSignedIn()
+  const login = (await findLogin()) ?? redirect('/sign-in')
+  const sessions = await listSessionsOf(login.loginId)
+  return {
+    name: login.name,
+    email: login.email,
+    isEmailVerified: login.isEmailVerified,
+    sessions: sessions.map(({ id, userAgent, signedInAt, usedAt }) => ({
+      id,
+      device: deviceOf(userAgent),
+      since: sayAgo({ moment: signedInAt, now }),
+      used: sayAgo({ moment: usedAt, now }),
+      isThis: id === login.sessionId,
+    })),
+  }
+}
