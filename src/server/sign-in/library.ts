@@ -6,6 +6,7 @@ import { z } from 'zod'
 import { longestSessionSeconds } from '#access/session-limits'
 import { newId } from '#data/ids'
 import { signInStore, signInTables } from '#data/sign-in-store'
+import { hashPassword, isPassword } from '#server/sign-in/password-hash'
 import { sessionCookie } from '#server/sign-in/session-cookie'
 
 /** Opens a session for a sign-in that was proven, in whatever way, before; the library keeps it and makes its cookie. */
@@ -58,7 +59,11 @@ function makeLibrary() {
     },
     account: signInTables.account,
     verification: { ...signInTables.verification, storeIdentifier: 'hashed' },
-    emailAndPassword: { enabled: true, disableSignUp: true },
+    emailAndPassword: {
+      enabled: true,
+      disableSignUp: true,
+      password: { hash: hashPassword, verify: isPassword },
+    },
     advanced: {
       database: { generateId: () => newId() },
       useSecureCookies: false,
