@@ -6,7 +6,6 @@ import { getDesign, recordDesigns } from '#data/designs'
 import { recordGuests } from '#data/guests'
 import { listHelperPasses } from '#data/helper-passes'
 import { newId } from '#data/ids'
-import { inClub } from '#data/in-club'
 import { recordPair } from '#data/player-pairs'
 import { recordRegister } from '#data/register-lines'
 import { recordThemes } from '#data/themes'
@@ -39,11 +38,11 @@ import { addTheme, changeProgramme, changeTheme, moveTheme } from '#server/theme
 import { joinGuestToPlayer, writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
 import { draftOf } from '#ui/designs/form/draft'
 import { aSheet } from '../support/design-builder'
-import { redirectOf } from '../support/next-request'
 import { aPlan, planIt, send, wholePractice } from '../support/pitch-club'
 import { aPlanRequest, aPlanRound } from '../support/plan-builder'
 import { spoilForm, spoilings } from '../support/spoil-form'
-import { aTheme, enterSession as entered, ownerDatabase } from '../support/test-club'
+import { accepted, type Door, isRefused, sent, whatStands } from '../support/spoiled-door'
+import { aTheme, enterSession as entered } from '../support/test-club'
 import { typedMatch, typedPractice } from '../support/typed-session'
 import {
   type Asker,
@@ -61,7 +60,6 @@ vi.mock('next/cache', () => ({ revalidatePath: () => {} }))
 
 const at = aClubForWriting()
 
-type Door = (previous: FormReply, form: FormData) => Promise<unknown>
 const checkFile: Door = (_previous, form) => checkFileAction(form)
 const join: Door = (_previous, form) => joinPractice(form)
 const signIn: Door = (_previous, form) => signInToDemo(form)
@@ -262,44 +260,6 @@ async function codeOfToday() {
   return { code: codeOfPass({ clubId: at.club.club.id, passId: passId ?? '' }) }
 }
 
-/** The form as the page sends it, with a file where there is one. */
-function sent(input: object, way: 'json' | 'fields'): FormData {
-  const form = new FormData()
-  if ('what' in input) form.set('file', new File(['Name\nAda Fenn\nZoë O’Brien\n'], '../roster.csv'))
-  if (way === 'json') form.set('json', JSON.stringify(input))
-  else
-    for (const [name, value] of Object.entries(input))
-      form.append(name, typeof value === 'string' ? value : (JSON.stringify(value) ?? ''))
-  return form
-}
-
-let sumsOfTables: Promise<string> | null = null
-
-/** A statement that sums up every table: as the tables are the same throughout, it is made once. */
-function sumsStatement(): Promise<string> {
-  sumsOfTables ??= ownerDatabase()
-    .$queryRawUnsafe<{ relname: string }[]>(
-      `select relname from pg_class where relkind = 'r' and relnamespace = 'public'::regnamespace order by 1`,
-    )
-    .then((rows) =>
-      rows
-        .map(
-          ({ relname }) =>
-            `select '${relname}' as name, md5(string_agg(t::text, '|' order by t::text)) as sum from "${relname}" t`,
-        )
-        .join(' union all '),
-    )
-  return sumsOfTables
-}
-
-/** All that stands in the club, table by table. */
-async function whatStands(): Promise<string> {
-  const statement = await sumsStatement()
-  return inClub(at.club.club.id, async (tx) => JSON.stringify(await tx.db.$queryRawUnsafe(statement)), {
-    database: ownerDatabase(),
-  })
-}
-
 /** There is no such flag, and no review has been opened. */
 const neverTaken: readonly Door[] = [answerFlag, answerTermReview]
 
@@ -315,10 +275,10 @@ describe('whatever is sent to a door', () => {
         fc.asyncProperty(spoilings, way, async (places, way) => {
           askAs(at.club, asker)
           const form = sent(spoilForm(await valid(), places), way)
-          const stood = await whatStands()
+          const stood = await whatStands(at.club.club.id)
           const answer = await door(idle, form).catch(accepted)
           expect(JSON.stringify(answer)).not.toMatch(/Something went wrong|could not be looked at/)
-          if (isRefused(answer)) expect(await whatStands()).toBe(stood)
+          if (isRefused(answer)) expect(await whatStands(at.club.club.id)).toBe(stood)
         }),
         { numRuns: 10 },
       )
@@ -338,10 +298,10 @@ describe('whatever is sent to a door', () => {
   )
 
   it('and what stands is another text once anything was written', async () => {
-    const stood = await whatStands()
-    expect(await whatStands()).toBe(stood)
+    const stood = await whatStands(at.club.club.id)
+    expect(await whatStands(at.club.club.id)).toBe(stood)
     await at.club.run((tx) => recordThemes(tx, [aTheme({ name: 'Pressing', order: 99 })]))
-    expect(await whatStands()).not.toBe(stood)
+    expect(await whatStands(at.club.club.id)).not.toBe(stood)
   })
 
   it('a form of very many fields is not read to its end', async () => {
@@ -367,16 +327,3 @@ describe('whatever is sent to a door', () => {
     expect(JSON.stringify(answer.status === 'refused' && answer.problems).length).toBeLessThan(5000)
   })
 })
-
-/** Where an accepted form led; anything else that was thrown is a fault. */
-function accepted(error: unknown): string {
-  const href = redirectOf(error)
-  if (href === null) throw error
-  return href
-}
-
-function isRefused(answer: unknown): boolean {
-  if (typeof answer !== 'object' || answer === null) return false
-  const { status, ok } = answer as { readonly status?: string; readonly ok?: boolean }
-  return status === 'refused' || ok === false
-}
