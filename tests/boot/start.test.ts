@@ -75,7 +75,20 @@ describe('starting', () => {
     expect(hasty.output).toContain('Stopped before it was ready.')
     expect(await postgresOf(data)).toBeNull()
     const turnbook = await (await playground.start({ data, env: { TURNBOOK_DEMO: '0' } })).untilReady()
-    expect(await firstPageStatus(turnbook.address)).toBe(200)
+    // Nothing stands there: the first page leads to where a club is made, by the code that was printed.
+    expect(await waitUntil(() => turnbook.output.includes('Ctrl+C stops it.'), 5_000)).toBe(true)
+    expect(turnbook.output).toContain(`${turnbook.address}/set-up\n`)
+    expect(turnbook.output).toMatch(/^ {2}([0-9A-Z]{4}-){6}[0-9A-Z]{4}$/m)
+    const page = await fetch(turnbook.address, { headers: { connection: 'close' } })
+    expect(page.url).toBe(`${turnbook.address}/set-up`)
+    expect(await page.text()).toContain('Name of the club')
+  })
+
+  it('shows no demo where a club of people is wanted, and says what to do', async () => {
+    const turnbook = await playground.start({ data: book(), env: { TURNBOOK_DEMO: '0' } })
+    expect(await turnbook.ended()).toBe(1)
+    expect(turnbook.output).toContain('The demo club stands in this database')
+    expect(turnbook.output).toContain('TURNBOOK_DATA')
   })
 
   it('stops when npm, which started it, is ended', async () => {
