@@ -1,4 +1,5 @@
 import 'server-only'
+import type { DeedName } from '#access/deed-words'
 import type { Author } from '#data/author'
 import { newId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
@@ -7,7 +8,7 @@ type Detail = Readonly<Record<string, string | number | boolean | null>>
 
 /** What was done to which thing: ids, counts and days, never a name or a reason. */
 export type Deed = {
-  readonly action: string
+  readonly action: DeedName
   readonly objectKind: string
   readonly objectId: string
   readonly detail?: Detail
@@ -35,9 +36,16 @@ export async function recordAudit(
   })
 }
 
-export type AuditEntry = Required<Deed> & { readonly at: Date; readonly personName: string | null }
+/** As it stands: a book that was put back may know deeds that this program does not. */
+export type AuditEntry = Required<Omit<Deed, 'action'>> & {
+  readonly id: string
+  readonly action: string
+  readonly at: Date
+  readonly personName: string | null
+}
 
-const entryColumns = {
+export const entryColumns = {
+  id: true,
   action: true,
   objectKind: true,
   objectId: true,
@@ -51,7 +59,7 @@ type EntryRow = Omit<AuditEntry, 'detail' | 'personName'> & {
   readonly person: { readonly name: string } | null
 }
 
-function toEntry({ person, detail, ...row }: EntryRow): AuditEntry {
+export function toEntry({ person, detail, ...row }: EntryRow): AuditEntry {
   return { ...row, detail: detail as Detail, personName: person?.name ?? null }
 }
 
@@ -72,7 +80,7 @@ export async function listAudit(
 /** What was done to one thing, of some kinds of deed; the newest first. */
 export async function listDeedsOn(
   tx: ClubTx,
-  { objectId, actions }: { readonly objectId: string; readonly actions: readonly string[] },
+  { objectId, actions }: { readonly objectId: string; readonly actions: readonly DeedName[] },
 ): Promise<readonly AuditEntry[]> {
   const rows = await tx.db.auditEntry.findMany({
     where: { clubId: tx.clubId, objectId, action: { in: [...actions] } },

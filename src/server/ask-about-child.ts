@@ -15,6 +15,7 @@ import { type ChildRequest, dueDays, requestLimits } from '#rights/child-request
 import { dayInWords } from '#rights/day-in-words'
 import { type Done, saved } from '#server/action'
 import { loadClubDay } from '#server/club-day'
+import { recordLook } from '#server/record-look'
 import type { AskInput } from '#server/rights-input'
 import type { PlayerId } from '#squad/player'
 
@@ -54,6 +55,7 @@ export async function loadAskPage(
     async (tx) => {
       const { club, today } = await loadClubDay(tx, now)
       const { id, name } = await getPlayer(tx, playerId)
+      await recordLook(tx, viewer, { page: 'familyAsk', playerId })
       return {
         clubName: club.name,
         viewerName: viewer.name,

@@ -1,4 +1,5 @@
 import 'server-only'
+import type { DeedName } from '#access/deed-words'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
@@ -102,7 +103,7 @@ export async function putDesignAwayOf(
   })
 }
 
-function aDeed(action: string, objectId: DesignId) {
+function aDeed(action: DeedName, objectId: DesignId) {
   return { action, objectKind: 'design', objectId }
 }
 

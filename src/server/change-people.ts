@@ -1,4 +1,5 @@
 import 'server-only'
+import type { DeedName } from '#access/deed-words'
 import { demand } from '#access/demand'
 import { mayGiveRole } from '#access/giving-roles'
 import { isLastAdministrator } from '#access/last-administrator'
@@ -118,7 +119,7 @@ async function isLast(tx: ClubTx, personId: string): Promise<boolean> {
 }
 
 type PersonDeed = {
-  readonly action: string
+  readonly action: DeedName
   readonly personId: string
   readonly detail: Readonly<Record<string, string | number | boolean | null>>
   readonly now: Date

@@ -13,6 +13,7 @@ import { getPlayer } from '#data/players'
 import type { ChildCopy } from '#rights/child-copy'
 import { loadChildCopy } from '#server/child-copy'
 import { loadClubDay } from '#server/club-day'
+import type { ExportedFile } from '#server/export-file'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { recordLook } from '#server/record-look'
 import type { PlayerId } from '#squad/player'
@@ -64,7 +65,7 @@ export async function loadChildPage(
 export async function loadChildFile(
   viewer: Viewer,
   at: { readonly playerId: PlayerId; readonly forId: string | null; readonly now?: Date },
-): Promise<{ readonly fileName: string; readonly text: string }> {
+): Promise<ExportedFile> {
   demand(viewer, 'answerRequests', { kind: 'club' })
   const { playerId, forId, now = new Date() } = at
   return inClub(
@@ -80,6 +81,7 @@ export async function loadChildFile(
       const copy = await loadChildCopy(tx, { playerId, forId, now })
       return {
         fileName: `${name}, all that is kept, ${today}.json`,
+        mediaType: 'application/json',
         text: `${JSON.stringify(copy, null, 2)}\n`,
       }
     },

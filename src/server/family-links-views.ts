@@ -5,7 +5,6 @@ import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import type { Day } from '#common/time'
 import { listAdults } from '#data/adults'
-import { recordAudit } from '#data/audit'
 import { listChildrenOfSquad } from '#data/family-children'
 import { listGuardianships } from '#data/guardianships'
 import { inClub } from '#data/in-club'
@@ -14,6 +13,7 @@ import { getSquad } from '#data/squads'
 import { loadClubDay } from '#server/club-day'
 import { type LinkRow, linkRow } from '#server/link-rows'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
+import { recordLook } from '#server/record-look'
 import { isOnlyThisMachine } from '#server/request-address'
 import { dayIn } from '#server/today'
 import type { Squad } from '#squad/squad'
@@ -63,12 +63,7 @@ export async function loadFamilyLinks(
     const at = { now, timeZone: club.timeZone }
     const adults = await listAdults(tx)
     const links = await listLinks(tx, { playerId })
-    await recordAudit(tx, {
-      action: 'look',
-      objectKind: 'familyLinks',
-      objectId: playerId,
-      by: { personId: viewer.personId, at: now },
-    })
+    await recordLook(tx, viewer, { page: 'familyLinks', playerId })
     return {
       frame: await loadFrame(tx, viewer, squadId),
       squad,

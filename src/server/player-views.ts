@@ -29,6 +29,7 @@ import { countWritten, type WrittenCount } from '#fairness/book/written-count'
 import { emptyStanding, type SessionKind, type StandingInput, standingsNow } from '#fairness/standing'
 import { squadsToday } from '#server/open-player'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
+import { recordLook } from '#server/record-look'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
 import type { KeepsChange } from '#squad/keeps-change'
 import type { Player, PlayerId } from '#squad/player'
@@ -105,6 +106,7 @@ export async function loadPlayerBook(
     const of = await loadSquadSeason(tx, viewer, at)
     demand(viewer, 'seePlayer', { kind: 'player', playerId, squadIds: await listSquadIdsOf(tx, playerId) })
     const player = await loadMember(tx, { squadId, playerId })
+    await recordLook(tx, viewer, { page: 'player', playerId })
     const kind = at.query.kind === 'match' ? 'match' : 'practice'
     const themes = await listThemes(tx)
     return {

@@ -1,4 +1,5 @@
 import 'server-only'
+import type { LookedPage } from '#access/deed-words'
 import type { Viewer } from '#access/viewer'
 import { recordAudit } from '#data/audit'
 import type { ClubTx } from '#data/in-club'
@@ -8,7 +9,7 @@ import type { PlayerId } from '#squad/player'
 export async function recordLook(
   tx: ClubTx,
   viewer: Viewer,
-  { page, playerId }: { readonly page: string; readonly playerId: PlayerId },
+  { page, playerId }: { readonly page: LookedPage; readonly playerId: PlayerId },
 ): Promise<void> {
   const by = { personId: viewer.personId, at: new Date() }
   await recordAudit(tx, { action: 'look', objectKind: 'player', objectId: playerId, detail: { page }, by })

@@ -16,6 +16,7 @@ import { type RetentionDue, retentionOf } from '#rights/retention'
 import { loadClubDay } from '#server/club-day'
 import { forgetChildrenWhenDue } from '#server/forget-children'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
+import { recordLook } from '#server/record-look'
 
 export type NamedDue = RetentionDue & { readonly name: string }
 
@@ -84,6 +85,7 @@ export async function loadRequest(
   return inClub(viewer.clubId, async (tx) => {
     const { club, today } = await loadClubDay(tx, now)
     const request = await getRequest(tx, requestId)
+    await recordLook(tx, viewer, { page: 'request', playerId: request.playerId })
     const { holidays } = await getClubRights(tx)
     const child = (await listClubPlayers(tx)).find(({ id }) => id === request.playerId)
     return {

@@ -162,7 +162,13 @@ async function rememberPartners(
     if (agreement.kind !== 'sameFirstPartner' || !hasDay(agreement, of.day) || !partnerId) continue
     if (!(await nameFirstPartner(tx, { id: agreement.id, partnerId }))) continue
     const detail = { agreementId: agreement.id }
-    const deed = { action: 'nameFirstPartner', objectKind: 'player', objectId: agreement.playerId, detail }
-    await recordAudit(tx, { ...deed, by: of.by })
+    const { playerId: objectId } = agreement
+    await recordAudit(tx, {
+      action: 'nameFirstPartner',
+      objectKind: 'player',
+      objectId,
+      detail,
+      by: of.by,
+    })
   }
 }

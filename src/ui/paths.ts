@@ -75,6 +75,7 @@ export const paths = {
     `/club/children/${playerId}/copy${guardianId ? `?for=${guardianId}` : ''}`,
   /** Who changed and who looked at what. */
   clubRecord: () => '/club/record',
+  clubRecordFile: () => '/club/record/file',
 } as const
 
 const tabsOfClub: readonly TabName[] = ['review', 'policy', 'club']

@@ -29,19 +29,34 @@ describe('term reviews', () => {
 describe('the audit', () => {
   it('tells what was done, newest first, and is gone with a change that was undone', async () => {
     const { run, coach, squadId } = await aClub()
-    const deed = { action: 'renameSquad', objectKind: 'squad', objectId: squadId, detail: { players: 3 } }
+    const deed = {
+      action: 'changeSquad',
+      objectKind: 'squad',
+      objectId: squadId,
+      detail: { players: 3 },
+    } as const
     await run((tx) => recordAudit(tx, { ...deed, by: coach }))
     const failed = run(async (tx) => {
-      await recordAudit(tx, { ...deed, action: 'deleteSquad', by: coach })
+      await recordAudit(tx, { ...deed, action: 'handOver', by: coach })
       throw new Error('changed its mind')
     })
     await expect(failed).rejects.toThrow('changed its mind')
     await run((tx) =>
-      recordAudit(tx, { ...deed, action: 'later', by: { personId: null, at: new Date('2026-09-02') } }),
+      recordAudit(tx, {
+        ...deed,
+        action: 'changePolicy',
+        by: { personId: null, at: new Date('2026-09-02') },
+      }),
     )
     expect(await run((tx) => listAudit(tx, { limit: 5 }))).toEqual([
-      { ...deed, action: 'later', at: new Date('2026-09-02'), personName: null },
-      { ...deed, at: noon, personName: 'Kit Vale' },
+      {
+        ...deed,
+        id: expect.any(String),
+        action: 'changePolicy',
+        at: new Date('2026-09-02'),
+        personName: null,
+      },
+      { ...deed, id: expect.any(String), at: noon, personName: 'Kit Vale' },
     ])
   })
 })
