@@ -1,4 +1,5 @@
 import { type BrowserContext, type BrowserContextOptions, expect, type Page, test } from '@playwright/test'
+import { awake } from './support/awake'
 import { expectGoodPage } from './support/axe'
 import { builtAnew } from './support/next-build'
 import { atThePitch, eventsOnPhone, expectSameInBook, ids, ownBook, practiceSecond } from './support/pitch'
@@ -193,12 +194,13 @@ test('signing out with taps that are not sent asks first; a phone that has sent 
   await page.getByLabel('First name of the new face').fill('Brindle')
   await page.getByRole('button', { name: 'Here', exact: true }).tap()
   await expect(page.getByText(/1 not sent yet/)).toBeVisible()
-  await context.setOffline(false)
-  // Another page of the book, where nothing sends.
+  // Nothing may reach the book from here on: the signal comes back, and another page of the book is opened.
   await context.route('**/api/pitch/**', (route) => route.abort())
+  await context.setOffline(false)
   const desk = await context.newPage()
   await page.close()
   await desk.goto('/')
+  await awake(desk.getByRole('button', { name: 'Sign out' }))
   await desk.getByRole('button', { name: 'Sign out' }).tap()
   await expect(desk.getByRole('alertdialog')).toContainText('1 tap of a practice is on this phone only')
   await desk.getByRole('button', { name: 'Stay' }).tap()
@@ -209,6 +211,7 @@ test('signing out with taps that are not sent asks first; a phone that has sent 
   await expect(desk.getByRole('link', { name: /Jun 2026/ })).toBeVisible()
   await expect(desk.getByText(/not sent yet/)).toBeHidden({ timeout: 20_000 })
   await desk.goto('/')
+  await awake(desk.getByRole('button', { name: 'Sign out' }))
   await desk.getByRole('button', { name: 'Sign out' }).tap()
   await expect(desk.getByRole('button', { name: /^Coach/ }).first()).toBeVisible()
   const left = () =>
