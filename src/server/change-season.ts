@@ -56,7 +56,7 @@ export async function saveSeasonOf(
         detail: { firstDay, lastDay, terms: terms.length },
         by: { personId: viewer.personId, at: now },
       })
-      return saved(held ? 'Saved.' : `Added: ${wanted.name}, ${firstDay} to ${lastDay}.`)
+      return saved(held ? 'Saved.' : `Added: ${wanted.name}.`)
     },
     { timeoutMs: countingTimeoutMs },
   )

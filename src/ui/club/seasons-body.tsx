@@ -5,7 +5,9 @@ import type { SendForm } from '#ui/entry/send-form'
 import { formatDays } from '#ui/format-day'
 import { Details } from '#ui/page/details'
 import { Empty } from '#ui/page/empty'
+import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
+import { paths } from '#ui/paths'
 
 type SeasonsBodyProps = {
   readonly today: Day
@@ -31,6 +33,9 @@ export function SeasonsBody({ today, seasons, save }: SeasonsBodyProps) {
               <SeasonPart key={season.id} season={season} today={today} save={save} />
             ))}
           </div>
+          <p className="mt-4">
+            Next: <PageLink href={paths.clubSquads()}>the squads</PageLink>
+          </p>
         </section>
       )}
       <section>
@@ -60,7 +65,7 @@ function SeasonPart({
         {isNow ? ', this season' : ''}
       </h3>
       <p>{formatDays(season)}</p>
-      <ul className="list-disc pl-5">
+      <ul className="mb-3 list-disc pl-5">
         {season.terms.map((term) => (
           <li key={term.id}>
             {term.name}: {formatDays(term)}
