@@ -1,33 +1,86 @@
-import { expect, test } from '@playwright/test'
+import { expect, type Page, test } from '@playwright/test'
 import { expectGoodPage } from './support/axe'
 import { openTab, signIn } from './support/sign-in'
 
-for (const width of [390, 1280]) {
-  test.describe(`at ${width} px`, () => {
-    test.use({ viewport: { width, height: 844 } })
+/** A phone and a desk; one load of the page serves both. */
+const widths = [390, 1280]
 
-    test('the first page is good', async ({ page }) => {
-      await page.goto('/')
-      await expect(page.getByText(/stands still on Mon,? 8 Jun 2026/)).toBeVisible()
-      await expectGoodPage(page)
-    })
-
-    test('the head coach’s pages are good, with everything on them opened', async ({ page }) => {
-      await signIn(page, 'Head coach')
-      for (const tab of ['Review', 'Policy', 'Themes', 'Flags']) {
-        await openTab(page, tab)
-        await page.locator('main details').evaluateAll((all) => {
-          for (const one of all) one.setAttribute('open', '')
-        })
-        await expectGoodPage(page)
-      }
-      await page.goto('/review/committee')
-      await expectGoodPage(page)
-    })
-
-    test('the parent’s page is good', async ({ page }) => {
-      await signIn(page, 'Parent')
-      await expectGoodPage(page)
-    })
+async function expectGoodAtEveryWidth(page: Page): Promise<void> {
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+  await page.locator('main details').evaluateAll((all) => {
+    for (const one of all) one.setAttribute('open', '')
   })
+  for (const width of widths) {
+    await page.setViewportSize({ width, height: 844 })
+    await expectGoodPage(page)
+  }
 }
+
+async function expectGoodPages(page: Page, addresses: readonly string[]): Promise<void> {
+  for (const address of addresses) {
+    const response = await page.goto(address)
+    expect(response?.status(), address).toBe(200)
+    await expectGoodAtEveryWidth(page)
+  }
+}
+
+/** Where the first link of the page leads whose address fits. */
+async function firstLink(page: Page, address: RegExp): Promise<string> {
+  const all = await page
+    .locator('main a')
+    .evaluateAll((links) => links.map((link) => link.getAttribute('href')))
+  const found = all.find((href) => href !== null && address.test(href))
+  if (!found) throw new Error(`${page.url()} has no link like ${address}`)
+  return found
+}
+
+async function signInToOffice(page: Page): Promise<void> {
+  await page.goto('/')
+  await page.getByText('Others of this club').click()
+  await page.getByRole('button', { name: /^Administrator/ }).click()
+  await expect(page.getByRole('button', { name: 'Sign out' })).toBeVisible()
+}
+
+test('the pages for whoever is not signed in are good', async ({ page }) => {
+  await page.goto('/')
+  await expect(page.getByText(/stands still on Mon,? 8 Jun 2026/)).toBeVisible()
+  await expectGoodAtEveryWidth(page)
+  const mailed = ['signIn', 'newPassword', 'address'].map((purpose) => `/verify/${purpose}.${'a'.repeat(43)}`)
+  await expectGoodPages(page, ['/sign-in', '/welcome', ...mailed])
+})
+
+test('the head coach’s pages are good, with everything on them opened', async ({ page }) => {
+  await signIn(page, 'Head coach')
+  for (const tab of ['Review', 'Policy', 'Themes', 'Flags']) {
+    await openTab(page, tab)
+    await expectGoodAtEveryWidth(page)
+  }
+  await expectGoodPages(page, ['/review/committee', '/club', '/account'])
+})
+
+test('the pages of whoever arranges the club are good', async ({ page }) => {
+  await signInToOffice(page)
+  await expectGoodPages(page, ['/club', '/club/seasons', '/club/squads', '/club/people'])
+  await expectGoodPages(page, [await firstLink(page, /^\/club\/people\/./)])
+})
+
+test('the pages of whoever answers families are good', async ({ page }) => {
+  await signInToOffice(page)
+  await expectGoodPages(page, ['/club/record', '/club/requests'])
+  const child = await firstLink(page, /^\/club\/children\/./)
+  await expectGoodPages(page, [await firstLink(page, /^\/club\/requests\/./), child])
+})
+
+test('a coach’s pages about families and helpers are good', async ({ page }) => {
+  await signIn(page, 'Coach')
+  await openTab(page, 'Families')
+  await expectGoodAtEveryWidth(page)
+  const child = await firstLink(page, /\/families\/./)
+  await expectGoodPages(page, [child, `${child}/links`])
+})
+
+test('the parent’s pages are good', async ({ page }) => {
+  await signIn(page, 'Parent')
+  await expectGoodAtEveryWidth(page)
+  await expectGoodPages(page, [`${new URL(page.url()).pathname}/ask`])
+})
