@@ -1,4 +1,3 @@
-import Link from 'next/link'
 import type { ReactNode } from 'react'
 import type { ViewerRole } from '#access/viewer'
 import type { Day } from '#common/time'
@@ -7,6 +6,7 @@ import { formatDay } from '#ui/format-day'
 import { LinkButton } from '#ui/page/button'
 import { Details } from '#ui/page/details'
 import { Notice } from '#ui/page/notice'
+import { PageLink } from '#ui/page/page-link'
 import { paths } from '#ui/paths'
 import { words } from '#ui/words'
 
@@ -107,6 +107,7 @@ type SignedInProps = NonNullable<FirstPageBodyProps['signedIn']> & Pick<FirstPag
 
 function SignedIn({ name, role, home, children, signOut }: SignedInProps) {
   const isNowhere = home === null && children.length === 0
+  const child = children.find(({ id }) => paths.family(id) === home)
   return (
     <section aria-label="Signed in" className="space-y-3 border border-rule-strong bg-leaf p-4">
       <p>
@@ -117,9 +118,9 @@ function SignedIn({ name, role, home, children, signOut }: SignedInProps) {
         <ul aria-label="Pages of your children">
           {children.map((child) => (
             <li key={child.id}>
-              <Link href={paths.family(child.id)} className="tap inline-flex items-center">
+              <PageLink href={paths.family(child.id)} className="tap inline-flex items-center">
                 {child.name}
-              </Link>
+              </PageLink>
             </li>
           ))}
         </ul>
@@ -127,7 +128,7 @@ function SignedIn({ name, role, home, children, signOut }: SignedInProps) {
       <div className="flex flex-wrap gap-3">
         {home ? (
           <LinkButton href={home} weight="main">
-            Open the book
+            {child ? `Open the page of ${child.name}` : 'Open the book'}
           </LinkButton>
         ) : null}
         {signOut}

@@ -28,7 +28,8 @@ export function PasswordField({ name = 'password', label, autoComplete, hint, pr
         required
         maxLength={1000}
       />
-      <label className="tap mt-1 inline-flex items-center gap-2 text-sm">
+      {/* Without a script it would do nothing. */}
+      <label className="tap mt-1 inline-flex items-center gap-2 text-sm noscript:hidden">
         <input type="checkbox" checked={isShown} onChange={(event) => setShown(event.target.checked)} />
         Show what I type
       </label>

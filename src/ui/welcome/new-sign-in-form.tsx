@@ -12,21 +12,31 @@ const places = { email: 'Your e-mail address', password: 'A password' }
 export function NewSignInForm({ button, send }: { readonly button: string; readonly send: SendForm }) {
   return (
     <ReplyForm send={send} refusedTitle="This did not work yet" waiting="One moment …" places={places}>
-      {(reply) => (
-        <div className="space-y-5">
-          <Field
-            name="email"
-            label={places.email}
-            type="email"
-            required
-            maxLength={254}
-            autoComplete="username"
-            defaultValue={reply.status === 'refused' ? (reply.typed.email ?? '') : ''}
-          />
-          <PasswordField label={places.password} autoComplete="new-password" hint={newPasswordHint} />
-          <Button className="w-full text-lg">{button}</Button>
-        </div>
-      )}
+      {(reply) => {
+        const refused = reply.status === 'refused' ? reply : null
+        const problemOf = (name: string) => refused?.problems.find(({ path }) => path === name)?.message
+        return (
+          <div className="space-y-5">
+            <Field
+              name="email"
+              label={places.email}
+              type="email"
+              required
+              maxLength={254}
+              autoComplete="username"
+              defaultValue={refused?.typed.email ?? ''}
+              problem={problemOf('email')}
+            />
+            <PasswordField
+              label={places.password}
+              autoComplete="new-password"
+              hint={newPasswordHint}
+              problem={problemOf('password')}
+            />
+            <Button className="w-full text-lg">{button}</Button>
+          </div>
+        )
+      }}
     </ReplyForm>
   )
 }
