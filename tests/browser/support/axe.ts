@@ -9,6 +9,8 @@ type Finding = {
 
 /** Holds the page against axe's rules, and against its own width: nothing may stick out sideways. */
 export async function expectGoodPage(page: Page): Promise<void> {
+  // Between two pages of one visit the document has no title for a moment.
+  await expect(page).toHaveTitle(/\S/)
   await page.evaluate(axeCore.source)
   const found = await page.evaluate(async () => {
     const { axe } = window as unknown as { axe: { run: () => Promise<{ violations: readonly Finding[] }> } }
