@@ -51,7 +51,7 @@ beforeAll(async () => {
     return rows.flatMap(({ id, name }) => [id, name])
   })
   expect(others.length).toBeGreaterThan(40)
-})
+}, 60_000)
 
 /** Rows of another child, and of the other guardian of this one, where the demo has none. */
 async function fillGaps() {

@@ -1,4 +1,3 @@
-import Link from 'next/link'
 import type { Day } from '#common/time'
 import type { JudgedFigure } from '#fairness/book/judged-figure'
 import type { ToldFlag } from '#fairness/book/told-flag'
@@ -15,6 +14,7 @@ import { type FlagFilter, FlagSwitches } from '#ui/flags/flag-switches'
 import { flagGroupWords } from '#ui/flags/flag-words'
 import { formatDay } from '#ui/format-day'
 import { Empty } from '#ui/page/empty'
+import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
 
@@ -59,7 +59,9 @@ export function FlagsBody({ squad, filter, counts, causes, parts, answer }: Flag
                   key={flag.id}
                   flag={flag.told}
                   who={
-                    <Link href={paths.player(squad.id, { playerId: flag.playerId })}>{flag.playerName}</Link>
+                    <PageLink href={paths.player(squad.id, { playerId: flag.playerId })}>
+                      {flag.playerName}
+                    </PageLink>
                   }
                   answer={<FlagAnswer flag={flag} answer={answer} />}
                 />

@@ -1,10 +1,10 @@
-import Link from 'next/link'
 import type { ReactNode } from 'react'
 import type { Day } from '#common/time'
 import type { Evenness } from '#fairness/evenness'
 import type { Squad } from '#squad/squad'
 import type { SendForm } from '#ui/entry/send-form'
 import { Details } from '#ui/page/details'
+import { PageLink } from '#ui/page/page-link'
 import { paths, withChoices } from '#ui/paths'
 import { listed } from '#ui/plural'
 import { AnswerPart, type ReviewStand } from '#ui/review/answer-part'
@@ -52,7 +52,7 @@ export function SquadPart({ reviewed, termId, termBeforeName, today, ...rest }: 
       className="page-of-its-own border-t-2 border-rule-strong pt-5"
     >
       <h2 id={`squad-${squad.id}`} className="text-xl font-semibold">
-        <Link href={withChoices(paths.book(squad.id), { term: termId })}>{squad.name}</Link>
+        <PageLink href={withChoices(paths.book(squad.id), { term: termId })}>{squad.name}</PageLink>
       </h2>
       <p className="text-soft">{coachesText(reviewed)}</p>
       <dl className="mt-3 max-w-3xl">
@@ -66,12 +66,12 @@ export function SquadPart({ reviewed, termId, termBeforeName, today, ...rest }: 
           </Line>
         ))}
         <Line term="Flags">
-          <Link href={paths.flags(squad.id)}>{flagsText(flags)}</Link>
+          <PageLink href={paths.flags(squad.id)}>{flagsText(flags)}</PageLink>
         </Line>
         <Line term="Programme">
-          <Link href={withChoices(paths.themes(squad.id), { term: termId })}>
+          <PageLink href={withChoices(paths.themes(squad.id), { term: termId })}>
             {programmeText(reviewed.coverage)}
-          </Link>
+          </PageLink>
         </Line>
         {reviewed.covered.length > 0 ? <Line term="Covered">{coveredText(reviewed.covered)}</Line> : null}
         <Line term="Review">

@@ -1,9 +1,9 @@
-import Link from 'next/link'
 import type { Day } from '#common/time'
 import type { Written } from '#squad/written'
 import { formatDay } from '#ui/format-day'
 import { LinkButton } from '#ui/page/button'
 import { Empty } from '#ui/page/empty'
+import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
 import { words } from '#ui/words'
@@ -71,7 +71,7 @@ function Lines({ squadId, today, sessions, isToCome }: LinesProps) {
     <ul className="border-t border-rule">
       {sessions.map((session) => (
         <li key={session.id} className="flex flex-wrap items-center gap-x-4 border-b border-rule py-1">
-          <Link
+          <PageLink
             href={paths.session(squadId, { sessionId: session.id })}
             className="tap flex min-w-0 flex-1 basis-64 flex-wrap items-center gap-x-3 no-underline"
           >
@@ -81,7 +81,7 @@ function Lines({ squadId, today, sessions, isToCome }: LinesProps) {
               {session.title || session.designName ? `: ${session.title || session.designName}` : ''}
             </span>
             {session.startsAt ? <span className="text-soft">{session.startsAt}</span> : null}
-          </Link>
+          </PageLink>
           {session.coveredByName ? (
             <span className="text-sm text-soft">covered by {session.coveredByName}</span>
           ) : null}
@@ -109,11 +109,11 @@ function Standing({
   }
   if (isToCome) return <span className="text-soft">{session.day === today ? 'today' : 'not held yet'}</span>
   return (
-    <Link
+    <PageLink
       href={paths.writeSession(squadId, { sessionId: session.id })}
       className="tap flex items-center border-2 border-warn bg-warn-pale px-3 font-semibold text-warn"
     >
       not written yet: write it down
-    </Link>
+    </PageLink>
   )
 }

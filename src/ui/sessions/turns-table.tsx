@@ -1,9 +1,9 @@
-import Link from 'next/link'
 import { sessionMinute } from '#common/session-minute'
 import { gridOfTurns, type WrittenTurn } from '#practice/grid-of-turns'
 import { shapesText } from '#practice/shape-text'
 import type { RegisterLine } from '#squad/register'
 import { practiceMarkLook } from '#ui/entry/mark-look'
+import { PageLink } from '#ui/page/page-link'
 import { Table } from '#ui/page/table'
 import { words } from '#ui/words'
 
@@ -61,13 +61,13 @@ export function TurnsTable({ turns, register, players, themes, correctHref }: Tu
                 {turn.themeId ? (themeNames.get(turn.themeId) ?? '') : ''}
               </span>
               {correctHref ? (
-                <Link
+                <PageLink
                   className="tap inline-flex items-center font-normal"
                   href={correctHref(eventId)}
                   aria-label={`Correct turn ${index + 1}`}
                 >
                   {words.correct}
-                </Link>
+                </PageLink>
               ) : null}
             </span>
           ),

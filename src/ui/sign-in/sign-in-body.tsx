@@ -1,7 +1,7 @@
-import Link from 'next/link'
 import type { ReactNode } from 'react'
 import type { SendForm } from '#ui/entry/send-form'
 import { Details } from '#ui/page/details'
+import { PageLink } from '#ui/page/page-link'
 import { MailForm } from '#ui/sign-in/mail-form'
 import { PasswordForm } from '#ui/sign-in/password-form'
 
@@ -31,7 +31,7 @@ export function SignInBody({ send, askForLink, askForNewPassword, passkey }: Sig
       </Details>
       <p className="text-sm text-soft">
         There is no signing up here: the club invites coaches, and coaches invite families.{' '}
-        <Link href="/">To the first page</Link>
+        <PageLink href="/">To the first page</PageLink>
       </p>
     </>
   )

@@ -1,4 +1,3 @@
-import Link from 'next/link'
 import type { Squad, Term } from '#squad/squad'
 import type { ThemeMeeting } from '#themes/theme-meetings'
 import { ThemeGrid } from '#ui/charts/theme-grid'
@@ -6,6 +5,7 @@ import { formatDay } from '#ui/format-day'
 import { LinkButton } from '#ui/page/button'
 import { Choice } from '#ui/page/choice'
 import { Empty } from '#ui/page/empty'
+import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths, withChoices } from '#ui/paths'
 import { meetingCell } from '#ui/themes/meeting-cell'
@@ -120,7 +120,7 @@ function PlayersPart({ squad, term, rows, players }: PlayersPartProps) {
         columns={rows.map(({ theme }) => ({ key: theme.id, label: theme.name }))}
         rows={players.map(({ id, name, meetings }) => ({
           key: id,
-          label: <Link href={paths.player(squad.id, { playerId: id })}>{name}</Link>,
+          label: <PageLink href={paths.player(squad.id, { playerId: id })}>{name}</PageLink>,
           cells: rows.map(({ theme }) => meetingCell(theme.id, meetings.get(theme.id))),
         }))}
       />
