@@ -14,13 +14,20 @@ if (!process.env.TURNBOOK_TEST_PORT) {
   process.once('exit', () => rmSync(folder, { recursive: true, force: true }))
 }
 
+const ownBook = '**/pitch.spec.ts'
+
 const port = process.env.TURNBOOK_TEST_PORT
 const isRoot = process.getuid?.() === 0
 
 export default defineConfig({
   testDir: 'tests/browser',
-  // The tests share one club's book, so they go one at a time.
-  workers: 1,
+  workers: 2,
+  projects: [
+    // These share one club's book, so they go one at a time.
+    { name: 'one-book', testIgnore: ownBook, workers: 1 },
+    // Beside them, what starts a book of its own.
+    { name: 'own-book', testMatch: ownBook, workers: 1 },
+  ],
   forbidOnly: true,
   timeout: 60_000,
   use: {
