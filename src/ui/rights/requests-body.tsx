@@ -8,7 +8,6 @@ import { Empty } from '#ui/page/empty'
 import { Notice } from '#ui/page/notice'
 import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
-import { Table } from '#ui/page/table'
 import { paths } from '#ui/paths'
 import { ClubRightsForm, type ClubRightsShown } from '#ui/rights/club-rights-form'
 import { requestWords } from '#ui/rights/rights-words'
@@ -33,13 +32,6 @@ type RequestsBodyProps = {
   readonly sends: { readonly writeDown: SendForm; readonly rights: SendForm }
 }
 
-const head = [
-  { key: 'due', label: 'Answer by' },
-  { key: 'what', label: 'What' },
-  { key: 'child', label: 'Child' },
-  { key: 'who', label: 'Asked by' },
-]
-
 /** What families have asked, by the day it is to be answered. */
 export function RequestsBody(props: RequestsBodyProps) {
   const { today, locale, requests, rights, soon, sends } = props
@@ -51,29 +43,11 @@ export function RequestsBody(props: RequestsBodyProps) {
         <SectionTitle>Open</SectionTitle>
         {open.length === 0 ? <Empty>No family is waiting for an answer.</Empty> : null}
         {open.length > 0 ? (
-          <Table caption="Open requests, the most urgent first" hideCaption head={head}>
-            {open.map((request) => {
-              const left = daysLeft(lastDayOf(request), today)
-              return (
-                <tr key={request.id}>
-                  <th scope="row">
-                    <PageLink href={paths.clubRequest(request.id)}>
-                      {dayInWords(lastDayOf(request), locale)}
-                    </PageLink>
-                    <span
-                      className={`block text-sm ${left.isLate ? 'font-semibold text-warn' : 'text-soft'}`}
-                    >
-                      {left.isLate ? `Overdue: ${left.words}` : left.words}
-                      {request.extendedTo ? ', with more time' : ''}
-                    </span>
-                  </th>
-                  <td>{requestWords[request.kind]}</td>
-                  <td>{request.playerName}</td>
-                  <td>{request.askedByName ?? 'By word of mouth or letter'}</td>
-                </tr>
-              )
-            })}
-          </Table>
+          <ul aria-label="Open requests, the most urgent first" className="border-t border-rule">
+            {open.map((request) => (
+              <OpenRequest key={request.id} {...{ request, today, locale }} />
+            ))}
+          </ul>
         ) : null}
       </section>
       {answered.length > 0 ? (
@@ -120,6 +94,32 @@ export function RequestsBody(props: RequestsBodyProps) {
         Where your law, your club’s rules or your data protection lead say otherwise, they come first.
       </Notice>
     </>
+  )
+}
+
+type OpenRequestProps = {
+  readonly request: ListedRequest
+  readonly today: Day
+  readonly locale: string
+}
+
+function OpenRequest({ request, today, locale }: OpenRequestProps) {
+  const due = lastDayOf(request)
+  const left = daysLeft(due, today)
+  return (
+    <li className="border-b border-rule py-2">
+      <PageLink href={paths.clubRequest(request.id)}>
+        {requestWords[request.kind]}, {request.playerName}
+      </PageLink>
+      <p className={left.isLate ? 'font-semibold text-warn' : ''}>
+        Answer by {dayInWords(due, locale)}. {left.isLate ? 'Overdue: ' : ''}
+        {left.words}
+        {request.extendedTo ? ', with more time' : ''}.
+      </p>
+      <p className="text-sm text-soft">
+        {request.askedByName ? `Asked by ${request.askedByName}` : 'Asked by word of mouth or by letter'}
+      </p>
+    </li>
   )
 }
 

@@ -25,7 +25,7 @@ export function WhatToDo({ request, guardians, squadIds }: WhatToDoProps) {
         <li>
           Be sure who asks.{' '}
           {asker
-            ? `${asker.name} is written down as a guardian and asked with an own sign-in.`
+            ? `${asker.name} is written down as a guardian and asked with their own sign-in.`
             : 'Nobody who is written down asked it here: see that it is a parent or carer.'}
         </li>
         {kind === 'copy' ? (
@@ -35,8 +35,17 @@ export function WhatToDo({ request, guardians, squadIds }: WhatToDoProps) {
               another child in other words than its name.
             </li>
             <li>
-              Take <a href={paths.clubChildCopy(playerId, askedById)}>the copy for whom asked</a>. It leaves
-              out who the other guardians are. Hand it over safely, not by open mail.
+              {askedById ? (
+                <>
+                  Take <a href={paths.clubChildCopy(playerId, askedById)}>the copy for this guardian</a>.
+                </>
+              ) : (
+                <>
+                  Take the copy for the guardian who asked; it stands on{' '}
+                  <PageLink href={child}>the same page</PageLink>.
+                </>
+              )}{' '}
+              It leaves out who the other guardians are. Hand it over safely, not by open mail.
             </li>
           </>
         ) : null}
