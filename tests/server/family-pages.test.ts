@@ -94,7 +94,7 @@ describe('what a family reads', () => {
   it('is said in a friendly sentence while nothing is confirmed', async () => {
     const { squads, askWhom } = await familyReads(evening)
     const html = renderToStaticMarkup(createElement(FamilyBody, { squads, askWhom }))
-    expect(html).toContain('Nothing has been confirmed yet.')
+    expect(html).toContain('There is nothing to read yet.')
     expect(html).not.toMatch(/\d+ of \d+|Days there and days away/)
   })
 

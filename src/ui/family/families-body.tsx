@@ -50,10 +50,12 @@ export function FamiliesBody({ squad, showsComing, seenOn, rows, confirm, switch
             send={confirm}
           />
         ) : null}
-        <p className="max-w-prose text-soft">
-          What you confirm now, families read from {formatDay(seenOn)}, 8:00. Until then they read what was
-          confirmed before.
-        </p>
+        {fresh.length > 0 ? (
+          <p className="max-w-prose text-soft">
+            What you confirm now, families read from {formatDay(seenOn)}, 8:00. Until then they read what was
+            confirmed before.
+          </p>
+        ) : null}
       </section>
       {[
         { title: 'New', of: fresh },

@@ -117,7 +117,7 @@ export function comingText(
 }
 
 export const nothingConfirmed =
-  'Nothing has been confirmed yet. The coach looks at this page first. After that you can read here how turns were shared.'
+  'There is nothing to read yet. The coach looks at this page first. What the coach confirms, you can read here from 8:00 on the next morning.'
 
 export const leftSquad = 'Your child is in no squad this season. So there is nothing to read here.'
 
