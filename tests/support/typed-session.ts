@@ -4,9 +4,11 @@ import { hereThroughout } from '#squad/register-segments'
 import { aColumn } from './grid-builder'
 import type { TestClub } from './test-club'
 
+type OfClub = Pick<TestClub, 'squadId' | 'playerIds'>
+
 /** What the page of writing sends: everyone of the club here, one line of marks a player, one column a mark. */
 export function typedPractice(
-  club: TestClub,
+  club: OfClub,
   lines: readonly string[],
   change: Partial<PracticeInput> & Pick<PracticeInput, 'sessionId' | 'version'>,
 ): PracticeInput {
@@ -31,7 +33,7 @@ export function typedPractice(
 }
 
 export function typedMatch(
-  club: TestClub,
+  club: OfClub,
   lines: readonly string[],
   change: Partial<MatchInput> & Pick<MatchInput, 'sessionId' | 'version'>,
 ): MatchInput {
@@ -64,7 +66,7 @@ export function formOf(input: object): FormData {
   return form
 }
 
-function playerAt(club: TestClub, index: number): string {
+function playerAt(club: OfClub, index: number): string {
   const id = club.playerIds[index]
   if (!id) throw new Error(`the club has ${club.playerIds.length} players`)
   return id
