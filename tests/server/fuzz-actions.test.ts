@@ -280,22 +280,24 @@ describe('whatever is sent to a door', () => {
           expect(JSON.stringify(answer)).not.toMatch(/Something went wrong|could not be looked at/)
           if (isRefused(answer)) expect(await whatStands(at.club.club.id)).toBe(stood)
         }),
-        { numRuns: 10 },
+        { numRuns: 7 },
       )
     },
     30_000,
   )
 
-  it.each([...[undefined, null, 'form', 3, [], {}, { keys: 1 }, new Map(), () => {}]])(
-    '%s is no form, and every door says so',
-    async (form) => {
-      for (const [, door, asker] of doors) {
-        askAs(at.club, asker)
-        const answer = await door(idle, form as unknown as FormData).catch(accepted)
-        expect(answer === '/' || isRefused(answer)).toBe(true)
-      }
-    },
-  )
+  it.each([...[undefined, { keys: 1 }, new Map()]])('%s is no form, and every door says so', async (form) => {
+    for (const [, door, asker] of doors) {
+      askAs(at.club, asker)
+      const answer = await door(idle, form as unknown as FormData).catch(accepted)
+      expect(answer === '/' || isRefused(answer)).toBe(true)
+    }
+  })
+
+  // One piece of code reads the form of every door; one door answers for what else is none.
+  it.each([...[null, 'form', 3, [], {}, () => {}]])('%s is no form, and is refused', async (form) => {
+    expect(isRefused(await writePractice(idle, form as unknown as FormData))).toBe(true)
+  })
 
   it('and what stands is another text once anything was written', async () => {
     const stood = await whatStands(at.club.club.id)
