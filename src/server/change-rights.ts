@@ -54,7 +54,7 @@ export async function eraseChildOf(
         return refuse({
           path: '',
           message:
-            'Nobody has asked for it. Write the request down first, so that it can be seen later why the child is gone.',
+            'Nobody has asked for it. Write the request down first, on the page “What families ask”, so that it can be seen later why the child is gone.',
         })
       await eraseChildNow(tx, { playerId, cause: 'request', by: { personId: viewer.personId, at: now } })
       return saved(
