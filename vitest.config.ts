@@ -61,6 +61,7 @@ export default defineConfig({
           globalSetup: 'tests/support/database-setup.ts',
           setupFiles: 'tests/support/database-for-this-file.ts',
           testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       {
