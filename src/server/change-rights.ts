@@ -35,7 +35,7 @@ export async function eraseChildOf(
     return refuse({
       path: '',
       message:
-        'Sign in again first: nobody is to erase a child at a screen that somebody left open. Nothing was erased.',
+        'Sign out, sign in again and come back here first: nobody is to erase a child at a screen that somebody left open.',
     })
   return inClub(
     viewer.clubId,

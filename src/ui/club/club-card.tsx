@@ -7,11 +7,11 @@ type ClubCardProps = { readonly href: string; readonly title: string; readonly c
 export function ClubCard({ href, title, children }: ClubCardProps) {
   return (
     <li className="border border-rule-strong bg-leaf p-4">
-      <h3 className="text-lg font-semibold">
+      <h2 className="text-lg font-semibold">
         <PageLink href={href} className="tap inline-flex items-center">
           {title}
         </PageLink>
-      </h3>
+      </h2>
       <p className="text-soft">{children}</p>
     </li>
   )

@@ -42,7 +42,7 @@ export function RequestBody(props: RequestBodyProps) {
           ) : (
             <PageLink href={paths.clubChild(request.playerId)}>{request.playerName}</PageLink>
           )}
-          . Asked by {request.askedByName ?? 'somebody by word of mouth or letter'} on{' '}
+          . Asked by {request.askedByName ?? 'word of mouth or letter'} on{' '}
           {dayInWords(request.receivedOn, locale)}.
         </p>
         {request.text ? (
@@ -70,7 +70,7 @@ export function RequestBody(props: RequestBodyProps) {
               note={
                 request.askedByName
                   ? 'The guardian who asked reads it on the child’s page.'
-                  : 'Tell the family yourself: nobody of the club’s guardians asked it.'
+                  : 'Tell the family yourself: no guardian asked it here.'
               }
             >
               Answer
