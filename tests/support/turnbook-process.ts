@@ -96,12 +96,16 @@ export class TurnbookProcess {
   }
 }
 
-/** The status that the first page answers with; 0 when nothing answers. */
+/** The status that the first page answers with, or the page it leads to; 0 when nothing answers. */
 export function firstPageStatus(address: string): Promise<number> {
   return new Promise((done) => {
     const request = get(address, { agent: false, timeout: 5000 }, (response) => {
       response.resume()
-      response.once('end', () => done(response.statusCode ?? 0))
+      const { location } = response.headers
+      const next = location === undefined ? null : new URL(location, address).href
+      response.once('end', () =>
+        done(next && next !== address ? firstPageStatus(next) : (response.statusCode ?? 0)),
+      )
       response.once('error', () => done(0))
     })
     request.once('timeout', () => request.destroy())
