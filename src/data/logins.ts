@@ -51,3 +51,15 @@ export async function verifyAddress(
   })
   return count > 0
 }
+
+/** Gives a sign-in another address, not yet shown to be its owner's. */
+export async function changeAddress(
+  { loginId, email }: { readonly loginId: string; readonly email: string },
+  database: Database = appDatabase(),
+): Promise<void> {
+  await database.login.update({
+    where: { id: loginId },
+    data: { email, emailVerified: false },
+    select: { id: true },
+  })
+}
