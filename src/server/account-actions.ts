@@ -10,6 +10,7 @@ import { openAction } from '#server/open-action'
 import { forgetTries, takeTry, tooManyTries } from '#server/rate-limit'
 import { addressOfRequest } from '#server/request-address'
 import { endSessionsOf, findLogin } from '#server/sign-in'
+import { changeAddressOf } from '#server/sign-in/change-address'
 import { mailAddressLink } from '#server/sign-in/mailed-links'
 import { loginOfPassword, setPassword } from '#server/sign-in/with-password'
 import { findSignedIn } from '#server/viewer'
@@ -48,6 +49,20 @@ export const askToConfirmAddress = openAction(z.object({}), async () => {
   if (!(await ownLogin())) return refuse(signedOut)
   const sent = await mailAddressLink({ address: await addressOfRequest() })
   return sent.ok ? saved('A mail is on its way to you. Open its link in this browser within a day.') : sent
+})
+
+/** Another address for one's own sign-in, soon after signing in: not yet shown to be one's own. */
+export const changeOwnAddress = openAction(z.object({ email: z.string().max(300) }), async ({ email }) => {
+  const login = await ownLogin()
+  if (!login) return refuse(signedOut)
+  const done = await changeAddressOf(login, { email, now: new Date() })
+  if (!done.ok) return done
+  const sent = await mailAddressLink({ address: await addressOfRequest() })
+  return sent.ok
+    ? saved(
+        'Sign in with your new address from now on. A mail is on its way there: open its link in this browser.',
+      )
+    : sent
 })
 
 /** Signs one other browser out; of somebody else's there is none to be found. */

@@ -3,6 +3,7 @@ import { redirect } from 'next/navigation'
 import { deviceOf } from '#access/device-of'
 import { sayAgo } from '#access/say-ago'
 import { listSessionsOf } from '#data/login-sessions'
+import { listPasskeysOf } from '#data/passkeys'
 import { findLogin } from '#server/sign-in'
 import { findSignedIn } from '#server/viewer'
 
@@ -18,6 +19,7 @@ export type AccountView = {
     readonly used: string
     readonly isThis: boolean
   }[]
+  readonly passkeys: readonly { readonly id: string; readonly name: string; readonly used: string | null }[]
 }
 
 export async function viewAccount(now = new Date()): Promise<AccountView> {
@@ -25,6 +27,7 @@ export async function viewAccount(now = new Date()): Promise<AccountView> {
   await findSignedIn()
   const login = (await findLogin()) ?? redirect('/sign-in')
   const sessions = await listSessionsOf(login.loginId)
+  const passkeys = await listPasskeysOf(login.loginId)
   return {
     name: login.name,
     email: login.email,
@@ -35,6 +38,11 @@ export async function viewAccount(now = new Date()): Promise<AccountView> {
       since: sayAgo({ moment: signedInAt, now }),
       used: sayAgo({ moment: usedAt, now }),
       isThis: id === login.sessionId,
+    })),
+    passkeys: passkeys.map(({ id, name, lastUsedAt }) => ({
+      id,
+      name,
+      used: lastUsedAt && sayAgo({ moment: lastUsedAt, now }),
     })),
   }
 }

@@ -1,11 +1,13 @@
 import type { Metadata } from 'next'
 import {
   askToConfirmAddress,
+  changeOwnAddress,
   changeOwnPassword,
   endOtherSessions,
   endOwnSession,
 } from '#server/account-actions'
 import { viewAccount } from '#server/account-views'
+import { keepOwnPasskey, offerOwnPasskey, removeOwnPasskey } from '#server/passkey-actions'
 import { AccountBody } from '#ui/account/account-body'
 import { WholePage } from '#ui/page/whole-page'
 
@@ -18,6 +20,8 @@ export default async function AccountPage() {
       <AccountBody
         account={await viewAccount()}
         changePassword={changeOwnPassword}
+        changeAddress={changeOwnAddress}
+        passkeyForms={{ offer: offerOwnPasskey, keep: keepOwnPasskey, remove: removeOwnPasskey }}
         confirmAddress={askToConfirmAddress}
         endOne={endOwnSession}
         endOthers={endOtherSessions}

@@ -1,5 +1,8 @@
+import type { ComponentProps } from 'react'
 import { AddressForm } from '#ui/account/address-form'
 import { ChangePasswordForm } from '#ui/account/change-password-form'
+import { OtherAddressForm } from '#ui/account/other-address-form'
+import { PasskeysPart } from '#ui/account/passkeys-part'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
 import { PageLink } from '#ui/page/page-link'
@@ -19,8 +22,11 @@ type AccountBodyProps = {
     readonly email: string
     readonly isEmailVerified: boolean
     readonly sessions: readonly Session[]
+    readonly passkeys: ComponentProps<typeof PasskeysPart>['passkeys']
   }
   readonly changePassword: SendForm
+  readonly changeAddress: SendForm
+  readonly passkeyForms: Omit<ComponentProps<typeof PasskeysPart>, 'passkeys'>
   readonly confirmAddress: SendForm
   readonly endOne: SendPlain
   readonly endOthers: SendPlain
@@ -32,11 +38,13 @@ const heading = 'text-lg font-semibold'
 export function AccountBody({
   account,
   changePassword,
+  changeAddress,
+  passkeyForms,
   confirmAddress,
   endOne,
   endOthers,
 }: AccountBodyProps) {
-  const { name, email, isEmailVerified, sessions } = account
+  const { name, email, isEmailVerified, sessions, passkeys } = account
   return (
     <>
       <p>
@@ -49,6 +57,7 @@ export function AccountBody({
         ) : (
           <AddressForm send={confirmAddress} />
         )}
+        <OtherAddressForm send={changeAddress} />
       </section>
       <section className="space-y-3 pt-4">
         <h2 className={heading}>Where you are signed in</h2>
@@ -89,6 +98,7 @@ export function AccountBody({
         <h2 className={heading}>A new password</h2>
         <ChangePasswordForm send={changePassword} />
       </section>
+      <PasskeysPart passkeys={passkeys} {...passkeyForms} />
     </>
   )
 }
