@@ -125,7 +125,7 @@ describe('before a child is erased', () => {
     const stale = await eraseChildOf(admin, { playerId: child, name }, { isFresh: false, now })
     expect(stale).toMatchObject({
       ok: false,
-      reasons: [{ message: expect.stringContaining('Sign in again') }],
+      reasons: [{ message: expect.stringContaining('sign in again') }],
     })
     const unasked = await eraseChildOf(admin, { playerId: child, name }, fresh)
     expect(unasked).toMatchObject({
