@@ -58,7 +58,7 @@ async function sendIfVerified(
   const { internalAdapter } = await signInLibrary().$context
   const found = await internalAdapter.findUserByEmail(at.email)
   if (!found?.user.emailVerified) return
-  const link = await linkOf(purpose, { value: found.user.id, address: at.address })
+  const link = await linkOf(purpose, { value: `${found.user.id} ${at.email}`, address: at.address })
   await sendMail({ to: at.email, ...letters[purpose](link) })
 }
 
@@ -86,9 +86,18 @@ const deadLink: Problem = {
     'This link opens nothing any more: it works once, and for a short time. Have a new one sent to you.',
 }
 
+/** Whose link it is; null when the sign-in has another address since: who reads the old one is not its owner. */
+async function ownerOf(value: string | null): Promise<string | null> {
+  const [loginId, email] = value?.split(' ') ?? []
+  if (!loginId) return null
+  const { internalAdapter } = await signInLibrary().$context
+  const user = await internalAdapter.findUserById(loginId)
+  return user && user.email === email ? loginId : null
+}
+
 /** Signs in by a mailed link. */
 export async function signInByLink(secret: string): Promise<Result<null, Problem>> {
-  const loginId = await takeProof('signIn', secret)
+  const loginId = await ownerOf(await takeProof('signIn', secret))
   if (!loginId) return refuse(deadLink)
   await welcomeBack(loginId)
   return accept(null)
@@ -99,11 +108,12 @@ export async function setPasswordByLink(at: {
   readonly secret: string
   readonly password: string
 }): Promise<Result<null, Problem>> {
-  const loginId = await takeProof('newPassword', at.secret)
-  if (!loginId) return refuse(deadLink)
+  const value = await takeProof('newPassword', at.secret)
+  const loginId = await ownerOf(value)
+  if (!value || !loginId) return refuse(deadLink)
   const done = await setPassword({ loginId, password: at.password })
   if (!done.ok) {
-    await makeProof('newPassword', { value: loginId, secret: at.secret })
+    await makeProof('newPassword', { value, secret: at.secret })
     return done
   }
   await welcomeBack(loginId)

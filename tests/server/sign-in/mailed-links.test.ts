@@ -120,3 +120,19 @@ describe('a link by mail', () => {
     expect(await mails(5)).toHaveLength(5)
   })
 })
+
+describe('a link that was mailed to an address the sign-in had before', () => {
+  it('opens nothing, to sign in or to a new password', async () => {
+    await appDatabase().login.update({ where: { id: loginId }, data: { email, emailVerified: true } })
+    for (const purpose of ['signIn', 'newPassword'] as const) await mailLink(purpose, at)
+    const sent = await mails(2)
+    const signIn = secretIn(sent.find((mail) => mail.includes('/verify/signIn.')))
+    const newPassword = secretIn(sent.find((mail) => mail.includes('/verify/newPassword.')))
+    expect([signIn, newPassword]).not.toContain('')
+    await appDatabase().login.update({ where: { id: loginId }, data: { email: 'una.new@example.org' } })
+    expect((await signInByLink(signIn)).ok).toBe(false)
+    const password = 'eleven ferries left at dusk'
+    expect((await setPasswordByLink({ secret: newPassword, password })).ok).toBe(false)
+    expect(await findLogin()).toBeNull()
+  })
+})
