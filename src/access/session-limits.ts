@@ -1,4 +1,4 @@
-import type { ViewerRole } from '#access/viewer'
+import { type ViewerRole, viewerRoles } from '#access/viewer'
 
 /** How long a sign-in holds: since it was last used, and in all. Seconds. */
 export type SessionLimit = { readonly idleSeconds: number; readonly absoluteSeconds: number }
@@ -28,14 +28,19 @@ export const longestSessionSeconds = Math.max(
 /** How long ago a sign-in may be for what cannot be undone, or would give the account away. */
 export const freshSeconds = 15 * 60
 
-/** Whether a sign-in still holds. A clock that was put back ends none. */
+/**
+ * Whether a sign-in still holds: for as long as the strictest of all the roles it is known in, whichever it looks at the
+ * book as. A clock that was put back ends none.
+ */
 export function isSessionGood(
   session: { readonly signedInAt: Date; readonly usedAt: Date },
-  { role, now }: { readonly role: ViewerRole; readonly now: Date },
+  { roles, now }: { readonly roles: readonly ViewerRole[]; readonly now: Date },
 ): boolean {
-  const { idleSeconds, absoluteSeconds } = sessionLimits[role]
-  return (
-    secondsSince(session.usedAt, now) < idleSeconds && secondsSince(session.signedInAt, now) < absoluteSeconds
+  const limits = (roles.length > 0 ? roles : viewerRoles).map((role) => sessionLimits[role])
+  return limits.every(
+    ({ idleSeconds, absoluteSeconds }) =>
+      secondsSince(session.usedAt, now) < idleSeconds &&
+      secondsSince(session.signedInAt, now) < absoluteSeconds,
   )
 }
 

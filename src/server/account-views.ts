@@ -5,7 +5,6 @@ import { sayAgo } from '#access/say-ago'
 import { listSessionsOf } from '#data/login-sessions'
 import { listPasskeysOf } from '#data/passkeys'
 import { findLogin } from '#server/sign-in'
-import { findSignedIn } from '#server/viewer'
 
 /** One's own sign-in, and where it is open. There is no other's to ask for. */
 export type AccountView = {
@@ -23,8 +22,6 @@ export type AccountView = {
 }
 
 export async function viewAccount(now = new Date()): Promise<AccountView> {
-  // Ends a session that has lain idle too long for its role, as every other page does.
-  await findSignedIn()
   const login = (await findLogin()) ?? redirect('/sign-in')
   const sessions = await listSessionsOf(login.loginId)
   const passkeys = await listPasskeysOf(login.loginId)

@@ -1,8 +1,8 @@
 'use server'
 
 import type { AuthenticationResponseJSON, RegistrationResponseJSON } from '@simplewebauthn/server'
-import { redirect } from 'next/navigation'
 import { z } from 'zod'
+import { isSignInFresh } from '#access/session-limits'
 import { refuse } from '#common/result'
 import { removePasskey } from '#data/passkeys'
 import { goTo, saved } from '#server/action'
@@ -11,6 +11,7 @@ import { homeOf } from '#server/home-of'
 import { openAction } from '#server/open-action'
 import { findLogin } from '#server/sign-in'
 import { askForPasskey, keepPasskey, offerPasskey, signInByPasskey } from '#server/sign-in/passkeys'
+import { signInAgain } from '#server/sign-in/sign-in-again'
 import { findSignedIn } from '#server/viewer'
 
 /** What the browser is asked, or why it is not. */
@@ -44,8 +45,7 @@ const jsonOf = <Shape extends z.ZodType>(shape: Shape) =>
 
 /** Asks who is signed in for a new passkey. */
 export async function offerOwnPasskey(form: FormData): Promise<PasskeyQuestion> {
-  const viewer = readForm(form).ok ? await findSignedIn() : null
-  const login = viewer && (await findLogin())
+  const login = readForm(form).ok ? await findLogin() : null
   return questionOf(login ? await offerPasskey(login, new Date()) : refuse(signedOut))
 }
 
@@ -56,22 +56,21 @@ export const keepOwnPasskey = openAction(
     name: z.string().trim().min(1, 'write a name, such as "my phone"').max(80, 'has 80 letters at most'),
   }),
   async ({ answer, name }) => {
-    const login = (await findSignedIn()) && (await findLogin())
+    const login = await findLogin()
     if (!login) return refuse(signedOut)
     const done = await keepPasskey(login, { answer: answer as unknown as RegistrationResponseJSON, name })
     return done.ok ? saved('From now on this passkey signs you in.') : done
   },
 )
 
-/** Takes one of one's own passkeys away. */
-export async function removeOwnPasskey(form: FormData): Promise<void> {
-  const fields = readForm(form)
-  const asked = z.object({ passkeyId: z.string().max(1400) }).safeParse(fields.ok ? fields.value : null)
-  const login = (await findSignedIn()) && (await findLogin())
-  if (!login) redirect('/sign-in')
-  if (asked.success) await removePasskey({ loginId: login.loginId, passkeyId: asked.data.passkeyId })
-  redirect('/account')
-}
+/** Takes one of one's own passkeys away, soon after signing in. */
+export const removeOwnPasskey = openAction(z.object({ passkeyId: z.string().max(1400) }), async (asked) => {
+  const login = await findLogin()
+  if (!login) return refuse(signedOut)
+  if (!isSignInFresh(login.signedInAt, new Date())) return refuse(signInAgain)
+  const isGone = await removePasskey({ loginId: login.loginId, passkeyId: asked.passkeyId })
+  return isGone ? goTo('/account') : refuse({ path: '', message: 'This passkey is no longer there.' })
+})
 
 /** Asks whoever it is for a passkey. */
 export async function askForAnyPasskey(form: FormData): Promise<PasskeyQuestion> {

@@ -17,7 +17,7 @@ import { findLogin, leaveSession, openSession } from '#server/sign-in'
 import { demoLoginOf } from '#server/sign-in/demo-login'
 import { mailLink, setPasswordByLink, signInByLink, verifyByLink } from '#server/sign-in/mailed-links'
 import { signInByPassword } from '#server/sign-in/sign-in-by-password'
-import { findSignedIn, listOwnPeople } from '#server/viewer'
+import { findSignedIn } from '#server/viewer'
 
 const person = z.object({ clubId: z.uuid(), personId: z.uuid() })
 const text = (most: number) => z.string().max(most)
@@ -76,7 +76,7 @@ export async function chooseOwnPerson(form: FormData): Promise<void> {
   const asked = person.safeParse(fields.ok ? fields.value : null)
   const login = await findLogin()
   if (!login || !asked.success) redirect('/')
-  const own = (await listOwnPeople()).find(
+  const own = login.people.find(
     ({ clubId, personId }) => clubId === asked.data.clubId && personId === asked.data.personId,
   )
   if (!own) redirect('/')

@@ -1,9 +1,11 @@
 import 'server-only'
 import { headers } from 'next/headers'
-import { isSignInFresh } from '#access/session-limits'
+import { isSessionGood, isSignInFresh } from '#access/session-limits'
 import type { Problem } from '#common/problem'
 import { accept, type Result, refuse } from '#common/result'
-import { clearRunOut, endSessionsOf as endAll, endSession } from '#data/login-sessions'
+import { clearRunOut, endSessionsOf as endAll, endSession, touchSession } from '#data/login-sessions'
+import { listPeopleOfLogin, type PersonOfLogin } from '#data/logins'
+import { isDemoMode } from '#server/demo-mode'
 import { logSignIn } from '#server/log-sign-in'
 import { address } from '#server/sign-in/address'
 import { cookieHeaders, dropCookie, keepCookie } from '#server/sign-in/keep-cookie'
@@ -11,6 +13,9 @@ import { signInLibrary } from '#server/sign-in/library'
 import { asKept, passwordFault } from '#server/sign-in/password-faults'
 
 // The one door to the library of sign-ins: whatever it is, nothing else of the program knows it.
+
+/** A session that was used again is written down so once a minute at most. */
+const touchSeconds = 60
 
 /** Who is signed in in this browser, before it is asked as whom of which club. */
 export type SignedLogin = {
@@ -23,6 +28,8 @@ export type SignedLogin = {
   readonly usedAt: Date
   readonly clubId: string | null
   readonly personId: string | null
+  /** As whom of which clubs it is known; a demo's people are nobody where there is no demo any more. */
+  readonly people: readonly PersonOfLogin[]
 }
 
 /** Makes a sign-in; nobody is signed in by it. Refused when the password is weak or the address has one already. */
@@ -86,22 +93,32 @@ export async function openSession({
   logSignIn('signed in', { loginId })
 }
 
-/** Who is signed in in this browser; null: nobody. Asked anew for every request. */
-export async function findLogin(): Promise<SignedLogin | null> {
+/**
+ * Who is signed in in this browser; null: nobody, or one whose time is over. Asked anew for every request: a role that was
+ * given since may hold for less long.
+ */
+export async function findLogin(now = new Date()): Promise<SignedLogin | null> {
   const sent = await cookieHeaders()
   const found = sent && (await signInLibrary().api.getSession({ headers: sent }))
   if (!found) return null
   const { session, user } = found
+  const times = { signedInAt: session.createdAt, usedAt: session.updatedAt }
+  const people = (await listPeopleOfLogin(user.id)).filter(({ isDemo }) => !isDemo || isDemoMode())
+  if (!isSessionGood(times, { roles: people.map(({ role }) => role), now })) {
+    await endSession({ loginId: user.id, sessionId: session.id })
+    return null
+  }
+  if (now.getTime() - times.usedAt.getTime() > touchSeconds * 1000) await touchSession(session.id, now)
   return {
     loginId: user.id,
     name: user.name,
     email: user.email,
     isEmailVerified: user.emailVerified,
     sessionId: session.id,
-    signedInAt: session.createdAt,
-    usedAt: session.updatedAt,
+    ...times,
     clubId: session.clubId ?? null,
     personId: session.personId ?? null,
+    people,
   }
 }
 

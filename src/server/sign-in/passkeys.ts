@@ -16,6 +16,7 @@ import { takeTry, tooManyTries } from '#server/rate-limit'
 import { addressOfRequest } from '#server/request-address'
 import { openSession, type SignedLogin } from '#server/sign-in'
 import { makeProof, takeProof } from '#server/sign-in/proofs'
+import { signInAgain } from '#server/sign-in/sign-in-again'
 
 /** More than anybody has devices. */
 const mostPasskeys = 10
@@ -34,8 +35,7 @@ async function relyingParty() {
 export async function offerPasskey(login: SignedLogin, now: Date): Promise<Result<Options, Problem>> {
   if (!isSignInFresh(login.signedInAt, now)) return refuse(signInAgain)
   const own = await listPasskeysOf(login.loginId)
-  if (own.length >= mostPasskeys)
-    return refuse({ path: '', message: `There is room for ${mostPasskeys} passkeys. Take one away first.` })
+  if (own.length >= mostPasskeys) return refuse(noRoom)
   const party = await relyingParty()
   const options = await generateRegistrationOptions({
     rpName: 'Turnbook',
@@ -51,9 +51,9 @@ export async function offerPasskey(login: SignedLogin, now: Date): Promise<Resul
   return accept({ ...options })
 }
 
-const signInAgain: Problem = {
+const noRoom: Problem = {
   path: '',
-  message: 'You signed in some while ago. Sign out, sign in again, and do it within a quarter of an hour.',
+  message: `There is room for ${mostPasskeys} passkeys. Take one away first.`,
 }
 const notTaken: Problem = {
   path: '',
@@ -79,6 +79,7 @@ export async function keepPasskey(
   }).catch(() => ({ verified: false as const, registrationInfo: undefined }))
   if (!verified || !registrationInfo) return refuse(notTaken)
   const { credential, credentialBackedUp } = registrationInfo
+  if ((await listPasskeysOf(login.loginId)).length >= mostPasskeys) return refuse(noRoom)
   const isNew = await recordPasskey({
     id: credential.id,
     loginId: login.loginId,
@@ -111,7 +112,7 @@ export async function signInByPasskey(
   const challenge = challengeOf(answer.response.clientDataJSON)
   if (!challenge || (await takeProof('passkey', challenge)) !== 'sign in') return refuse(unknown)
   const passkey = await findPasskey(answer.id)
-  if (!passkey) return refuse(unknown)
+  if (!passkey || !isOwnersAnswer(answer, passkey.loginId)) return refuse(unknown)
   const party = await relyingParty()
   const { verified, authenticationInfo } = await verifyAuthenticationResponse({
     response: answer,
@@ -131,6 +132,12 @@ export async function signInByPasskey(
 const unknown: Problem = {
   path: '',
   message: 'No sign-in here knows this passkey. Sign in with your address, and look under "Your sign-in".',
+}
+
+/** A device that says whose passkey it is says so of its owner (WebAuthn Level 3, 7.2, step 6; from memory). */
+function isOwnersAnswer({ response }: AuthenticationResponseJSON, loginId: string): boolean {
+  const { userHandle } = response
+  return !userHandle || Buffer.from(userHandle, 'base64url').toString('utf8') === loginId
 }
 
 /** The challenge that a browser says it answers; whether it is one of ours is for its proof to say. */

@@ -49,7 +49,12 @@ export function PasskeyForm({ kind, ask, send, button, refusedTitle, children }:
     }
   }
   return (
-    <ReplyForm send={send} refusedTitle={refusedTitle} waiting="One moment…" className="space-y-3">
+    <ReplyForm
+      send={send}
+      refusedTitle={refusedTitle}
+      waiting="One moment…"
+      className="space-y-3 noscript:hidden"
+    >
       {children}
       <input ref={answer} type="hidden" name="answer" />
       <button ref={submit} type="submit" hidden tabIndex={-1}>

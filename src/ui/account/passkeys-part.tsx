@@ -2,12 +2,13 @@ import { type AskBrowser, PasskeyForm } from '#ui/account/passkey-form'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
 import { Field } from '#ui/page/field'
+import { ReplyForm } from '#ui/page/reply-form'
 
 type PasskeysPartProps = {
   readonly passkeys: readonly { readonly id: string; readonly name: string; readonly used: string | null }[]
   readonly offer: AskBrowser
   readonly keep: SendForm
-  readonly remove: (form: FormData) => Promise<void>
+  readonly remove: SendForm
 }
 
 /** Ways in without a password, kept by one's own devices. */
@@ -30,12 +31,12 @@ export function PasskeysPart({ passkeys, offer, keep, remove }: PasskeysPartProp
                 {name}
                 <span className="block text-sm text-soft">{used ? `Used ${used}` : 'Not used yet'}</span>
               </span>
-              <form action={remove}>
+              <ReplyForm send={remove} refusedTitle="It is still there" waiting="Taking it away…">
                 <input type="hidden" name="passkeyId" value={id} />
                 <Button weight="plain" aria-label={`Take away the passkey ${name}`}>
                   Take away
                 </Button>
-              </form>
+              </ReplyForm>
             </li>
           ))}
         </ul>

@@ -1,0 +1,47 @@
+import { expect, test } from '@playwright/test'
+import { signIn } from './support/sign-in'
+
+// The device is Chromium's own virtual one (WebAuthn Level 3, 11: automation), so that a whole passkey is made and used.
+test('a passkey is added, signs in without a password, and is taken away', async ({ page }) => {
+  const device = await page.context().newCDPSession(page)
+  await device.send('WebAuthn.enable')
+  await device.send('WebAuthn.addVirtualAuthenticator', {
+    options: {
+      protocol: 'ctap2',
+      transport: 'internal',
+      hasResidentKey: true,
+      hasUserVerification: true,
+      isUserVerified: true,
+      automaticPresenceSimulation: true,
+    },
+  })
+  await signIn(page, 'Coach')
+  await page.goto('/account')
+  await page.getByLabel('What you call it').fill('my phone')
+  await page.getByRole('button', { name: 'Add a passkey' }).click()
+  await expect(page.getByText('From now on this passkey signs you in.')).toBeVisible()
+  await page.reload()
+  await expect(page.getByText('my phone')).toBeVisible()
+
+  await page.context().clearCookies()
+  await page.goto('/sign-in')
+  await page.getByRole('button', { name: 'Sign in with a passkey' }).click()
+  await expect(page).toHaveURL(/\/today$/)
+
+  await page.goto('/account')
+  await expect(page.getByText('Used just now')).toBeVisible()
+  await page.getByRole('button', { name: 'Take away the passkey my phone' }).click()
+  await expect(page.getByText('my phone')).toBeHidden()
+  await page.context().clearCookies()
+  await page.goto('/sign-in')
+  await page.getByRole('button', { name: 'Sign in with a passkey' }).click()
+  await expect(page.getByText('No sign-in here knows this passkey.')).toBeVisible()
+})
+
+test('a wrong password is answered without saying which of both was wrong', async ({ page }) => {
+  await page.goto('/sign-in')
+  await page.getByLabel('Your e-mail address').first().fill('nobody@example.org')
+  await page.getByLabel('Password', { exact: true }).fill('seven quiet herons over marl')
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click()
+  await expect(page.getByText('Address and password do not belong together.')).toBeVisible()
+})
