@@ -33,6 +33,11 @@ test('an administrator records a guardian, the coach hands over a link, the pare
   const rosa = coach.locator('section', { hasText: 'Rosa Wrenfold' })
   await rosa.getByRole('button', { name: 'Make a link' }).click()
   await expect(rosa.getByRole('img', { name: 'Code to scan' })).toBeVisible()
+  // A code that was taken back is not there to be handed over.
+  await rosa.getByRole('button', { name: 'Take this link back' }).click()
+  await expect(rosa.getByRole('img', { name: 'Code to scan' })).toBeHidden()
+  await rosa.getByRole('button', { name: 'Make a link' }).click()
+  await expect(rosa.getByRole('img', { name: 'Code to scan' })).toBeVisible()
   const link = await rosa.getByRole('textbox').inputValue()
   await expectGoodPage(coach)
 

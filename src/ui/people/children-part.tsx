@@ -8,6 +8,7 @@ import { ReplyForm } from '#ui/page/reply-form'
 import { SectionTitle } from '#ui/page/section-title'
 import { Tick } from '#ui/page/tick'
 import { paths } from '#ui/paths'
+import type { ListedLink } from '#ui/people/link-words'
 import { MakeLinkForm } from '#ui/people/make-link-form'
 import { listed } from '#ui/plural'
 
@@ -37,6 +38,8 @@ type ChildrenPartProps = {
   readonly remove: SendForm
   readonly withhold: SendForm
   readonly makeFamilyLink: SendForm
+  /** All that were made for the person. */
+  readonly links: readonly ListedLink[]
 }
 
 /** Whose parent or guardian a person is. */
@@ -106,11 +109,14 @@ function OfChild({ personId, playerId }: { readonly personId: string; readonly p
   )
 }
 
-type ChildLineProps = Pick<ChildrenPartProps, 'person' | 'remove' | 'withhold' | 'makeFamilyLink'> & {
+type ChildLineProps = Pick<
+  ChildrenPartProps,
+  'person' | 'remove' | 'withhold' | 'makeFamilyLink' | 'links'
+> & {
   readonly child: ChildrenPartProps['ofPerson'][number]
 }
 
-function ChildLine({ child, person, remove, withhold, makeFamilyLink }: ChildLineProps) {
+function ChildLine({ child, person, remove, withhold, makeFamilyLink, links }: ChildLineProps) {
   const { playerId, name, claimedOn, withholdsComing } = child
   const keys = <OfChild personId={person.id} playerId={playerId} />
   return (
@@ -125,6 +131,7 @@ function ChildLine({ child, person, remove, withhold, makeFamilyLink }: ChildLin
           fields={{ personId: person.id, playerId }}
           label="Make a link"
           canBeMailed={person.email !== null}
+          links={links}
           send={makeFamilyLink}
         />
       ) : null}

@@ -60,6 +60,7 @@ export function FamilyLinksBody(props: FamilyLinksBodyProps) {
               fields={{ personId: guardian.personId, playerId }}
               label={guardian.links.some(({ state }) => state === 'open') ? 'Make a new link' : 'Make a link'}
               canBeMailed={guardian.canBeMailed}
+              links={guardian.links}
               send={props.make}
             />
           ) : null}

@@ -71,7 +71,7 @@ export function PersonBody(props: PersonBodyProps) {
           </div>
         </ReplyForm>
       </section>
-      <SignInPart person={person} deeds={deeds} />
+      <SignInPart person={person} deeds={deeds} links={links} />
       {person.role === 'guardian' ? null : (
         <SquadLinesPart {...props} add={deeds.addLine} end={deeds.endLine} />
       )}
@@ -83,6 +83,7 @@ export function PersonBody(props: PersonBodyProps) {
         withhold={deeds.withhold}
         makeFamilyLink={deeds.makeFamilyLink}
         ofPerson={props.ofPerson}
+        links={links}
       />
       {links.length > 0 ? (
         <section>
@@ -100,7 +101,7 @@ export function PersonBody(props: PersonBodyProps) {
 
 type PartProps = { readonly person: Person; readonly deeds: PersonDeeds }
 
-function SignInPart({ person, deeds }: PartProps) {
+function SignInPart({ person, deeds, links }: PartProps & Pick<PersonBodyProps, 'links'>) {
   if (person.accessEndedOn) return null
   const canBeMailed = person.email !== null
   if (person.hasSignIn)
@@ -113,6 +114,7 @@ function SignInPart({ person, deeds }: PartProps) {
           fields={{ personId: person.id, kind: 'recover' }}
           label="Make a link for a new password"
           canBeMailed={canBeMailed}
+          links={links}
           send={deeds.makeLink}
         />
       </section>
@@ -125,6 +127,7 @@ function SignInPart({ person, deeds }: PartProps) {
         fields={{ personId: person.id, kind: 'join' }}
         label="Make a link to join"
         canBeMailed={canBeMailed}
+        links={links}
         send={deeds.makeLink}
       />
     </section>
