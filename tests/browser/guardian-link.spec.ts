@@ -56,4 +56,8 @@ test('an administrator records a guardian, the coach hands over a link, the pare
   const late = await (await browser.newContext()).newPage()
   await late.goto(link)
   await expect(late.getByText('This link opens nothing.')).toBeVisible()
+
+  await office.goto('/club/record')
+  await expect(office.getByText('Choose what is shown')).toBeVisible()
+  await expect(office.getByText('Rosa Wrenfold looked at the family’s page of Kiri Wrenfold.')).toBeVisible()
 })

@@ -29,7 +29,8 @@ export function RecordChoices({ filter, today, children, people }: RecordChoices
     { value: '', label: all },
     ...named.map(({ id, name }) => ({ value: id, label: name })),
   ]
-  const isNarrowed = Object.values(filter).some((one) => one !== null)
+  const { playerId, personId, from, to, kind } = filter
+  const isNarrowed = [playerId, personId, from, to, kind].some((one) => one !== null)
   return (
     <Details summary={isNarrowed ? 'Not everything is shown' : 'Choose what is shown'} isOpen={isNarrowed}>
       <form
