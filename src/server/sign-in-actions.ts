@@ -3,7 +3,7 @@
 import { redirect } from 'next/navigation'
 import { z } from 'zod'
 import type { Problem } from '#common/problem'
-import type { Result } from '#common/result'
+import { type Result, refuse } from '#common/result'
 import { setSessionPerson } from '#data/login-sessions'
 import { listDemoPeople } from '#data/people'
 import { type Done, goTo, saved } from '#server/action'
@@ -12,6 +12,7 @@ import { findViewer } from '#server/find-viewer'
 import { readForm } from '#server/form'
 import { homeOf } from '#server/home-of'
 import { openAction } from '#server/open-action'
+import { isOwnMachine } from '#server/own-machine'
 import { addressOfRequest } from '#server/request-address'
 import { findLogin, leaveSession, openSession } from '#server/sign-in'
 import { demoLoginOf } from '#server/sign-in/demo-login'
@@ -49,12 +50,12 @@ export const signInWithPassword = openAction(z.object({ email, password: text(10
 
 /** Has a link sent that signs in; the same answer for every address. */
 export const askForSignInLink = openAction(z.object({ email }), async (given) =>
-  thenLookAtMail(await mailLink('signIn', { ...given, address: await addressOfRequest() })),
+  thenLookAtMail(await mailLinkFromHere('signIn', given.email)),
 )
 
 /** Has a link sent that leads to a new password; the same answer for every address. */
 export const askForNewPassword = openAction(z.object({ email }), async (given) =>
-  thenLookAtMail(await mailLink('newPassword', { ...given, address: await addressOfRequest() })),
+  thenLookAtMail(await mailLinkFromHere('newPassword', given.email)),
 )
 
 export const signInWithLink = openAction(z.object({ code }), async (given) =>
@@ -84,6 +85,22 @@ export async function chooseOwnPerson(form: FormData): Promise<void> {
   const viewer = await findViewer(own)
   redirect((viewer && homeOf(viewer)) ?? '/')
 }
+
+/**
+ * Anybody may ask, and may write any name of this book into what is asked: a mailed link made from it would carry what
+ * opens the sign-in to a stranger. So none is made but under the address of the settings, or of this machine.
+ */
+async function mailLinkFromHere(
+  purpose: Parameters<typeof mailLink>[0],
+  email: string,
+): Promise<Result<null, Problem>> {
+  const address = await addressOfRequest()
+  const isOurs = Boolean(process.env.TURNBOOK_URL) || isOwnMachine(address)
+  return isOurs ? mailLink(purpose, { email, address }) : refuse({ path: '', message: addressNotSet })
+}
+
+const addressNotSet =
+  'No mail was sent: this book was never told the address it is reached under. Whoever looks after it can set that; the administrator of your club can give you a link meanwhile.'
 
 async function thenHome(done: Result<null, Problem>): Promise<Result<Done, Problem>> {
   if (!done.ok) return done

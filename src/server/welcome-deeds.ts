@@ -10,6 +10,7 @@ import { homeOf } from '#server/home-of'
 import type { LinkCode } from '#server/link-code'
 import { logFault } from '#server/log'
 import { findLogin, makeLogin, openSession } from '#server/sign-in'
+import { forgetGuesses } from '#server/sign-in/forget-guesses'
 import { mailAddressLink } from '#server/sign-in/mailed-links'
 import { signInByPassword } from '#server/sign-in/sign-in-by-password'
 import { setPassword } from '#server/sign-in/with-password'
@@ -80,6 +81,7 @@ export async function recoverOf(code: LinkCode, { password }: { readonly passwor
   const save = (loginId: string) => setPassword({ loginId, password })
   const spent = await spendLinkToRecover(code, { save })
   if (!spent.ok) return spent
+  await forgetGuesses(spent.value.loginId)
   await dropWelcome()
   return goTo('/sign-in')
 }

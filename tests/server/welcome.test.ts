@@ -9,7 +9,9 @@ import { newId } from '#data/ids'
 import { revokeLinks } from '#data/one-time-links'
 import { type LinkCode, newSecret, textOfCode } from '#server/link-code'
 import { makeFamilyLinkOf, makePersonLinkOf } from '#server/link-deeds'
+import { takeTry } from '#server/rate-limit'
 import { findLogin } from '#server/sign-in'
+import { signInByPassword } from '#server/sign-in/sign-in-by-password'
 import { deadLink } from '#server/spend-link'
 import { findSignedIn } from '#server/viewer'
 import { chooseNewPassword, signInOnTheWay, takeAsSignedIn, takeWithNewSignIn } from '#server/welcome-actions'
@@ -173,6 +175,29 @@ describe('pressing the button', () => {
     open(codeIn(await familyLink()))
     expect(await press(signInOnTheWay, { email, password })).toMatchObject({ status: 'refused' })
     expect(await press(signInOnTheWay, { email, password: newer })).toBe('/welcome')
+  })
+})
+
+describe('who was shut out by somebody else’s guesses', () => {
+  it('comes in again with the new password of a link by the administrator, its address never confirmed', async () => {
+    const administrator = await at.viewerOf(at.administratorId)
+    const asked = { personId: at.coach.personId, how: 'show', address } as const
+    open(codeIn(await makePersonLinkOf(administrator, { ...asked, kind: 'join' })))
+    await press(takeWithNewSignIn, { email, password })
+    askAsPerson(null)
+    // What ten and a hundred wrong passwords leave behind.
+    for (const [what, most] of [
+      ['passwordOfAddress', 10],
+      ['passwordInAll', 100],
+    ] as const)
+      for (let tries = 0; tries < most; tries += 1) await takeTry({ what, key: email })
+    expect(await signInByPassword({ email, password })).toMatchObject({
+      reasons: [{ message: /tried too often/ }],
+    })
+    const newer = 'nine amber lanterns drift past'
+    open(codeIn(await makePersonLinkOf(administrator, { ...asked, kind: 'recover' })))
+    expect(await press(chooseNewPassword, { password: newer })).toBe('/sign-in')
+    expect(await signInByPassword({ email, password: newer })).toEqual({ ok: true, value: null })
   })
 })
 

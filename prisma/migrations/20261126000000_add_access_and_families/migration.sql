@@ -364,6 +364,18 @@ CREATE FUNCTION list_people_of_login(login uuid)
     ORDER BY c.name, c.id, p.name, p.id
   $$;
 
+-- Whom the first page of a demo offers to sign in as: nobody who has a sign-in of their own by now, whose address and
+-- passkeys a stranger's button would open.
+CREATE OR REPLACE FUNCTION list_demo_people()
+  RETURNS TABLE ("clubId" uuid, "clubName" text, "personId" uuid, "personName" text, "personRole" text)
+  LANGUAGE sql STABLE SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$
+    SELECT c.id, c.name, p.id, p.name, p.role::text
+    FROM "Club" c JOIN "Person" p ON p."clubId" = c.id
+    WHERE c."isDemo" AND p."accessEndedAt" IS NULL
+      AND NOT EXISTS (SELECT FROM "Login" l WHERE l.id = p."loginId" AND l.email NOT LIKE '%@demo.invalid')
+    ORDER BY c.name, c.id, p.role, p.name, p.id
+  $$;
+
 -- What stands here before anybody is signed in: no club yet, demo clubs, clubs of people.
 CREATE FUNCTION what_stands_here() RETURNS TABLE ("hasDemo" boolean, "hasClub" boolean)
   LANGUAGE sql STABLE SECURITY DEFINER SET search_path = pg_catalog, public, pg_temp AS $$

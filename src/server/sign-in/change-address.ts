@@ -10,6 +10,7 @@ import { placeOfRequest } from '#server/place-of-request'
 import { takeTry, tooManyTries } from '#server/rate-limit'
 import type { SignedLogin } from '#server/sign-in'
 import { address } from '#server/sign-in/address'
+import { isOfDemo } from '#server/sign-in/demo-login'
 import { signInLibrary } from '#server/sign-in/library'
 import { signInAgain } from '#server/sign-in/sign-in-again'
 
@@ -19,6 +20,7 @@ export async function changeAddressOf(
   wish: { readonly email: string; readonly now: Date },
 ): Promise<Result<null, Problem>> {
   if (!isSignInFresh(login.signedInAt, wish.now)) return refuse(signInAgain)
+  if (isOfDemo(login.email)) return refuse(ofDemo)
   const email = address.safeParse(wish.email)
   if (!email.success) return refuse({ path: 'email', message: email.error.issues[0]?.message ?? '' })
   const answer = await takeTry({ what: 'mailFrom', key: await placeOfRequest() })
@@ -38,6 +40,11 @@ export async function changeAddressOf(
   // Whoever has the old address learns of it; nothing waits for that mail.
   void sendMail({ to: login.email, ...moved }).catch((error) => logFault('mail not sent', error))
   return accept(null)
+}
+
+const ofDemo: Problem = {
+  path: 'email',
+  message: 'Whoever looks into the demo shares this sign-in, and it keeps its address.',
 }
 
 const taken: Problem = {

@@ -3,9 +3,15 @@ import { claimAdult, getAdult } from '#data/adults'
 import { inClub } from '#data/in-club'
 import { signInLibrary } from '#server/sign-in/library'
 
+/** No mail reaches an address that ends so (RFC 2606, 2). */
+const demoPlace = '@demo.invalid'
+
+/** Whether a sign-in is one that a demo's buttons share. */
+export const isOfDemo = (email: string) => email.endsWith(demoPlace)
+
 /**
  * The sign-in of somebody who is offered on the first page of a demo, made when it is first needed: without a password,
- * at an address that no mail reaches (RFC 2606, 2).
+ * at an address that no mail reaches.
  */
 export async function demoLoginOf(person: {
   readonly clubId: string
@@ -14,7 +20,7 @@ export async function demoLoginOf(person: {
   const adult = await inClub(person.clubId, (tx) => getAdult(tx, person.personId))
   if (adult.loginId) return adult.loginId
   const { internalAdapter } = await signInLibrary().$context
-  const email = `${person.personId}@demo.invalid`
+  const email = `${person.personId}${demoPlace}`
   const known = await internalAdapter.findUserByEmail(email)
   const loginId = known?.user.id ?? (await makeLoginAt(email, adult.name))
   await inClub(person.clubId, (tx) => claimAdult(tx, { personId: person.personId, loginId }))

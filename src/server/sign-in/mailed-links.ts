@@ -5,9 +5,10 @@ import { verifyAddress } from '#data/logins'
 import { logFault } from '#server/log'
 import { type Mail, sendMail } from '#server/mail'
 import { placeOfRequest } from '#server/place-of-request'
-import { forgetTries, takeTry, tooManyTries } from '#server/rate-limit'
+import { takeTry, tooManyTries } from '#server/rate-limit'
 import { findLogin, openSession } from '#server/sign-in'
 import { address } from '#server/sign-in/address'
+import { forgetGuesses } from '#server/sign-in/forget-guesses'
 import { signInLibrary } from '#server/sign-in/library'
 import { makeProof, type ProofPurpose, takeProof } from '#server/sign-in/proofs'
 import { setPassword } from '#server/sign-in/with-password'
@@ -131,12 +132,7 @@ export async function verifyByLink(secret: string): Promise<Result<null, Problem
 
 /** A new session; what was counted against guessing is forgotten, for the owner of the address has come. */
 async function welcomeBack(loginId: string): Promise<void> {
-  const { internalAdapter } = await signInLibrary().$context
-  const user = await internalAdapter.findUserById(loginId)
-  if (user) {
-    await forgetTries({ what: 'passwordOfAddress', key: user.email })
-    await forgetTries({ what: 'passwordInAll', key: user.email })
-  }
+  await forgetGuesses(loginId)
   await openSession({ loginId, as: null })
 }
 
