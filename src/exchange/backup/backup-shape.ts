@@ -10,7 +10,8 @@ const table = z.strictObject({
   /** Its rows belong to one club each. */
   isByClub: z.boolean(),
 })
-const club = z.strictObject({ id: z.uuid(), name: z.string(), isDemo: z.boolean() })
+// Ids that no RFC 9562 version made are a club's too: the database takes any.
+const club = z.strictObject({ id: z.guid(), name: z.string(), isDemo: z.boolean() })
 const migration = z.strictObject({ name: z.string(), checksum: z.string() })
 
 const headerShape = z.strictObject({
@@ -28,7 +29,7 @@ export type BackupClub = z.output<typeof club>
 export type BackupMigration = z.output<typeof migration>
 export type BackupHeader = z.output<typeof headerShape>
 
-const sectionShape = z.strictObject({ table: z.string(), clubId: z.uuid().nullable() })
+const sectionShape = z.strictObject({ table: z.string(), clubId: z.guid().nullable() })
 const tallyShape = z.strictObject({ rows: z.int().min(0), sha256: z.string() })
 const endShape = z.strictObject({ end: z.strictObject({ sections: z.int().min(0), rows: z.int().min(0) }) })
 
