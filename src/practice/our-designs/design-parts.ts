@@ -1,4 +1,5 @@
 import type { Adaptation, AdaptationFor, AdaptationKind, DesignChange } from '#practice/adaptation'
+import { toMetres } from '#practice/area-unit'
 import type { AreaShape, DesignRound, Ending, SizeChoice } from '#practice/design'
 import { type DesignSheet, plainSheet } from '#practice/design-sheet'
 import type { ThemeKey } from '#themes/our-themes'
@@ -114,3 +115,11 @@ export function design(key: string, theme: ThemeKey, parts: Parts): OurDesign {
     adaptations: parts.adaptations.map((adaptation, index) => ({ ...adaptation, id: `a${index + 1}` })),
   }
 }
+
+/** A length and a width as they are written in yards. */
+export const yards = (length: number, width: number) =>
+  ({
+    areaLengthM: toMetres(length, 'yd'),
+    areaWidthM: toMetres(width, 'yd'),
+    areaUnit: 'yd',
+  }) as const
