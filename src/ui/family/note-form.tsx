@@ -3,8 +3,8 @@
 import { longestNote } from '#family/family-page'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
-import { fieldLook } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
+import { TextArea } from '#ui/page/text-area'
 
 type NoteFormProps = {
   readonly squadId: string
@@ -29,20 +29,13 @@ export function NoteForm({ squadId, playerId, note, send }: NoteFormProps) {
           <div className="max-w-prose space-y-2">
             <input type="hidden" name="squadId" value={squadId} />
             <input type="hidden" name="playerId" value={playerId} />
-            <label htmlFor="family-note" className="block font-medium">
-              Note for the family
-            </label>
-            <p id="family-note-hint" className="text-sm text-soft">
-              In your own words; may stay empty. The family reads it with the page that you confirm next.
-            </p>
-            <textarea
-              id="family-note"
+            <TextArea
               name="text"
-              rows={4}
+              id="family-note"
+              label="Note for the family"
+              hint="In your own words; may stay empty. The family reads it with the page that you confirm next."
               maxLength={longestNote}
-              defaultValue={refused?.typed.text ?? note}
-              aria-describedby="family-note-hint"
-              className={fieldLook}
+              typed={refused?.typed.text ?? note}
             />
             <div className="flex flex-wrap gap-2">
               <Button weight="plain">{question ? 'Keep the changed note' : 'Keep the note'}</Button>

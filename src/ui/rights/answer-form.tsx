@@ -5,8 +5,8 @@ import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
 import { ReplyForm } from '#ui/page/reply-form'
 import { Select } from '#ui/page/select'
+import { TextArea } from '#ui/page/text-area'
 import { outcomeWords } from '#ui/rights/rights-words'
-import { TextArea } from '#ui/rights/text-area'
 
 const places = { outcome: 'How it ended', answer: 'What the family is told' }
 

@@ -4,8 +4,8 @@ import { requestKinds, requestLimits } from '#rights/child-request'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
 import { ReplyForm } from '#ui/page/reply-form'
+import { TextArea } from '#ui/page/text-area'
 import { askWords } from '#ui/rights/rights-words'
-import { TextArea } from '#ui/rights/text-area'
 
 type AskFormProps = { readonly playerId: string; readonly send: SendForm }
 

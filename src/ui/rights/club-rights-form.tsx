@@ -2,8 +2,8 @@ import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
 import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
+import { TextArea } from '#ui/page/text-area'
 import { Tick } from '#ui/page/tick'
-import { TextArea } from '#ui/rights/text-area'
 
 export type ClubRightsShown = {
   readonly retentionMonths: number | null

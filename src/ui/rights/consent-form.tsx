@@ -7,7 +7,7 @@ import { Button } from '#ui/page/button'
 import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
 import { Select } from '#ui/page/select'
-import { TextArea } from '#ui/rights/text-area'
+import { TextArea } from '#ui/page/text-area'
 
 type ConsentFormProps = {
   readonly playerId: string

@@ -10,11 +10,11 @@ import { Notice } from '#ui/page/notice'
 import { PageLink } from '#ui/page/page-link'
 import { ReplyForm } from '#ui/page/reply-form'
 import { SectionTitle } from '#ui/page/section-title'
+import { TextArea } from '#ui/page/text-area'
 import { paths } from '#ui/paths'
 import { AnswerForm } from '#ui/rights/answer-form'
 import type { ListedRequest } from '#ui/rights/requests-body'
 import { outcomeWords, requestWords } from '#ui/rights/rights-words'
-import { TextArea } from '#ui/rights/text-area'
 import { WhatToDo } from '#ui/rights/what-to-do'
 
 type RequestBodyProps = {

@@ -5,8 +5,8 @@ import { Button } from '#ui/page/button'
 import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
 import { Select } from '#ui/page/select'
+import { TextArea } from '#ui/page/text-area'
 import { requestWords } from '#ui/rights/rights-words'
-import { TextArea } from '#ui/rights/text-area'
 
 type WriteDownFormProps = {
   readonly today: Day
