@@ -25,30 +25,39 @@ export function action<Input>(
   body: (viewer: Viewer, input: Input) => Promise<Result<Done, Problem>>,
 ): FormAction {
   return async (_previous, form) => {
-    const result = await run(schema, body, form)
-    if (!result.ok) return { status: 'refused', problems: fewProblems(result.reasons), typed: typedOf(form) }
-    revalidatePath('/', 'layout')
-    if ('href' in result.value) redirect(result.value.href)
-    return { status: 'done', ...result.value }
+    const reply = await takeForm({ who: getViewer, schema, body }, form)
+    if (reply.ok) revalidatePath('/', 'layout')
+    return replyTo(reply, form)
   }
 }
 
-async function run<Input>(
-  schema: ZodType<Input>,
-  body: (viewer: Viewer, input: Input) => Promise<Result<Done, Problem>>,
+/** What a form comes to: who sends it, what was sent, then the body; a fault is logged and answered in one sentence. */
+export async function takeForm<Who, Input>(
+  door: {
+    readonly who: () => Promise<Who>
+    readonly schema: ZodType<Input>
+    readonly body: (who: Who, input: Input) => Promise<Result<Done, Problem>>
+  },
   form: FormData,
 ): Promise<Result<Done, Problem>> {
   try {
-    const viewer = await getViewer()
+    const who = await door.who()
     const fields = readForm(form)
     if (!fields.ok) return fields
-    const input = parseFields(schema, fields.value)
-    return input.ok ? await body(viewer, input.value) : input
+    const input = parseFields(door.schema, fields.value)
+    return input.ok ? await door.body(who, input.value) : input
   } catch (error) {
     // Redirects and not-found travel as throws; they are Next's, not faults.
     unstable_rethrow(error)
     return refuse({ path: '', message: sentenceOf(error) })
   }
+}
+
+/** What the form shows of it; what it leads to is gone to by a throw of Next's. */
+export function replyTo(result: Result<Done, Problem>, form: FormData): FormReply {
+  if (!result.ok) return { status: 'refused', problems: fewProblems(result.reasons), typed: typedOf(form) }
+  if ('href' in result.value) redirect(result.value.href)
+  return { status: 'done', ...result.value }
 }
 
 /** What is said of what a body threw; a fault is logged. */

@@ -77,13 +77,17 @@ function jsonHasZero(text: string): boolean {
   return found
 }
 
+/** Passwords are typed anew: they are not sent back to lie about in a page. */
+const neverSentBack = new Set(['password', 'oldPassword'])
+
 /** The texts of a form, to be shown again. Files cannot be; they are chosen anew. */
 export function typedOf(form: unknown): Readonly<Record<string, string>> {
   if (!(form instanceof FormData)) return {}
   const texts: [string, string][] = []
   for (const [name, value] of form) {
     if (texts.length === mostFields) break
-    if (typeof value === 'string' && !name.startsWith('$ACTION_')) texts.push([name, value])
+    if (typeof value === 'string' && !name.startsWith('$ACTION_') && !neverSentBack.has(name))
+      texts.push([name, value])
   }
   return Object.fromEntries(texts)
 }

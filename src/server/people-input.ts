@@ -4,6 +4,7 @@ import { viewerRoles } from '#access/viewer'
 import { isDay } from '#common/time'
 import { longestName } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
+import { address } from '#server/sign-in/address'
 
 const name = z
   .string()
@@ -21,23 +22,20 @@ const name = z
     if (message) context.addIssue({ code: 'custom', message })
   })
 
-/** RFC 5321, 4.5.3.1.3: a path has 256 characters at most, its brackets included. */
-const longestAddress = 254
-
-const address = z
+/** As a sign-in's, or none. */
+const email = z
   .string()
   .default('')
-  .transform((text) => text.normalize('NFC').trim().toLowerCase())
-  .superRefine((text, context) => {
-    if (text === '') return
-    const isAddress = /^[^@\s\p{Cc}]+@[^@\s\p{Cc}]+$/u.test(text) && [...text].length <= longestAddress
-    if (!isAddress)
-      context.addIssue({
-        code: 'custom',
-        message: 'is no e-mail address; write one such as name@example.org, or leave it empty',
-      })
+  .transform((text, context) => {
+    if (text.trim() === '') return null
+    const read = address.safeParse(text)
+    if (read.success) return read.data
+    context.addIssue({
+      code: 'custom',
+      message: 'is no e-mail address; write one such as name@example.org, or leave it empty',
+    })
+    return z.NEVER
   })
-  .transform((text) => (text === '' ? null : text))
 
 const day = z
   .string('choose a day')
@@ -47,7 +45,7 @@ const day = z
 const role = z.enum(viewerRoles, 'choose one of the roles')
 const ticked = z.preprocess((value) => value === 'on', z.boolean())
 
-export const newPersonInput = z.object({ name, role, email: address })
+export const newPersonInput = z.object({ name, role, email })
 export type NewPersonInput = z.infer<typeof newPersonInput>
 
 export const ofPersonInput = z.object({ personId: z.uuid() })
