@@ -18,6 +18,8 @@ export const actions = [
   'changePlayer',
   'changeProgramme',
   'changeDesign',
+  'seeFormats',
+  'changeFormats',
   'seePolicy',
   'changePolicy',
   'tapAtPitch',
@@ -63,6 +65,9 @@ export const reachOf: Readonly<Record<Action, Readonly<Record<ViewerRole, Reach>
   changeProgramme: coaching,
   // Designs are the club's; every coach of it copies and edits them.
   changeDesign: coaching,
+  // How matches are played, as the club has written it down; a squad's coach changes them for one match in its plan.
+  seeFormats: coaching,
+  changeFormats: heading,
   seePolicy: coaching,
   changePolicy: heading,
   // A helper taps what happens and sees nothing else of the book.

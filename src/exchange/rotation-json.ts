@@ -1,3 +1,4 @@
+import type { Proof } from '#common/proof'
 import { formatPath } from '#exchange/json-path'
 import { type RotationRequest, rotationRequestJson } from '#exchange/rotation-request'
 import { findClash } from '#rotation/clash'
@@ -6,7 +7,7 @@ import { nearestProblem } from '#rotation/nearest-problem'
 import { seatedTurn } from '#rotation/plan'
 import { playerFigures } from '#rotation/plan-values'
 import { type ColumnSeconds, type RotationProblem, rotationColumns } from '#rotation/problem'
-import type { Proof, Rotation } from '#rotation/rotation'
+import type { Rotation } from '#rotation/rotation'
 import { sayClash } from '#rotation/say-clash'
 
 export const rotationFormat = 'turnbook/rotation@1'

@@ -77,10 +77,13 @@ export type Deed =
    */
   | { readonly kind: 'undo'; readonly undoes: string; readonly secondAnswer?: boolean }
 
-/** Written on a phone, once, and never changed. Ids are UUIDs of version 7 (RFC 9562). */
-export type PitchEvent = {
+/**
+ * Written on a phone, once, and never changed. Ids are UUIDs of version 7 (RFC 9562). A practice's deeds, or, beside a
+ * match, a match's.
+ */
+export type PitchEvent<Done = Deed> = {
   readonly id: string
   readonly deviceId: string
   readonly at: EpochMs
-  readonly deed: Deed
+  readonly deed: Done
 }

@@ -1,10 +1,10 @@
 import { countWord } from '#common/count-word'
+import { proofOf } from '#common/proof'
 import type { PlanProof } from '#planning/practice-plan'
 import { type ProvenWithin, provenWithin } from '#planning/proven-within'
 import type { RotationPlan } from '#rotation/plan'
 import { planValues } from '#rotation/plan-values'
 import type { RotationProblem } from '#rotation/problem'
-import { proofOf } from '#rotation/rotation'
 
 /** A plan's worth against what is known of the best, with the sentence that says so. */
 export function proofOfPlan(

@@ -1,5 +1,6 @@
+import type { Proof } from '#common/proof'
 import type { RotationProblem } from '#rotation/problem'
-import type { Proof, Rotation } from '#rotation/rotation'
+import type { Rotation } from '#rotation/rotation'
 
 /** What a rotation is worth, in a coach's words. */
 export function explainRotation(problem: RotationProblem, rotation: Rotation): string {

@@ -1,8 +1,6 @@
+import type { Proof } from '#common/proof'
 import type { RotationPlan } from '#rotation/plan'
 import type { PlanValues } from '#rotation/plan-values'
-
-/** A value reached, a lower bound that no rotation under the same rules can beat, and whether the two meet. */
-export type Proof = { readonly value: number; readonly bound: number; readonly proven: boolean }
 
 export type RestLimitReport = {
   readonly asked: number | null
@@ -23,10 +21,4 @@ export type Rotation = {
   readonly unfairness: Proof
   readonly situationUnfairness: Proof
   readonly mixing: Proof
-}
-
-/** Proven means: what is left between value and bound is a hair. */
-export function proofOf(value: number, bound: number): Proof {
-  const sound = Math.max(0, Math.min(value, bound))
-  return { value, bound: sound, proven: value - sound <= 1e-6 * Math.max(1, value) }
 }

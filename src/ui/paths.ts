@@ -27,6 +27,16 @@ export const paths = {
     `/squads/${squadId}/sessions/${sessionId}/plan`,
   planSheet: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
     `/squads/${squadId}/sessions/${sessionId}/plan/sheet`,
+  /** Who is on when in a match, planned. */
+  lineUp: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
+    `/squads/${squadId}/sessions/${sessionId}/line-up`,
+  /** The same on A4, and on a card the size of a hand. */
+  lineUpSheet: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
+    `/squads/${squadId}/sessions/${sessionId}/line-up/sheet`,
+  lineUpCard: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
+    `/squads/${squadId}/sessions/${sessionId}/line-up/card`,
+  /** Every player's minutes, starts, time in goal and lines, match by match and over the season. */
+  matches: (squadId: SquadId) => `/squads/${squadId}/matches`,
   themes: (squadId: SquadId) => `/squads/${squadId}/themes`,
   designs: (squadId: SquadId) => `/squads/${squadId}/designs`,
   design: (squadId: SquadId, { designId }: { readonly designId: string }) =>
@@ -63,6 +73,9 @@ export const paths = {
   clubPerson: (personId: string) => `/club/people/${personId}`,
   clubSeasons: () => '/club/seasons',
   clubSquads: () => '/club/squads',
+  /** How matches of each age are played. */
+  clubFormats: () => '/club/formats',
+  clubFormat: (formatId: string) => `/club/formats/${formatId}`,
   /** Where pages of squads lead while the club has no season. */
   noSeason: () => '/no-season',
   /** What families ask about what is kept of their child. */

@@ -55,6 +55,8 @@ const expected: Record<Action, Record<ViewerRole, readonly string[]>> = {
   changePlayer: coachingReach,
   changeProgramme: coachingReach,
   changeDesign: coachingReach,
+  seeFormats: coachingReach,
+  changeFormats: headingReach,
   seePolicy: coachingReach,
   changePolicy: headingReach,
   tapAtPitch: { ...coachingReach, helper: ['ownSquad', 'ownChild'] },

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { proofOf } from '#common/proof'
 import { explainRotation } from '#rotation/explain-rotation'
-import { proofOf, type RestLimitReport, type Rotation } from '#rotation/rotation'
+import type { RestLimitReport, Rotation } from '#rotation/rotation'
 import { problemOf, smallRequest } from '../support/rotation-builder'
 
 const limit: RestLimitReport = { asked: 2, used: 2, leastPossible: 2, proven: true, price: 0, priceAtMost: 0 }
