@@ -1,0 +1,87 @@
+import 'server-only'
+import { AppError } from '#common/app-error'
+import type { Author } from '#data/author'
+import { isId } from '#data/ids'
+import type { ClubTx } from '#data/in-club'
+import { lockSession } from '#data/sessions'
+import { matchPlanShape } from '#exchange/match-plan-json'
+import type { MatchPlan } from '#lineup/match-plan'
+
+/** The plan of a match as it stands; `version` counts from 1 how often it was saved. */
+export type StoredMatchPlan = {
+  readonly sessionId: string
+  readonly version: number
+  readonly plan: MatchPlan
+  readonly madeById: string | null
+  readonly madeAt: Date
+}
+
+export async function findMatchPlan(tx: ClubTx, sessionId: string): Promise<StoredMatchPlan | null> {
+  if (!isId(sessionId)) return null
+  const row = await tx.db.matchPlan.findUnique({
+    where: { clubId_sessionId: { clubId: tx.clubId, sessionId } },
+    select: { sessionId: true, version: true, plan: true, madeById: true, madeAt: true },
+  })
+  return row && { ...row, plan: matchPlanShape.parse(row.plan) }
+}
+
+/** @throws AppError `notFound`. */
+export async function getMatchPlan(tx: ClubTx, sessionId: string): Promise<StoredMatchPlan> {
+  const plan = await findMatchPlan(tx, sessionId)
+  if (!plan) throw new AppError('notFound', `no plan of match ${sessionId}`)
+  return plan
+}
+
+/** Which of these sessions have a plan. */
+export async function listMatchesPlanned(
+  tx: ClubTx,
+  sessionIds: readonly string[],
+): Promise<ReadonlySet<string>> {
+  const rows = await tx.db.matchPlan.findMany({
+    where: { clubId: tx.clubId, sessionId: { in: sessionIds.filter(isId) } },
+    select: { sessionId: true },
+  })
+  return new Set(rows.map(({ sessionId }) => sessionId))
+}
+
+/**
+ * Puts a plan in the place of the one that the page knew: `knownVersion` 0 when there was none. Returns its version.
+ * @throws AppError `notFound` without the session; `conflict` when another plan was saved meanwhile.
+ */
+export async function saveMatchPlan(
+  tx: ClubTx,
+  {
+    sessionId,
+    plan,
+    knownVersion,
+    by,
+  }: {
+    readonly sessionId: string
+    readonly plan: MatchPlan
+    readonly knownVersion: number
+    readonly by: Author
+  },
+): Promise<number> {
+  await lockSession(tx, sessionId)
+  const before = await tx.db.matchPlan.findUnique({
+    where: { clubId_sessionId: { clubId: tx.clubId, sessionId } },
+    select: { version: true },
+  })
+  if ((before?.version ?? 0) !== knownVersion)
+    throw new AppError('conflict', `plan of ${sessionId} is at ${before?.version ?? 0}, not ${knownVersion}`)
+  const row = {
+    version: knownVersion + 1,
+    // Prisma's type of JSON knows no readonly lists.
+    plan: JSON.parse(JSON.stringify(plan)),
+    madeById: by.personId,
+    madeAt: by.at,
+  }
+  if (before)
+    await tx.db.matchPlan.update({
+      where: { clubId_sessionId: { clubId: tx.clubId, sessionId } },
+      data: row,
+      select: { version: true },
+    })
+  else await tx.db.matchPlan.createMany({ data: [{ clubId: tx.clubId, sessionId, ...row }] })
+  return row.version
+}
