@@ -1,0 +1,99 @@
+import type { Seconds } from '#common/time'
+import type { MatchPlanPlayer, MatchPlanRequest } from '#lineup/match-plan'
+import {
+  type FixedPlace,
+  type LineUpPlayer,
+  type LineUpProblem,
+  type LineUpWindow,
+  notRunning,
+} from '#lineup/problem'
+import { leastSecondsOf } from '#match/format/least-seconds'
+
+/** A plan that is asked for, as the problem that is solved: windows between the marks, pairs and locks as places in lists. */
+export function problemOfMatch(request: MatchPlanRequest): LineUpProblem {
+  const windows = windowsOfMatch(request)
+  const placeOf = new Map(request.players.map(({ playerId }, index) => [playerId, index]))
+  const pairsOf = (pairs: MatchPlanRequest['apart']) =>
+    pairs.flatMap(([one, other]): [number, number][] => {
+      const [first, second] = [placeOf.get(one), placeOf.get(other)]
+      return first === undefined || second === undefined ? [] : [[first, second]]
+    })
+  return {
+    windows,
+    players: request.players.map((player) => playerOf(request, player, windows)),
+    rules: request.format.changesAtBreaksOnly ? { ...request.rules, mostChanges: 0 } : request.rules,
+    apart: pairsOf(request.apart),
+    together: pairsOf(request.together),
+    fixed: request.locks.flatMap(({ playerId, start, end, place }) => {
+      const player = placeOf.get(playerId)
+      return windows.flatMap((window, index): FixedPlace[] =>
+        player !== undefined && start < window.end && window.start < end
+          ? [{ player, window: index, place }]
+          : [],
+      )
+    }),
+    hasStart: true,
+  }
+}
+
+/** The periods of a match end to end, in playing time. */
+export function periodStarts(periodSeconds: readonly Seconds[]): readonly Seconds[] {
+  const starts: Seconds[] = []
+  let at = 0
+  for (const seconds of periodSeconds) {
+    starts.push(at)
+    at += seconds
+  }
+  return starts
+}
+
+/** The windows between kick-offs, marks and the ends of the periods, in playing time. */
+export function windowsOfMatch(
+  request: Pick<MatchPlanRequest, 'format' | 'marks' | 'places'>,
+): readonly LineUpWindow[] {
+  const { format, marks, places } = request
+  const starts = periodStarts(format.periodSeconds)
+  return format.periodSeconds.flatMap((seconds, period) => {
+    const start = starts[period] ?? 0
+    const inside = format.changesAtBreaksOnly ? [] : (marks[period] ?? [])
+    const kept = [...new Set(inside)].filter((mark) => 0 < mark && mark < seconds).sort((a, b) => a - b)
+    const edges = [0, ...kept, seconds]
+    return edges.slice(1).map((end, index) => ({
+      period,
+      start: start + (edges[index] ?? 0),
+      end: start + end,
+      places,
+    }))
+  })
+}
+
+function playerOf(
+  request: MatchPlanRequest,
+  player: MatchPlanPlayer,
+  windows: readonly LineUpWindow[],
+): LineUpPlayer {
+  const { format, leastShare } = request
+  const whole = windows.at(-1)?.end ?? 0
+  const to = player.to ?? whole
+  const isThere = windows.map(({ start, end }) => player.from <= start && end <= to)
+  const secondsThere = windows.reduce(
+    (sum, { start, end }, index) => (isThere[index] ? sum + end - start : sum),
+    0,
+  )
+  const least = leastSecondsOf(
+    { ...format.leastTime, share: leastShare },
+    { periodSeconds: format.periodSeconds, from: player.from, to, policyShare: null },
+  )
+  const most = format.mostSecondsADay
+  return {
+    id: player.playerId,
+    keeps: player.keeps,
+    isThere,
+    owed: player.owed,
+    leastSeconds: Math.min(least, secondsThere),
+    mostSeconds: most === null ? null : Math.max(0, most - player.playedToday),
+    wishes: player.wishes,
+    metSeconds: player.metSeconds,
+    running: notRunning,
+  }
+}

@@ -1,0 +1,25 @@
+import type { FairLineUp } from '#lineup/fair-line-up'
+import type { LineUpProblem } from '#lineup/problem'
+import { type FieldLine, fieldLines } from '#match/format/line-wish'
+
+/**
+ * Seconds that each player may play in each line before it has had more than an even share of that line over the term:
+ * its places among all places of the field, of what the player had in all lines and is due now, less what it had there.
+ * A line that it likes or is learning has room without end.
+ */
+export function roomInLines(
+  problem: LineUpProblem,
+  fair: FairLineUp,
+): readonly Readonly<Record<FieldLine, number>>[] {
+  const places = problem.windows[0]?.places
+  const field = places ? fieldLines.reduce((sum, line) => sum + places[line], 0) : 0
+  return problem.players.map(({ wishes, metSeconds }, player) => {
+    const met = fieldLines.reduce((sum, line) => sum + metSeconds[line], 0)
+    const due = (fair.play[player] ?? 0) - (fair.keep[player] ?? 0)
+    const roomIn = (line: FieldLine) =>
+      wishes[line] === 'likes' || wishes[line] === 'learning' || !places || field === 0
+        ? Number.POSITIVE_INFINITY
+        : Math.max(0, (places[line] / field) * (met + due) - metSeconds[line])
+    return { back: roomIn('back'), middle: roomIn('middle'), forward: roomIn('forward') }
+  })
+}
