@@ -20,6 +20,7 @@ export const deedWords = {
   joinGuest: 'said that {thing} is {child}',
   joinGuestInSession: 'said which player a guest was in {thing}',
   enterSession: 'entered {thing}',
+  changeSession: 'changed when and where {thing} is held',
   cancelSession: 'cancelled {thing}',
   writePractice: 'wrote down or corrected {thing}',
   writeMatch: 'wrote down or corrected {thing}',

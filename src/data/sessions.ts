@@ -176,7 +176,7 @@ export async function recordSessions(tx: ClubTx, sessions: readonly NewSession[]
 }
 
 type Change = Partial<
-  Pick<Session, 'day' | 'title' | 'startsAt' | 'lengthSeconds' | 'periods' | 'designId' | 'ledById'>
+  Pick<Session, 'day' | 'title' | 'startsAt' | 'place' | 'lengthSeconds' | 'periods' | 'designId' | 'ledById'>
 >
 
 /**
@@ -185,12 +185,13 @@ type Change = Partial<
  */
 export async function changeSession(tx: ClubTx, sessionId: string, change: Change): Promise<void> {
   await lockSession(tx, sessionId)
-  const { day, periods, title, startsAt, lengthSeconds, designId, ledById } = change
+  const { day, periods, title, startsAt, place, lengthSeconds, designId, ledById } = change
   await tx.db.session.update({
     where: { clubId_id: { clubId: tx.clubId, id: sessionId } },
     data: {
       title,
       startsAt,
+      place,
       lengthSeconds,
       designId,
       ledById,

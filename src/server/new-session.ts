@@ -2,7 +2,7 @@ import 'server-only'
 import type { Problem } from '#common/problem'
 import type { NewSession, Session } from '#data/sessions'
 import type { Period } from '#match/match'
-import type { NewSessionInput } from '#server/session-input'
+import type { ChangeSessionInput, NewSessionInput } from '#server/session-input'
 import type { Season } from '#squad/squad'
 
 type Known = {
@@ -36,13 +36,41 @@ export function problemsOfNewSession(input: NewSessionInput, known: Known): read
     })
   }
   // A form that was sent twice, most often.
-  if (known.ofDay.some(({ title, startsAt }) => title === input.title && startsAt === input.startsAt)) {
-    problems.push({
-      path: 'title',
-      message: `There is this ${input.kind} on this day already. Open it in the list; a second one needs another title or time.`,
-    })
+  return [...problems, ...doubled(input, known.ofDay)]
+}
+
+function doubled(
+  { kind, title, startsAt }: Pick<Session, 'kind' | 'title' | 'startsAt'>,
+  ofDay: Known['ofDay'],
+): readonly Problem[] {
+  if (!ofDay.some((other) => other.title === title && other.startsAt === startsAt)) return []
+  const message = `There is this ${kind} on this day already. Open it in the list; a second one needs another title or time.`
+  return [{ path: 'title', message }]
+}
+
+/** Why day, title, time and place of a session cannot be changed to these. `others`: of the day and kind, without itself. */
+export function problemsOfChangedSession(
+  input: ChangeSessionInput,
+  known: {
+    readonly session: Session
+    readonly isInSeason: boolean
+    readonly hasTaps: boolean
+    readonly others: Known['ofDay']
+  },
+): readonly Problem[] {
+  const { session, isInSeason, hasTaps, others } = known
+  if (session.isCancelled)
+    return [{ path: '', message: 'This was cancelled. Enter a new one if it is held after all.' }]
+  const isMoved = input.day !== session.day
+  if (isMoved && (session.written !== 'notWritten' || hasTaps)) {
+    const message = `This ${session.kind} is written down, or was tapped, on its day: the day stays. Enter another one for the other day.`
+    return [{ path: 'day', message }]
   }
-  return problems
+  if (isMoved && !isInSeason)
+    return [
+      { path: 'day', message: 'The season of this squad does not have this day. Choose a day inside it.' },
+    ]
+  return doubled({ ...input, kind: session.kind }, others)
 }
 
 /** The session a form asks for. */

@@ -6,14 +6,21 @@ import { recordAudit } from '#data/audit'
 import { listDesigns } from '#data/designs'
 import { newId } from '#data/ids'
 import { inClub } from '#data/in-club'
+import { countPitchEvents } from '#data/pitch-events'
 import { findSeasonOn } from '#data/seasons'
-import { cancelSession, listSessions, recordSessions } from '#data/sessions'
+import { cancelSession, changeSession, listSessions, recordSessions } from '#data/sessions'
 import { listSquadCoaches } from '#data/squad-coaches'
 import { lockSquad } from '#data/squad-lock'
 import { action, goTo, saved } from '#server/action'
 import { loadClubDay } from '#server/club-day'
-import { newSessionOf, problemsOfNewSession } from '#server/new-session'
-import { matchInput, newSessionInput, practiceInput, sessionOfSquad } from '#server/session-input'
+import { newSessionOf, problemsOfChangedSession, problemsOfNewSession } from '#server/new-session'
+import {
+  changeSessionInput,
+  matchInput,
+  newSessionInput,
+  practiceInput,
+  sessionOfSquad,
+} from '#server/session-input'
 import { bringBookUpToDate, openForWriting } from '#server/session-writing'
 import { whyNotWritable } from '#server/why-not-writable'
 import { decideMatchWriting, saveMatchWriting } from '#server/write-match'
@@ -40,6 +47,35 @@ export const enterSession = action(newSessionInput, (viewer, input) =>
     const { today } = await loadClubDay(tx, by.at)
     const page = `/squads/${input.squadId}/sessions/${session.id}`
     return goTo(whyNotWritable(session, today) ? page : `${page}/write`)
+  }),
+)
+
+/** Title, time and place of a session, and of one that nobody has written or tapped its day. */
+export const changeWhenAndWhere = action(changeSessionInput, (viewer, input) =>
+  inClub(viewer.clubId, async (tx) => {
+    const session = await openForWriting(tx, viewer, input)
+    const days = { squadId: input.squadId, from: input.day, to: input.day }
+    const ofDay = await listSessions(tx, { ...days, kind: session.kind, withCancelled: false })
+    const seasons = [await findSeasonOn(tx, session.day), await findSeasonOn(tx, input.day)]
+    const problems = problemsOfChangedSession(input, {
+      session,
+      isInSeason: seasons[0]?.id === seasons[1]?.id,
+      hasTaps: (await countPitchEvents(tx, [session.id])).has(session.id),
+      others: ofDay.filter(({ id }) => id !== session.id),
+    })
+    if (problems.length > 0) return refuse(...problems)
+    const { day, title, startsAt, place } = input
+    await changeSession(tx, session.id, { day, title, startsAt, place })
+    const by = { personId: viewer.personId, at: new Date() }
+    const detail = { from: session.day, to: day }
+    await recordAudit(tx, {
+      action: 'changeSession',
+      objectKind: 'session',
+      objectId: session.id,
+      detail,
+      by,
+    })
+    return saved('Saved.')
   }),
 )
 

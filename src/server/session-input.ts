@@ -136,12 +136,17 @@ const wholeMinutes = (least: number, most: number) =>
     .max(most, `write at most ${most} minutes`)
 
 /** The form of a new practice or match. */
-export const newSessionInput = z.object({
-  squadId: z.uuid(),
+/** When and where a session is held, and what it is called. */
+const whenAndWhere = {
   day: z.string().refine(isDay, 'write a day of the calendar, such as 2026-03-31'),
   title: sessionTitle.default(''),
   place: z.string().trim().max(120, 'a place can be 120 letters at most').default(''),
   startsAt: optional(z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'write a time of day such as 17:30')),
+}
+
+export const newSessionInput = z.object({
+  squadId: z.uuid(),
+  ...whenAndWhere,
   lengthMinutes: optional(wholeMinutes(1, 600)),
   /** Who leads it; left out, whoever enters it. */
   ledById: optional(z.uuid('choose somebody of the list')),
@@ -160,3 +165,6 @@ export const newSessionInput = z.object({
 export type NewSessionInput = z.infer<typeof newSessionInput>
 
 export const sessionOfSquad = z.object({ squadId: z.uuid(), sessionId: z.uuid() })
+
+export const changeSessionInput = z.object({ squadId: z.uuid(), sessionId: z.uuid(), ...whenAndWhere })
+export type ChangeSessionInput = z.infer<typeof changeSessionInput>

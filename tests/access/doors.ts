@@ -107,6 +107,7 @@ export const doorsOfForms: Readonly<Record<string, Door>> = {
   changePerson: club('managePeople'),
   changePolicy: club('changePolicy'),
   changeProgramme: squad('changeProgramme'),
+  changeWhenAndWhere: squad('writeSession'),
   changeTheme: squad('changeProgramme'),
   checkFileAction: squad('importFiles'),
   chooseNewPassword: 'everybody',

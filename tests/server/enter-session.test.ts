@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest'
 import { listAccounts } from '#data/accounts'
 import { getSession, listSessions } from '#data/sessions'
-import { cancelWritten, enterSession as enterByForm } from '#server/session-actions'
+import { cancelWritten, changeWhenAndWhere, enterSession as enterByForm } from '#server/session-actions'
 import { redirectOf } from '../support/next-request'
 import { aClubForWriting, askAs, eventsNow, idle, otherCoachId, write } from '../support/writing-club'
 
@@ -116,6 +116,28 @@ describe('entering and cancelling', () => {
       problems: [{ message: 'This session is still to come: it can be written down from its day on.' }],
     })
     expect(await eventsNow(at)).toEqual([])
+  })
+
+  it('title, time and place can be changed; the day of what is written down stays', async () => {
+    const change = (typed: Record<string, string>) => {
+      const fields = new FormData()
+      const session = { squadId: at.club.squadId, sessionId: at.sessionId }
+      const asEntered = { day: '2026-09-08', title: '', startsAt: '', place: '' }
+      for (const [name, value] of Object.entries({ ...session, ...asEntered, ...typed }))
+        fields.set(name, value)
+      return changeWhenAndWhere(idle, fields)
+    }
+    const stands = () => at.club.run((tx) => getSession(tx, at.sessionId))
+    const moved = { day: '2026-09-09', title: 'Moved', startsAt: '17:30', place: 'Lower field' }
+    expect(await change(moved)).toMatchObject({ status: 'done' })
+    expect(await stands()).toMatchObject(moved)
+    expect(await change({ ...moved, day: '2031-02-20' })).toMatchObject({ problems: [{ path: 'day' }] })
+    await write(at)
+    expect(await change({ ...moved, day: '2026-09-10' })).toMatchObject({ problems: [{ path: 'day' }] })
+    expect(await change({ ...moved, place: 'Upper field' })).toMatchObject({ status: 'done' })
+    askAs(at.club, 'otherCoach')
+    expect(await change({ ...moved, title: 'Mine' })).toMatchObject({ status: 'refused' })
+    expect(await stands()).toMatchObject({ ...moved, place: 'Upper field' })
   })
 
   it('nothing can be written of a cancelled session', async () => {

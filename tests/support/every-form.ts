@@ -51,6 +51,7 @@ export function formsAbout(at: Things): Readonly<Record<string, object>> {
     },
     changeProgramme: { ...squad, termId: at.termId, [`share-${at.themeId}`]: '40' },
     changeTheme: { ...ofTheme, name: 'Pressing', parentId: '', asks: '' },
+    changeWhenAndWhere: { ...session, day, title: 'Moved', startsAt: '', place: '' },
     checkFileAction: { ...squad, ...roster },
     confirmPages: { ...squad, seen: [{ playerId: at.playerId, mark: 'x' }] },
     copyDesign: ofDesign,

@@ -1,12 +1,13 @@
 import type { Metadata } from 'next'
 import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
-import { cancelWritten } from '#server/session-actions'
+import { cancelWritten, changeWhenAndWhere } from '#server/session-actions'
 import { loadSessionPage } from '#server/session-views'
 import { getViewer } from '#server/viewer'
 import { formatDay } from '#ui/format-day'
 import { SessionBody } from '#ui/sessions/session-body'
 import { SessionLead } from '#ui/sessions/session-lead'
+import { WhenAndWhereForm } from '#ui/sessions/when-and-where-form'
 import { words } from '#ui/words'
 
 export const metadata: Metadata = { title: 'Practice or match' }
@@ -32,6 +33,13 @@ export default async function SessionPage({ params }: SessionPageProps) {
         spells={written.kind === 'match' ? written.match.spells : []}
         cancel={cancelWritten}
       />
+      {page.mayWrite && !session.isCancelled ? (
+        <WhenAndWhereForm
+          squadId={squadId}
+          session={{ ...session, isWritten: session.written !== 'notWritten' }}
+          send={changeWhenAndWhere}
+        />
+      ) : null}
     </Shell>
   )
 }
