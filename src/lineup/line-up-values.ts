@@ -1,5 +1,6 @@
 import { type FairLineUp, fairLineUp } from '#lineup/fair-line-up'
 import type { LineUpPlan, LineUpValues } from '#lineup/line-up'
+import { isPeriodRunning } from '#lineup/period-running'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { roomInLines } from '#lineup/room-in-lines'
 import { fieldLines } from '#match/format/line-wish'
@@ -75,6 +76,7 @@ function beyondRoomInLines(problem: LineUpProblem, plan: LineUpPlan, fair: FairL
 
 /** Players coming on inside periods, in all. */
 export function changesInside(problem: LineUpProblem, plan: LineUpPlan): number {
+  const isRunning = isPeriodRunning(problem)
   return problem.players.reduce(
     (sum, { running }, player) =>
       sum +
@@ -83,13 +85,8 @@ export function changesInside(problem: LineUpProblem, plan: LineUpPlan): number 
         const before = problem.windows[index - 1]
         if (before) return before.period === window.period && !plan[player]?.[index - 1]
         // A period that is running already: who is off then and on now comes on.
-        return !problem.hasStart && isRunning(problem) && running.line === null
+        return isRunning && running.line === null
       }).length,
     0,
   )
-}
-
-/** Whether the first window goes on with a period that has begun: somebody is on. */
-function isRunning(problem: LineUpProblem): boolean {
-  return problem.players.some(({ running }) => running.line !== null)
 }

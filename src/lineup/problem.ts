@@ -20,7 +20,10 @@ export type LineUpWindow = {
 /** What a player brings from earlier matches: fair share − share, so what it is still due; negative: it had more. */
 export type Owed = { readonly playSeconds: number; readonly keepSeconds: number; readonly starts: number }
 
-/** How a player stands as the first window begins; all nothing at the first kick-off. */
+/**
+ * How a player stands as the first window begins; all nothing at the first kick-off. At a later one the line is that at
+ * the end of the period before, and the seconds are 0: so a period is running where anybody's are more.
+ */
 export type RunningSpell = {
   readonly line: Line | null
   /** Time on, or off, without a change up to the first window, inside its period. */
