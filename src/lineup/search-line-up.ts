@@ -1,0 +1,90 @@
+import type { Chance } from '#common/chance'
+import { rowFields, rowLength } from '#lineup/row-values'
+import { drawSwap, type Swap, type SwapBoard } from '#lineup/swap-search'
+
+/**
+ * What a step of each field weighs while the search is still loose: broken rules far above promises, those above
+ * minutes, and so on down, so that a falling temperature settles them in their order.
+ */
+const weights = new Float64Array(rowLength)
+weights[rowFields.broken] = 3e6
+weights[rowFields.promise] = 1e4
+weights[rowFields.minutes] = 1
+weights[rowFields.goal] = 2e-4
+weights[rowFields.starts] = 10
+weights[rowFields.lines] = 5e-3
+weights[rowFields.changes] = 0.1
+weights[rowFields.moves] = 5e-3
+
+const hottest = 1e5
+const coldest = 3e-3
+
+/** Simulated annealing by swaps, a fixed number of steps; leaves the board at the best that was met. */
+export function annealLineUp(swaps: SwapBoard, run: { readonly steps: number; readonly chance: Chance }) {
+  const { board } = swaps
+  const cooling = (coldest / hottest) ** (1 / run.steps)
+  let temperature = hottest
+  let cost = weighed(swaps.total())
+  let best = cost
+  let bestPlaces = board.places.slice()
+  for (let step = 0; step < run.steps; step += 1) {
+    temperature *= cooling
+    const swap = drawSwap(board, run.chance)
+    if (!swaps.mayTry(swap)) continue
+    const more = weighed(swaps.tryOut(swap))
+    if (more > 0 && run.chance() >= Math.exp(-more / temperature)) {
+      swaps.undo(swap)
+      continue
+    }
+    swaps.keep(swap)
+    cost += more
+    if (cost < best - 1e-9) {
+      best = cost
+      bestPlaces = board.places.slice()
+    }
+  }
+  board.places.set(bestPlaces)
+}
+
+/** Takes every swap that is better goal by goal until none is; a fixed number of tries at most. */
+export function settleLineUp(swaps: SwapBoard, mostTries: number) {
+  const { playerCount, windowCount, period } = swaps.board
+  let tries = 0
+  let isBetter = true
+  while (isBetter) {
+    isBetter = false
+    for (let first = 0; first < windowCount; first += 1) {
+      for (let last = first; last < windowCount && period[last] === period[first]; last += 1) {
+        for (let one = 0; one < playerCount; one += 1) {
+          for (let other = one + 1; other < playerCount; other += 1) {
+            const swap: Swap = { one, other, first, last }
+            if (!swaps.mayTry(swap)) continue
+            tries += 1
+            if (tries > mostTries) return
+            if (isLess(swaps.tryOut(swap))) {
+              swaps.keep(swap)
+              isBetter = true
+            } else swaps.undo(swap)
+          }
+        }
+      }
+    }
+  }
+}
+
+function weighed(fields: Float64Array): number {
+  let sum = 0
+  for (let field = 0; field < rowLength; field += 1)
+    sum += (weights[field] as number) * (fields[field] as number)
+  return sum
+}
+
+/** Whether a change betters the first goal that it touches; comings on have no goal of their own. */
+function isLess(change: Float64Array): boolean {
+  for (let field = 0; field < rowFields.comings; field += 1) {
+    const more = change[field] as number
+    if (more < -1e-7) return true
+    if (more > 1e-7) return false
+  }
+  return false
+}
