@@ -73,7 +73,9 @@ const requestFields = {
   rules,
   leastShare: z.number().min(0).max(1).nullable(),
   apart: pairs,
+  mayMeet: pairs.optional(),
   together: pairs,
+  isAfresh: z.boolean().optional(),
   locks: z.array(lock).max(planLimits.locks),
 }
 

@@ -52,8 +52,12 @@ export type MatchPlan = {
   readonly leastShare: number | null
   /** Never on at the same time. For coaches' eyes only. */
   readonly apart: readonly (readonly [PlayerId, PlayerId])[]
+  /** Kept apart on this day otherwise; the coach lets them meet in this match. */
+  readonly mayMeet?: readonly (readonly [PlayerId, PlayerId])[]
   readonly together: readonly (readonly [PlayerId, PlayerId])[]
   readonly locks: readonly MatchLock[]
+  /** What is owed from earlier matches is left out on purpose: everybody's is nothing. */
+  readonly isAfresh?: boolean
   /** In the order of the players, each in order of time. */
   readonly spells: readonly PlannedSpell[]
   readonly proof: {
