@@ -1,5 +1,7 @@
 import type { Seconds } from '#common/time'
+import { leastWherePossible } from '#lineup/least-where-possible'
 import type { MatchPlanPlayer, MatchPlanRequest } from '#lineup/match-plan'
+import { placesFor, placesInAll } from '#lineup/places-for'
 import {
   type FixedPlace,
   type LineUpPlayer,
@@ -9,9 +11,13 @@ import {
 } from '#lineup/problem'
 import { leastSecondsOf } from '#match/format/least-seconds'
 
-/** A plan that is asked for, as the problem that is solved: windows between the marks, pairs and locks as places in lists. */
+/**
+ * A plan that is asked for, as the problem that is solved: windows between the marks, pairs and locks as places in lists.
+ * Where some come late or leave early and fewer are there than places, that many play; where there are never enough, the
+ * places stay, and that is a clash.
+ */
 export function problemOfMatch(request: MatchPlanRequest): LineUpProblem {
-  const windows = windowsOfMatch(request)
+  const windows = windowsWithEnough(request)
   const placeOf = new Map(request.players.map(({ playerId }, index) => [playerId, index]))
   const pairsOf = (pairs: MatchPlanRequest['apart']) =>
     pairs.flatMap(([one, other]): [number, number][] => {
@@ -20,7 +26,11 @@ export function problemOfMatch(request: MatchPlanRequest): LineUpProblem {
     })
   return {
     windows,
-    players: request.players.map((player) => playerOf(request, player, windows)),
+    players: withPossiblePromises(
+      request,
+      windows,
+      request.players.map((player) => playerOf(request, player, windows)),
+    ),
     rules: request.format.changesAtBreaksOnly ? { ...request.rules, mostChanges: 0 } : request.rules,
     apart: pairsOf(request.apart),
     together: pairsOf(request.together),
@@ -67,6 +77,39 @@ export function windowsOfMatch(
   })
 }
 
+function windowsWithEnough(request: MatchPlanRequest): readonly LineUpWindow[] {
+  const windows = windowsOfMatch(request)
+  if (request.players.length < placesInAll(request.places)) return windows
+  return windows.map((window) => {
+    const there = request.players.filter((player) => isThereFor(player, window)).length
+    return { ...window, places: placesFor(window.places, there) }
+  })
+}
+
+function isThereFor({ from, to }: MatchPlanPlayer, { start, end }: LineUpWindow): boolean {
+  return from <= start && (to === null || end <= to)
+}
+
+/** What a format promises only where the numbers allow it, cut down to what all can have. */
+function withPossiblePromises(
+  { format }: MatchPlanRequest,
+  windows: readonly LineUpWindow[],
+  players: readonly LineUpPlayer[],
+): readonly LineUpPlayer[] {
+  if (!format.leastTime.wherePossible) return players
+  const least = leastWherePossible(
+    players.map(({ leastSeconds }) => leastSeconds),
+    {
+      capacity: windows.reduce(
+        (sum, window) => sum + placesInAll(window.places) * (window.end - window.start),
+        0,
+      ),
+      periodSeconds: format.leastTime.periods === null ? null : Math.max(1, ...format.periodSeconds),
+    },
+  )
+  return players.map((player, index) => ({ ...player, leastSeconds: least[index] ?? 0 }))
+}
+
 function playerOf(
   request: MatchPlanRequest,
   player: MatchPlanPlayer,
@@ -75,7 +118,7 @@ function playerOf(
   const { format, leastShare } = request
   const whole = windows.at(-1)?.end ?? 0
   const to = player.to ?? whole
-  const isThere = windows.map(({ start, end }) => player.from <= start && end <= to)
+  const isThere = windows.map((window) => isThereFor(player, window))
   const secondsThere = windows.reduce(
     (sum, { start, end }, index) => (isThere[index] ? sum + end - start : sum),
     0,
