@@ -1,0 +1,30 @@
+import 'server-only'
+import { groupBy } from '#common/group-by'
+import { isId } from '#data/ids'
+import type { ClubTx } from '#data/in-club'
+import { type FieldLine, fieldLines, type LineWishes, noWishes } from '#match/format/line-wish'
+import type { PlayerId } from '#squad/player'
+
+/** What was said of lines, by player; whoever is not in the map has said nothing. */
+export async function listLineWishes(
+  tx: ClubTx,
+  playerIds: readonly PlayerId[],
+): Promise<ReadonlyMap<PlayerId, LineWishes>> {
+  const rows = await tx.db.lineWish.findMany({
+    where: { clubId: tx.clubId, playerId: { in: playerIds.filter(isId) } },
+    select: { playerId: true, line: true, wish: true },
+  })
+  return new Map(
+    [...groupBy(rows, ({ playerId }) => playerId)].map(([playerId, own]) => [
+      playerId,
+      own.reduce<LineWishes>(
+        (wishes, { line, wish }) => (isFieldLine(line) ? { ...wishes, [line]: wish } : wishes),
+        noWishes,
+      ),
+    ]),
+  )
+}
+
+function isFieldLine(line: string): line is FieldLine {
+  return fieldLines.some((own) => own === line)
+}
