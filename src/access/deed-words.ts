@@ -11,6 +11,7 @@ export const deedWords = {
   addPlayer: 'added the player {thing}',
   changePlayer: 'changed what stands of {thing}',
   changeKeeps: 'changed whether {thing} may be put in goal',
+  changeLines: 'changed which lines {thing} likes or is learning',
   changeMembership: 'changed the days of {thing} in a squad',
   agree: 'wrote down what was agreed with {thing}',
   endAgreement: 'ended what was agreed with {thing}',

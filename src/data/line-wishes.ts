@@ -25,6 +25,19 @@ export async function listLineWishes(
   )
 }
 
+/** Puts what is said of a player's lines in the place of what was said before; an open line keeps no row. */
+export async function setLineWishes(
+  tx: ClubTx,
+  { playerId, wishes }: { readonly playerId: PlayerId; readonly wishes: LineWishes },
+): Promise<void> {
+  await tx.db.lineWish.deleteMany({ where: { clubId: tx.clubId, playerId } })
+  const said = fieldLines.flatMap((line) => {
+    const wish = wishes[line]
+    return wish === 'open' ? [] : [{ clubId: tx.clubId, playerId, line, wish }]
+  })
+  await tx.db.lineWish.createMany({ data: said })
+}
+
 function isFieldLine(line: string): line is FieldLine {
   return fieldLines.some((own) => own === line)
 }

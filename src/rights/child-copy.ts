@@ -39,6 +39,7 @@ export type ChildCopy = {
     readonly withholdsComing: boolean
   }[]
   readonly keepsGoal: readonly { readonly day: Day; readonly may: boolean; readonly recordedAt: string }[]
+  readonly lines: readonly { readonly line: string; readonly said: 'likes' | 'learning' | 'notYet' }[]
   readonly register: readonly (At & {
     readonly state: string
     readonly from: number
@@ -183,6 +184,8 @@ export const aboutParts: Readonly<Record<Exclude<keyof ChildCopy, 'format' | 'ma
   guardians:
     'Parents and carers whom the club has written down. In a copy for one of them, the others are left out.',
   keepsGoal: 'From which day on the child may be put in goal or asks not to be.',
+  lines:
+    'What was said of lines in matches: that the child likes one, is learning it, or is not to be put there yet.',
   register: 'Who was there: from and to in seconds from the start. A line that was corrected says when.',
   turns: 'Every ball or short game the child had a place in, with its own place only.',
   passed: 'Turns it was offered and passed.',

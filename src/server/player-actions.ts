@@ -3,6 +3,7 @@
 import { action } from '#server/action'
 import { addPlayerOf } from '#server/add-player'
 import { agreeOf, endAgreementOf } from '#server/agree'
+import { changeLinesOf } from '#server/change-lines'
 import { changeMembershipOf } from '#server/change-membership'
 import { changeAboutPlayerOf, changeKeepsOf } from '#server/change-player'
 import {
@@ -10,6 +11,7 @@ import {
   agreementInput,
   endAgreementInput,
   keepsInput,
+  linesInput,
   membershipInput,
   newPlayerInput,
 } from '#server/player-input'
@@ -24,6 +26,9 @@ export const changeAboutPlayer = action(aboutPlayerInput, (viewer, input) =>
 
 /** Whether a player may be put in goal, from a day on. */
 export const changeKeeps = action(keepsInput, (viewer, input) => changeKeepsOf(viewer, input))
+
+/** Which lines a player likes, is learning, or is not to be put in yet. */
+export const changeLines = action(linesInput, (viewer, input) => changeLinesOf(viewer, input))
 
 /** From when to when a player belongs to the squad. */
 export const changeMembership = action(membershipInput, (viewer, input) => changeMembershipOf(viewer, input))

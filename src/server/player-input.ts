@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { isDay } from '#common/time'
 import { nameProblem } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
+import { lineWishes } from '#match/format/line-wish'
 
 /** A year typed too short is a day of antiquity, and would pass for one. */
 const earliestDay = '1990-01-01'
@@ -45,6 +46,11 @@ export type AboutPlayerInput = z.infer<typeof aboutPlayerInput>
 
 export const keepsInput = z.object({ ...ofPlayer, keeps: yesOrNo, day })
 export type KeepsInput = z.infer<typeof keepsInput>
+
+const wish = z.enum(lineWishes, 'choose one of the four')
+
+export const linesInput = z.object({ ...ofPlayer, back: wish, middle: wish, forward: wish })
+export type LinesInput = z.infer<typeof linesInput>
 
 /** `heldFrom`: the first day of the membership that is changed; empty for a new one. */
 export const membershipInput = z.object({

@@ -10,6 +10,7 @@ import { listErasedIds } from '#data/erasures'
 import { type FlagState, listFlagStates } from '#data/flag-states'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listKeepsChanges } from '#data/keeps-changes'
+import { listLineWishes } from '#data/line-wishes'
 import { listMemberships, listMembershipsOf, listSquadIdsOf } from '#data/memberships'
 import { getPlayer, listSquadPlayers } from '#data/players'
 import { listThemes } from '#data/themes'
@@ -27,6 +28,7 @@ import { standingSums } from '#fairness/book/standing-sums'
 import { subjectNames, type ToldFlag, tellFlag } from '#fairness/book/told-flag'
 import { countWritten, type WrittenCount } from '#fairness/book/written-count'
 import { emptyStanding, type SessionKind, type StandingInput, standingsNow } from '#fairness/standing'
+import { type LineWishes, noWishes } from '#match/format/line-wish'
 import { squadsToday } from '#server/open-player'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { recordLook } from '#server/record-look'
@@ -53,6 +55,7 @@ export type PlayerSettings = {
   readonly name: string
   readonly keeps: boolean
   readonly wantsToKeep: boolean
+  readonly wishes: LineWishes
   readonly keepsChanges: readonly KeepsChange[]
   /** In this squad, in order of time. */
   readonly memberships: readonly Membership[]
@@ -149,6 +152,7 @@ async function loadSettings(
     name,
     keeps,
     wantsToKeep,
+    wishes: (await listLineWishes(tx, [playerId])).get(playerId) ?? noWishes,
     keepsChanges: await listKeepsChanges(tx, [playerId]),
     memberships: all.filter((one) => one.squadId === squadId),
     today,

@@ -101,6 +101,7 @@ export const doorsOfForms: Readonly<Record<string, Door>> = {
   changeClubRights: club('answerRequests'),
   changeDesign: squad('changeDesign'),
   changeKeeps: squad('changePlayer'),
+  changeLines: squad('changePlayer'),
   changeMembership: squad('changePlayer'),
   changeOwnAddress: 'signedIn',
   changeOwnPassword: 'signedIn',

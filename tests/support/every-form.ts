@@ -42,6 +42,7 @@ export function formsAbout(at: Things): Readonly<Record<string, object>> {
     changeClubRights: { retentionMonths: '1', askWhom: '', holidays: '' },
     changeDesign: { ...ofDesign, ...design, version },
     changeKeeps: { ...player, keeps: 'no', day },
+    changeLines: { ...player, back: 'likes', middle: 'open', forward: 'notYet' },
     changeMembership: { ...player, heldFrom: '2025-09-01', firstDay: '2025-09-01', lastDay: day },
     changePerson: { ...person, name: 'Nobody Atall', role: 'coach', email: '' },
     changePolicy: {

@@ -7,7 +7,7 @@ import type { PlayerId } from '#squad/player'
 
 type Part = Pick<
   ChildCopy,
-  'child' | 'asGuest' | 'squads' | 'guardians' | 'keepsGoal' | 'agreements' | 'pairs' | 'links'
+  'child' | 'asGuest' | 'squads' | 'guardians' | 'keepsGoal' | 'lines' | 'agreements' | 'pairs' | 'links'
 >
 
 /** Who a child is to the club. `forId`: the guardian the copy is for, who does not read who the others are. */
@@ -30,6 +30,7 @@ export async function loadChildPart(
     orderBy: { recordedAt: 'asc' },
   })
   const keeps = await db.keepsChange.findMany({ where: { clubId, playerId }, orderBy: { seq: 'asc' } })
+  const lines = await db.lineWish.findMany({ where: { clubId, playerId }, orderBy: { line: 'asc' } })
   const agreements = await db.adjustment.findMany({
     where: { clubId, playerId },
     orderBy: { firstDay: 'asc' },
@@ -70,6 +71,7 @@ export async function loadChildPart(
       may: one.keeps,
       recordedAt: instant(one.recordedAt),
     })),
+    lines: lines.map(({ line, wish }) => ({ line, said: wish })),
     agreements: agreements.map(({ kind, dueShare, firstDay, lastDay }) => ({
       kind,
       partOfEvenShare: dueShare,

@@ -1,4 +1,5 @@
 import type { Day } from '#common/time'
+import type { LineWishes } from '#match/format/line-wish'
 import type { KeepsChange } from '#squad/keeps-change'
 import type { SendForm } from '#ui/entry/send-form'
 import { Details } from '#ui/page/details'
@@ -7,11 +8,13 @@ import { AboutForm } from '#ui/player/about-form'
 import type { Agreed } from '#ui/player/agreed-list'
 import { AgreeForm, EndAgreementForm } from '#ui/player/agreement-forms'
 import { KeepsForm } from '#ui/player/keeps-form'
+import { LinesForm } from '#ui/player/lines-form'
+import { linesSaid } from '#ui/player/lines-said'
 import { MembershipForm } from '#ui/player/membership-form'
 import { keepsLines, memberText } from '#ui/player/setting-words'
 
 export type PlayerSends = Readonly<
-  Record<'about' | 'keeps' | 'membership' | 'agree' | 'endAgreement', SendForm>
+  Record<'about' | 'keeps' | 'lines' | 'membership' | 'agree' | 'endAgreement', SendForm>
 >
 
 type PlayerSettingsProps = {
@@ -20,6 +23,7 @@ type PlayerSettingsProps = {
   readonly name: string
   readonly keeps: boolean
   readonly wantsToKeep: boolean
+  readonly wishes: LineWishes
   readonly keepsChanges: readonly KeepsChange[]
   readonly memberships: readonly { readonly firstDay: Day; readonly lastDay: Day | null }[]
   readonly today: Day
@@ -30,7 +34,7 @@ type PlayerSettingsProps = {
 
 /** How the player stands, and what its coaches can set. */
 export function PlayerSettings(props: PlayerSettingsProps) {
-  const { keeps, wantsToKeep, keepsChanges, memberships, today } = props
+  const { keeps, wantsToKeep, wishes, keepsChanges, memberships, today } = props
   return (
     <section className="no-print">
       <SectionTitle>In the squad</SectionTitle>
@@ -42,6 +46,9 @@ export function PlayerSettings(props: PlayerSettingsProps) {
           <li key={line}>{line}</li>
         ))}
         {wantsToKeep ? <li>Asks to keep goal.</li> : null}
+        {linesSaid(wishes).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
       </ul>
       <h3 className="mt-4 font-semibold">Change</h3>
       {props.mayChangePlayer ? (
@@ -59,12 +66,15 @@ export function PlayerSettings(props: PlayerSettingsProps) {
   )
 }
 
-function OfThePlayer({ name, keeps, wantsToKeep, today, sends, ...of }: PlayerSettingsProps) {
+function OfThePlayer({ name, keeps, wantsToKeep, wishes, today, sends, ...of }: PlayerSettingsProps) {
   const { squadId, playerId } = of
   return (
     <>
       <Details summary="May be put in goal, or asks not to be">
         <KeepsForm of={{ squadId, playerId }} keeps={keeps} today={today} send={sends.keeps} />
+      </Details>
+      <Details summary="Lines in matches: likes, is learning, not yet">
+        <LinesForm of={{ squadId, playerId }} wishes={wishes} send={sends.lines} />
       </Details>
       <Details summary="Name, and asking to keep goal">
         <AboutForm of={{ squadId, playerId }} name={name} wantsToKeep={wantsToKeep} send={sends.about} />

@@ -11,6 +11,7 @@ const parts: readonly (readonly [name: PartName, title: string])[] = [
   ['squads', 'Squads'],
   ['guardians', 'Parents and carers'],
   ['keepsGoal', 'Goal, yes or no'],
+  ['lines', 'Lines in matches'],
   ['agreements', 'Agreed with the family'],
   ['pairs', 'Apart or together'],
   ['register', 'Who was there'],

@@ -1,7 +1,14 @@
 import type { Metadata } from 'next'
 import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
-import { agree, changeAboutPlayer, changeKeeps, changeMembership, endAgreement } from '#server/player-actions'
+import {
+  agree,
+  changeAboutPlayer,
+  changeKeeps,
+  changeLines,
+  changeMembership,
+  endAgreement,
+} from '#server/player-actions'
 import { loadPlayerBook } from '#server/player-views'
 import { getViewer } from '#server/viewer'
 import { WrittenLine } from '#ui/book/written-line'
@@ -23,6 +30,7 @@ type PlayerPageProps = {
 const sends = {
   about: changeAboutPlayer,
   keeps: changeKeeps,
+  lines: changeLines,
   membership: changeMembership,
   agree,
   endAgreement,
