@@ -7,8 +7,11 @@ import type { ClubTx } from '#data/in-club'
 import { insertRows } from '#data/insert-rows'
 import { lockSession } from '#data/sessions'
 import { sql } from '#data/sql'
+import { matchDeedShape } from '#exchange/match-deed-json'
 import { deedShape } from '#exchange/pitch-json'
-import type { PitchEvent } from '#pitch/pitch-event'
+import type { Deed, PitchEvent } from '#pitch/pitch-event'
+import type { MatchDeed } from '#touchline/match-deed'
+import type { TappedEvent } from '#touchline/tapped-event'
 
 /** Whose hand tapped: a person of the club, or a helper with a pass. */
 export type PitchHand = {
@@ -17,9 +20,9 @@ export type PitchHand = {
   readonly at: Date
 }
 
-export type PitchEvents = {
+export type PitchEvents<Done = Deed> = {
   /** In the order of their arrival. */
-  readonly events: readonly PitchEvent[]
+  readonly events: readonly PitchEvent<Done>[]
   /** The place of the last of them in that order; where there are none, what was asked for. */
   readonly cursor: number
 }
@@ -29,19 +32,33 @@ const columns = { id: true, deviceId: true, at: true, seq: true, deed: true } as
 /** A phone in somebody's hand. What another hand sent in the name of the same phone is not its own. */
 export type PhoneInHand = Omit<PitchHand, 'at'> & { readonly deviceId: string }
 
+type Asked = {
+  readonly sessionId: string
+  /** A place in the order of arrival. */
+  readonly after?: number
+  /** But for what this phone sent itself. */
+  readonly notFrom?: PhoneInHand | null
+}
+
+/** What was tapped in a practice. */
+export function listPitchEvents(tx: ClubTx, asked: Asked): Promise<PitchEvents> {
+  return listTapped(tx, deedShape, asked)
+}
+
+/** What was tapped beside a match. */
+export function listMatchEvents(tx: ClubTx, asked: Asked): Promise<PitchEvents<MatchDeed>> {
+  return listTapped(tx, matchDeedShape, asked)
+}
+
 /**
- * What was tapped in a practice, behind a place in the order of arrival, but for what one phone sent itself. A guest's
- * name stands with the player it became, not in what was tapped, which nobody can take back: here it is put in again, as
- * it is kept now.
+ * A guest's name stands with the player it became, not in what was tapped, which nobody can take back: here it is put in
+ * again, as it is kept now.
  */
-export async function listPitchEvents(
+async function listTapped<Done>(
   tx: ClubTx,
-  {
-    sessionId,
-    after = 0,
-    notFrom = null,
-  }: { readonly sessionId: string; readonly after?: number; readonly notFrom?: PhoneInHand | null },
-): Promise<PitchEvents> {
+  shape: z.ZodType<Done>,
+  { sessionId, after = 0, notFrom = null }: Asked,
+): Promise<PitchEvents<Done>> {
   if (!isId(sessionId)) return { events: [], cursor: after }
   const rows = await tx.db.pitchEvent.findMany({
     where: { clubId: tx.clubId, sessionId, seq: { gt: after } },
@@ -56,7 +73,7 @@ export async function listPitchEvents(
   )
   const names = await namesOfGuests(tx, others)
   return {
-    events: others.map((row) => toEvent(row, names)),
+    events: others.map((row) => toEvent(row, { shape, names })),
     cursor: rows.at(-1)?.seq ?? after,
   }
 }
@@ -69,10 +86,13 @@ type Row = {
   readonly deed: unknown
 }
 
-function toEvent({ id, deviceId, at, deed }: Row, names: ReadonlyMap<string, string>): PitchEvent {
+function toEvent<Done>(
+  { id, deviceId, at, deed }: Row,
+  { shape, names }: { readonly shape: z.ZodType<Done>; readonly names: ReadonlyMap<string, string> },
+): PitchEvent<Done> {
   const guestId = guestIdOf(deed)
   const whole = guestId === null ? deed : { ...(deed as object), name: names.get(guestId) ?? 'Guest' }
-  return { id, deviceId, at: at.getTime(), deed: deedShape.parse(whole) }
+  return { id, deviceId, at: at.getTime(), deed: shape.parse(whole) }
 }
 
 function guestIdOf(deed: unknown): string | null {
@@ -91,8 +111,8 @@ async function namesOfGuests(tx: ClubTx, rows: readonly Row[]): Promise<Readonly
 }
 
 /** How events met what is there already; each of those asked about stands in one of the lists. */
-export type MetEvents = {
-  readonly fresh: readonly PitchEvent[]
+export type MetEvents<Event extends TappedEvent> = {
+  readonly fresh: readonly Event[]
   /** There already, just so: sent again by a phone that never heard that they had arrived. */
   readonly known: readonly string[]
   /** There already under the same id with another content. */
@@ -106,10 +126,10 @@ export type MetEvents = {
  * the order of arrival become seen in that order, and a cursor never passes one over.
  * @throws AppError `notFound` when the session is not there.
  */
-export async function meetPitchEvents(
+export async function meetPitchEvents<Event extends TappedEvent>(
   tx: ClubTx,
-  { sessionId, events }: { readonly sessionId: string; readonly events: readonly PitchEvent[] },
-): Promise<MetEvents> {
+  { sessionId, events }: { readonly sessionId: string; readonly events: readonly Event[] },
+): Promise<MetEvents<Event>> {
   await lockSession(tx, sessionId)
   const rows = await tx.db.pitchEvent.findMany({
     where: { clubId: tx.clubId, id: { in: events.map(({ id }) => id) } },
@@ -117,7 +137,7 @@ export async function meetPitchEvents(
   })
   const contents = new Map(rows.map((row) => [row.id, contentOf({ ...row, at: row.at.getTime() })]))
   const own = new Set(rows.filter((row) => row.sessionId === sessionId).map(({ id }) => id))
-  const [fresh, known, clashing]: [PitchEvent[], Set<string>, Set<string>] = [[], new Set(), new Set()]
+  const [fresh, known, clashing]: [Event[], Set<string>, Set<string>] = [[], new Set(), new Set()]
   for (const event of events) {
     const there = contents.get(event.id)
     if (!there) {
@@ -156,7 +176,7 @@ export async function recordPitchEvents(
     by,
   }: {
     readonly sessionId: string
-    readonly events: readonly PitchEvent[]
+    readonly events: readonly TappedEvent[]
     readonly lastSeq: number
     readonly by: PitchHand
   },

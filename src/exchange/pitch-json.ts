@@ -27,8 +27,8 @@ export const pitchLimits = {
 } as const
 
 /** In the order of #pitch/pitch-event. Lower case, so that one id has one spelling. */
-const uuid = z.uuid().toLowerCase()
-const playerId = z.uuid().toLowerCase()
+export const lowerUuid = z.uuid().toLowerCase()
+const playerId = lowerUuid
 const turnPlace = z
   .int()
   .min(0)
@@ -53,7 +53,7 @@ const areaEnding: z.ZodType<AreaEnding> = z.strictObject({
 })
 
 /** As the book takes a name; a phone's own spaces go. */
-const guestName = z
+export const guestName = z
   .string()
   .max(1000)
   .transform(tidyName)
@@ -79,10 +79,10 @@ const shapes = {
   }),
   roundDone: z.strictObject({ kind: z.literal('roundDone'), round: roundPlace, turns }),
   turnStart: z.strictObject({ kind: z.literal('turnStart'), turn: turnPlace, stations: stationsShape }),
-  change: z.strictObject({ kind: z.literal('change'), start: uuid, stations: stationsShape }),
+  change: z.strictObject({ kind: z.literal('change'), start: lowerUuid, stations: stationsShape }),
   turnEnd: z.strictObject({
     kind: z.literal('turnEnd'),
-    start: uuid,
+    start: lowerUuid,
     endings: z.array(areaEnding).max(practiceLimits.areas),
   }),
   points: z.strictObject({ kind: z.literal('points'), round: roundPlace, side, points: pointsOfRound }),
@@ -111,7 +111,7 @@ const shapes = {
       .optional(),
   }),
   stop: z.strictObject({ kind: z.literal('stop') }),
-  undo: z.strictObject({ kind: z.literal('undo'), undoes: uuid, secondAnswer: z.boolean().optional() }),
+  undo: z.strictObject({ kind: z.literal('undo'), undoes: lowerUuid, secondAnswer: z.boolean().optional() }),
 } satisfies { readonly [Kind in Deed['kind']]: z.ZodType<Extract<Deed, { kind: Kind }>> }
 
 /** A deed by its form alone, as a phone sends it and as the database keeps it. */
@@ -133,7 +133,7 @@ export const deedShape: z.ZodType<Deed> = z.discriminatedUnion('kind', [
 ])
 
 /** Milliseconds since 1970 that a phone's clock may show: from 1970 to the end of 2099. */
-const epochMs = z
+export const epochMs = z
   .int()
   .min(0)
   .max(Date.UTC(2100, 0, 1) - 1)
@@ -141,50 +141,62 @@ const epochMs = z
 /** One event of a batch, by its form alone. */
 export const pitchEventShape: z.ZodType<PitchEvent> = z.strictObject({
   id: z.uuid({ version: 'v7' }).toLowerCase(),
-  deviceId: uuid,
+  deviceId: lowerUuid,
   at: epochMs,
   deed: deedShape,
 })
 
 /** What comes around the events; they themselves are read one by one, so that a bad one does not block the others. */
 const batchShape = z.strictObject({
-  deviceId: uuid,
+  deviceId: lowerUuid,
   cursor: z.int().min(0),
   events: z.array(z.unknown()).max(pitchLimits.events),
 })
 
-/** A batch whose events are each either read or refused in a sentence; `id` null: not even an id could be read. */
-export type ReadBatch = {
+/** A batch whose events are still to be read, by what may be tapped in the session. */
+export type SentBatch = {
   readonly deviceId: string
   readonly cursor: number
-  readonly events: readonly PitchEvent[]
-  readonly refused: readonly { readonly id: string | null; readonly why: string }[]
+  readonly events: readonly unknown[]
 }
 
-/** Reads the body of a batch. Problems: the batch as a whole cannot be read, and nothing of it counts. */
+/** Events that are each either read or refused in a sentence; `id` empty: not even an id could be read. */
+export type ReadEvents<Event> = {
+  readonly events: readonly Event[]
+  readonly refused: readonly { readonly id: string; readonly why: string }[]
+}
+
+/** Reads what comes around the events. Problems: the batch as a whole cannot be read, and nothing of it counts. */
 export function readBatch(
   body: unknown,
 ):
-  | { readonly ok: true; readonly batch: ReadBatch }
+  | { readonly ok: true; readonly batch: SentBatch }
   | { readonly ok: false; readonly problems: readonly Problem[] } {
   const { value, problems } = readShape(batchShape, body, [])
-  if (!value) return { ok: false, problems }
-  const events: PitchEvent[] = []
-  const refused: { id: string | null; why: string }[] = []
-  for (const [index, sent] of value.events.entries()) {
-    const read = readShape(pitchEventShape, sent, ['events', index])
+  return value ? { ok: true, batch: value } : { ok: false, problems }
+}
+
+/** Reads the events of a batch one by one. */
+export function readEvents<Event extends { readonly deed: unknown }>(
+  shape: z.ZodType<Event>,
+  sent: readonly unknown[],
+): ReadEvents<Event> {
+  const events: Event[] = []
+  const refused: { id: string; why: string }[] = []
+  for (const [index, one] of sent.entries()) {
+    const read = readShape(shape, one, ['events', index])
     const why = read.value ? whyNotKept(read.value.deed) : sentenceOf(read.problems)
     if (read.value && why === null) events.push(read.value)
-    else refused.push({ id: idOf(sent), why: why ?? '' })
+    else refused.push({ id: idOf(one), why: why ?? '' })
   }
-  return { ok: true, batch: { deviceId: value.deviceId, cursor: value.cursor, events, refused } }
+  return { events, refused }
 }
 
 const tooLong = `This is longer than anything that happens at a pitch: at most ${pitchLimits.deedBytes} bytes are kept.`
 const noText = 'A text in this holds a character that no text has and that cannot be kept. Tap it again.'
 
 /** Why the database would not keep a deed of the right form; null when it would. */
-function whyNotKept(deed: Deed): string | null {
+function whyNotKept(deed: unknown): string | null {
   const text = JSON.stringify(deed)
   if (new TextEncoder().encode(text).length > pitchLimits.deedBytes) return tooLong
   let isText = true
@@ -202,7 +214,7 @@ function sentenceOf(problems: readonly Problem[]): string {
   return `The book cannot read this: ${told.join('; ')}.`
 }
 
-function idOf(sent: unknown): string | null {
+function idOf(sent: unknown): string {
   const id = sent && typeof sent === 'object' && 'id' in sent ? sent.id : null
-  return typeof id === 'string' ? id.slice(0, 80) : null
+  return typeof id === 'string' ? id.slice(0, 80) : ''
 }

@@ -1,10 +1,8 @@
-import type { PitchEvent } from '#pitch/pitch-event'
-
 /**
  * The first of what waits to be sent: at most so many, and no longer together as JSON than so many characters, but one
  * at least. New plans are long: many of them in one batch would be refused as a whole, and with them all that waits.
  */
-export function firstBatch<Event extends PitchEvent>(
+export function firstBatch<Event extends object>(
   waiting: readonly Event[],
   most: { readonly events: number; readonly letters: number },
 ): readonly Event[] {

@@ -1,5 +1,3 @@
-import type { PitchEvent } from '#pitch/pitch-event'
-import { shortName } from '#pitch/short-name'
 import type { PlannedPlayer, PracticePlan } from '#planning/practice-plan'
 import { noSeconds } from '#rotation/fair-seconds'
 
@@ -38,12 +36,4 @@ function playerForHelper(
     mostTurns: null,
     gap: noSeconds,
   }
-}
-
-/** What others tapped as a helper may see it: the places are the same, names are short, and no plan is argued for. */
-export function eventForHelper(event: PitchEvent): PitchEvent {
-  const { deed } = event
-  if (deed.kind === 'guest') return { ...event, deed: { ...deed, name: shortName(deed.name) } }
-  if (deed.kind === 'replan') return { ...event, deed: { ...deed, sentence: '' } }
-  return event
 }

@@ -1,5 +1,5 @@
 import type { Day, Seconds } from '#common/time'
-import type { EpochMs, PitchEvent } from '#pitch/pitch-event'
+import type { Deed, EpochMs, PitchEvent } from '#pitch/pitch-event'
 import type { PracticePlan } from '#planning/practice-plan'
 import type { PlayerId } from '#squad/player'
 import type { RegisterLine } from '#squad/register'
@@ -60,20 +60,20 @@ export type PitchPack = {
 }
 
 /** The body of `POST /api/pitch/<sessionId>`. */
-export type PitchBatch = {
+export type PitchBatch<Done = Deed> = {
   readonly deviceId: string
   /** Up to where the phone has the server's events. */
   readonly cursor: number
-  readonly events: readonly PitchEvent[]
+  readonly events: readonly PitchEvent<Done>[]
 }
 
 /** The answer to a batch. Every event of it is named once, as stored or as refused. */
-export type PitchAnswer = {
+export type PitchAnswer<Done = Deed> = {
   /** With the server now, or already there from an earlier try. */
   readonly stored: readonly string[]
   readonly refused: readonly { readonly id: string; readonly why: string }[]
   /** Those of other phones since the cursor, in the order of their arrival. */
-  readonly events: readonly PitchEvent[]
+  readonly events: readonly PitchEvent<Done>[]
   readonly cursor: number
   readonly serverNow: EpochMs
 }

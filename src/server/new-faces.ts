@@ -3,8 +3,8 @@ import type { Day } from '#common/time'
 import { listTakenIds, recordGuests } from '#data/guests'
 import type { ClubTx } from '#data/in-club'
 import { listPitchGuestIds } from '#data/pitch-events'
-import type { PitchEvent } from '#pitch/pitch-event'
 import type { PlayerId } from '#squad/player'
+import type { TappedEvent } from '#touchline/tapped-event'
 
 /** How new faces in what was tapped meet the players there are. */
 export type NewFaces = {
@@ -18,7 +18,7 @@ const isPlayer = 'This is a player of the club already, and no new face.'
 
 export async function meetFaces(
   tx: ClubTx,
-  { sessionId, events }: { readonly sessionId: string; readonly events: readonly PitchEvent[] },
+  { sessionId, events }: { readonly sessionId: string; readonly events: readonly TappedEvent[] },
 ): Promise<NewFaces> {
   const faces = facesOf(events)
   if (faces.length === 0) return { taken: new Set(), refused: new Map() }
@@ -42,7 +42,7 @@ export async function recordFaces(
     faces,
     events,
     since,
-  }: { readonly faces: NewFaces; readonly events: readonly PitchEvent[]; readonly since: Day },
+  }: { readonly faces: NewFaces; readonly events: readonly TappedEvent[]; readonly since: Day },
 ): Promise<void> {
   const guests = new Map(
     facesOf(events)
@@ -52,7 +52,7 @@ export async function recordFaces(
   await recordGuests(tx, { guests: [...guests.values()], since })
 }
 
-function facesOf(events: readonly PitchEvent[]) {
+function facesOf(events: readonly TappedEvent[]) {
   return events.flatMap(({ id, deed }) =>
     deed.kind === 'guest' ? [{ eventId: id, playerId: deed.playerId, name: deed.name }] : [],
   )

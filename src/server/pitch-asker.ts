@@ -66,8 +66,8 @@ export function isHelpedWith(session: Pick<Session, 'day'>, today: Day): boolean
 }
 
 /**
- * The practice for whoever asks; a helper's pass is read anew, so that taking it back bites at the next request.
- * Refused when it is no practice, or was cancelled.
+ * The practice or match for whoever asks; a helper's pass is read anew, so that taking it back bites at the next
+ * request. Refused when it was cancelled.
  * @throws AppError `notFound`, or `notAllowed` when it is not the asker's.
  */
 export async function openPitch(
@@ -77,12 +77,10 @@ export async function openPitch(
 ): Promise<Result<Session, PitchRefused>> {
   const session = await getSession(tx, at.sessionId)
   await demandPitch(tx, asker, { session, now: at.now })
-  if (session.kind !== 'practice')
-    return refuse({ status: 409, why: 'This is a match: only practices can be tapped at the pitch.' })
   if (session.isCancelled)
     return refuse({
       status: 409,
-      why: 'This practice was cancelled: nothing can be written of it. Enter a new one if it was held after all.',
+      why: `This ${session.kind} was cancelled: nothing can be written of it. Enter a new one if it was held after all.`,
     })
   return accept(session)
 }

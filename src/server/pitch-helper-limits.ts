@@ -1,7 +1,7 @@
 import 'server-only'
 import type { ClubTx } from '#data/in-club'
-import { listIdsByHand, listPitchEvents, type PitchHand } from '#data/pitch-events'
-import type { PitchEvent } from '#pitch/pitch-event'
+import { listIdsByHand, type PitchHand } from '#data/pitch-events'
+import type { TappedEvent } from '#touchline/tapped-event'
 
 const onlyCoach = 'Only a coach of the squad can change the plan. What was planned stands.'
 const staysOut =
@@ -18,18 +18,21 @@ export async function whyNotForHelper(
     sessionId,
     hand,
     events,
+    listBefore,
   }: {
     readonly sessionId: string
     readonly hand: Omit<PitchHand, 'at'>
-    readonly events: readonly PitchEvent[]
+    readonly events: readonly TappedEvent[]
+    /** Everything tapped in the session before these. */
+    readonly listBefore: () => Promise<readonly TappedEvent[]>
   },
 ): Promise<readonly (readonly [id: string, why: string])[]> {
   const isUndone = events.some(({ deed }) => deed.kind === 'undo')
-  const before = isUndone ? (await listPitchEvents(tx, { sessionId })).events : []
+  const before = isUndone ? await listBefore() : []
   const own = isUndone ? await listIdsByHand(tx, { sessionId, hand }) : new Set()
-  const byId = new Map([...before, ...events].map((event) => [event.id, event]))
+  const byId = new Map([...before, ...events].map((event) => [event.id, event] as const))
   const others = new Set(before.map(({ id }) => id).filter((id) => !own.has(id)))
-  const whyNot = (event: PitchEvent): string | null => {
+  const whyNot = (event: TappedEvent): string | null => {
     const end = endOfUndos(event, byId)
     if (end?.deed.kind === 'replan') return onlyCoach
     if (end?.deed.kind !== 'register') return null
@@ -44,9 +47,9 @@ export async function whyNotForHelper(
 }
 
 /** What an undo, or an undo of an undo, comes down to; of anything else the event itself. Null: it is not here. */
-function endOfUndos(event: PitchEvent, byId: ReadonlyMap<string, PitchEvent>): PitchEvent | null {
+function endOfUndos(event: TappedEvent, byId: ReadonlyMap<string, TappedEvent>): TappedEvent | null {
   const seen = new Set<string>()
-  let at: PitchEvent | undefined = event
+  let at: TappedEvent | undefined = event
   while (at?.deed.kind === 'undo' && !seen.has(at.id)) {
     seen.add(at.id)
     at = byId.get(at.deed.undoes)

@@ -1,9 +1,10 @@
 import 'server-only'
 import type { ClubTx } from '#data/in-club'
 import { measurePitch, type PitchRoom } from '#data/pitch-events'
+import type { Session } from '#data/sessions'
 import { pitchLimits } from '#exchange/pitch-json'
-import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchAsker } from '#server/pitch-asker'
+import type { TappedEvent } from '#touchline/tapped-event'
 
 const whole: PitchRoom = {
   events: pitchLimits.eventsOfPractice,
@@ -20,10 +21,10 @@ const ofHelpers: PitchRoom = {
 export async function whyNoRoom(
   tx: ClubTx,
   asker: PitchAsker,
-  { sessionId, events }: { readonly sessionId: string; readonly events: readonly PitchEvent[] },
+  { session, events }: { readonly session: Session; readonly events: readonly TappedEvent[] },
 ): Promise<ReadonlyMap<string, string>> {
   if (events.length === 0) return new Map()
-  const { inAll, byHelpers } = await measurePitch(tx, sessionId)
+  const { inAll, byHelpers } = await measurePitch(tx, session.id)
   const rooms = [{ who: '', taken: inAll, most: whole }]
   if (asker.kind === 'helper') rooms.push({ who: ' from helpers', taken: byHelpers, most: ofHelpers })
   const why = new Map<string, string>()
@@ -33,7 +34,9 @@ export async function whyNoRoom(
       bytes: Buffer.byteLength(JSON.stringify(deed)),
       guests: deed.kind === 'guest' ? 1 : 0,
     }
-    const full = rooms.flatMap(({ who, taken, most }) => sentenceOf(together(taken, own), most, who) ?? [])
+    const full = rooms.flatMap(
+      ({ who, taken, most }) => sentenceOf(together(taken, own), most, { who, what: session.kind }) ?? [],
+    )
     if (full[0]) why.set(id, full[0])
     else for (const room of rooms) room.taken = together(room.taken, own)
   }
@@ -48,11 +51,14 @@ function together(one: PitchRoom, other: PitchRoom): PitchRoom {
   }
 }
 
-function sentenceOf(taken: PitchRoom, most: PitchRoom, who: string): string | null {
-  if (taken.events > most.events) return `At most ${most.events} taps${who} are kept of one practice.`
+function sentenceOf(
+  taken: PitchRoom,
+  most: PitchRoom,
+  { who, what }: { readonly who: string; readonly what: Session['kind'] },
+): string | null {
+  if (taken.events > most.events) return `At most ${most.events} taps${who} are kept of one ${what}.`
   if (taken.bytes > most.bytes)
-    return `At most ${most.bytes / 1_000_000} megabytes of taps${who} are kept of one practice.`
-  if (taken.guests > most.guests)
-    return `At most ${most.guests} new faces${who} can be added to one practice.`
+    return `At most ${most.bytes / 1_000_000} megabytes of taps${who} are kept of one ${what}.`
+  if (taken.guests > most.guests) return `At most ${most.guests} new faces${who} can be added to one ${what}.`
   return null
 }

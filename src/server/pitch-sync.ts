@@ -2,16 +2,17 @@ import 'server-only'
 import { accept, type Result } from '#common/result'
 import { recordAudit } from '#data/audit'
 import { type ClubTx, inClub } from '#data/in-club'
-import { listPitchEvents, meetPitchEvents, recordPitchEvents } from '#data/pitch-events'
+import { listMatchEvents, listPitchEvents, meetPitchEvents, recordPitchEvents } from '#data/pitch-events'
 import { lockSession, type Session } from '#data/sessions'
-import type { ReadBatch } from '#exchange/pitch-json'
-import { eventForHelper } from '#pitch/for-helper'
-import type { PitchEvent } from '#pitch/pitch-event'
+import { matchEventShape } from '#exchange/match-deed-json'
+import { pitchEventShape, readEvents, type SentBatch } from '#exchange/pitch-json'
 import type { PitchAnswer } from '#pitch/pitch-pack'
 import { meetFaces, recordFaces } from '#server/new-faces'
 import { clubIdOf, handOf, openPitch, type PitchAsker, type PitchRefused } from '#server/pitch-asker'
 import { whyNotForHelper } from '#server/pitch-helper-limits'
 import { whyNoRoom } from '#server/pitch-room'
+import type { TappedDeed, TappedEvent } from '#touchline/tapped-event'
+import { tappedForHelper } from '#touchline/tapped-for-helper'
 
 type Refusal = { readonly id: string; readonly why: string }
 
@@ -22,8 +23,8 @@ type Refusal = { readonly id: string; readonly why: string }
  */
 export async function syncPitch(
   asker: PitchAsker,
-  { sessionId, batch, now }: { readonly sessionId: string; readonly batch: ReadBatch; readonly now: Date },
-): Promise<Result<PitchAnswer, PitchRefused>> {
+  { sessionId, batch, now }: { readonly sessionId: string; readonly batch: SentBatch; readonly now: Date },
+): Promise<Result<PitchAnswer<TappedDeed>, PitchRefused>> {
   return inClub(clubIdOf(asker), async (tx) => {
     const asked = await openPitch(tx, asker, { sessionId, now })
     if (!asked.ok) return asked
@@ -31,20 +32,29 @@ export async function syncPitch(
     await lockSession(tx, sessionId)
     const opened = await openPitch(tx, asker, { sessionId, now })
     if (!opened.ok) return opened
-    const taken = await takeEvents(tx, asker, { session: opened.value, events: batch.events, now })
-    const unread = batch.refused.map(({ id, why }) => ({ id: id ?? '', why }))
+    const session = opened.value
+    const read = readAs(session, batch.events)
+    const taken = await takeEvents(tx, asker, { session, events: read.events, now })
     // A cursor behind the last event is of another book, restored from an older copy: the phone gets everything.
     const after = batch.cursor > taken.lastSeq ? 0 : batch.cursor
     const notFrom = { deviceId: batch.deviceId, ...handOf(asker) }
-    const { events: others, cursor } = await listPitchEvents(tx, { sessionId, after, notFrom })
+    const { events: others, cursor } = await listOf(session)(tx, { sessionId, after, notFrom })
     return accept({
       stored: taken.stored,
-      refused: [...unread, ...taken.refused],
-      events: asker.kind === 'coach' ? others : others.map(eventForHelper),
+      refused: [...read.refused, ...taken.refused],
+      events: asker.kind === 'coach' ? others : others.map(tappedForHelper),
       cursor,
       serverNow: now.getTime(),
     })
   })
+}
+
+function readAs({ kind }: Session, sent: readonly unknown[]) {
+  return kind === 'match' ? readEvents(matchEventShape, sent) : readEvents(pitchEventShape, sent)
+}
+
+function listOf({ kind }: Session) {
+  return kind === 'match' ? listMatchEvents : listPitchEvents
 }
 
 type Taken = {
@@ -53,22 +63,27 @@ type Taken = {
   readonly lastSeq: number
 }
 
-/** Takes what was tapped into a practice that is open to the asker. */
+/** Takes what was tapped into a practice or match that is open to the asker. */
 export async function takeEvents(
   tx: ClubTx,
   asker: PitchAsker,
-  { session, events, now }: { session: Session; events: readonly PitchEvent[]; now: Date },
+  { session, events, now }: { session: Session; events: readonly TappedEvent[]; now: Date },
 ): Promise<Taken> {
   const sessionId = session.id
   const met = await meetPitchEvents(tx, { sessionId, events })
   const faces = await meetFaces(tx, { sessionId, events: met.fresh })
   const notAllowed =
     asker.kind === 'helper'
-      ? await whyNotForHelper(tx, { sessionId, hand: handOf(asker), events: met.fresh })
+      ? await whyNotForHelper(tx, {
+          sessionId,
+          hand: handOf(asker),
+          events: met.fresh,
+          listBefore: async () => (await listOf(session)(tx, { sessionId })).events,
+        })
       : []
   const whyNot = new Map([...faces.refused, ...notAllowed])
   const left = met.fresh.filter(({ id }) => !whyNot.has(id))
-  for (const [id, why] of await whyNoRoom(tx, asker, { sessionId, events: left })) whyNot.set(id, why)
+  for (const [id, why] of await whyNoRoom(tx, asker, { session, events: left })) whyNot.set(id, why)
   const refused = [
     ...met.clashing.map((id) => ({ id, why: otherContent })),
     ...met.fresh.flatMap(({ id }) => {

@@ -13,7 +13,7 @@ import type { Session } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
 import { namesApart } from '#fairness/book/names-apart'
-import { eventForHelper, planForHelper } from '#pitch/for-helper'
+import { planForHelper } from '#pitch/for-helper'
 import type { PitchEvent } from '#pitch/pitch-event'
 import type { KnownPlayer, PitchPack } from '#pitch/pitch-pack'
 import { shortName } from '#pitch/short-name'
@@ -28,6 +28,7 @@ import type { PlayerId } from '#squad/player'
 import { policyInForce } from '#squad/policy'
 import type { RegisterLine } from '#squad/register'
 import { isMemberOn } from '#squad/squad'
+import { tappedForHelper } from '#touchline/tapped-for-helper'
 
 /** Everything a phone needs to run the practice without a signal. @throws AppError `notFound` or `notAllowed`. */
 export async function loadPitchPack(
@@ -61,7 +62,7 @@ export async function loadPitchPack(
         ? { kind: 'coach', name: asker.viewer.name, mayReplan: true }
         : { kind: 'helper', name: asker.viewer?.name ?? 'Helper', mayReplan: false },
       serverNow: now.getTime(),
-      events: isCoach ? events : events.map(eventForHelper),
+      events: isCoach ? events : events.map(tappedForHelper),
       cursor,
     })
   })

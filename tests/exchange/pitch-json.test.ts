@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { deedShape, pitchLimits, readBatch } from '#exchange/pitch-json'
+import { deedShape, pitchEventShape, pitchLimits, readBatch, readEvents } from '#exchange/pitch-json'
 import type { Deed } from '#pitch/pitch-event'
 
 const phone = '0190aaaa-0000-7000-8000-000000000001'
@@ -31,7 +31,10 @@ const examples: { readonly [Kind in Deed['kind']]: Extract<Deed, { kind: Kind }>
   undo: { kind: 'undo', undoes: id, secondAnswer: true },
 }
 const event = (deed: unknown) => ({ id, deviceId: phone, at: 1_790_000_000_000, deed })
-const batch = (...events: readonly unknown[]) => readBatch({ deviceId: phone, cursor: 0, events })
+const batch = (...events: readonly unknown[]) => {
+  const read = readBatch({ deviceId: phone, cursor: 0, events })
+  return read.ok ? { ok: true as const, batch: readEvents(pitchEventShape, read.batch.events) } : read
+}
 const whyOf = (deed: unknown) => {
   const read = batch(event(deed))
   return read.ok ? (read.batch.refused[0]?.why ?? null) : 'not read'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { pitchLimits, readBatch } from '#exchange/pitch-json'
+import { pitchEventShape, pitchLimits, readBatch, readEvents } from '#exchange/pitch-json'
 import { firstBatch } from '#pitch/first-batch'
 import type { PitchEvent } from '#pitch/pitch-event'
 
@@ -36,7 +36,7 @@ describe('the first of what waits to be sent', () => {
       const body = JSON.stringify({ deviceId: uuid(0), cursor: 0, events })
       expect(body.length).toBeLessThan(pitchLimits.batchLetters)
       const read = readBatch(JSON.parse(body))
-      if (read.ok) sent.push(...read.batch.events.map(({ id }) => id))
+      if (read.ok) sent.push(...readEvents(pitchEventShape, read.batch.events).events.map(({ id }) => id))
       left = left.slice(events.length)
     }
     expect(sent).toEqual(waiting.map(({ id }) => id))
