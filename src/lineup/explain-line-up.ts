@@ -6,7 +6,7 @@ import type { LineUp } from '#lineup/line-up'
 import { changesInside, secondsOf } from '#lineup/line-up-values'
 import { placesInAll } from '#lineup/places-for'
 import type { LineUpProblem } from '#lineup/problem'
-import { sayClock } from '#lineup/say-clock'
+import { sayClock, sayTime } from '#lineup/say-clock'
 import type { PlayerId } from '#squad/player'
 
 /** What a line-up is worth, in a coach's words. */
@@ -141,11 +141,6 @@ function sayEqualTime(problem: LineUpProblem, { played, fair, changes, there }: 
     return changes === needed ? `Exactly equal time for ${players} cannot do with fewer changes.` : ''
   const away = `nobody is more than ${counted(Math.max(1, Math.ceil(furthest / 60 - 1e-9)), 'minute')} from it`
   return `Exactly equal time for ${players} would take at least ${counted(needed, 'change')}; with ${changes} ${away}.`
-}
-
-/** Whole minutes as they are, others as minutes and seconds. */
-function sayTime(seconds: number): string {
-  return seconds % 60 === 0 ? counted(seconds / 60, 'minute') : `${sayClock(seconds)} minutes`
 }
 
 function counted(count: number, what: string): string {

@@ -45,7 +45,7 @@ export function boardOf(problem: LineUpProblem): LineUpBoard {
 }
 
 /** What single places forbid: absence, goal, lines not yet played, held places. */
-function allowedPlaces(problem: LineUpProblem): Uint8Array {
+export function allowedPlaces(problem: LineUpProblem): Uint8Array {
   const off = 1 << offPlace
   const count = problem.windows.length
   const allowed = new Uint8Array(problem.players.length * count)

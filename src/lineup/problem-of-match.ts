@@ -128,13 +128,16 @@ function playerOf(
     { periodSeconds: format.periodSeconds, from: player.from, to, policyShare: null },
   )
   const most = format.mostSecondsADay
+  const mostSeconds = most === null ? null : Math.max(0, most - player.playedToday)
+  // Late in a long day the day's limit wins over what each match promises.
+  const room = player.playedToday > 0 ? (mostSeconds ?? secondsThere) : secondsThere
   return {
     id: player.playerId,
     keeps: player.keeps,
     isThere,
     owed: player.owed,
-    leastSeconds: Math.min(least, secondsThere),
-    mostSeconds: most === null ? null : Math.max(0, most - player.playedToday),
+    leastSeconds: Math.min(least, secondsThere, room),
+    mostSeconds,
     wishes: player.wishes,
     metSeconds: player.metSeconds,
     running: notRunning,
