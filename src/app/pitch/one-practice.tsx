@@ -1,100 +1,51 @@
 'use client'
 
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { useCallback, useEffect, useMemo, useState } from 'react'
 import { v7 as uuidv7 } from 'uuid'
-import { deviceId, forgetOld, keepSetting, keepTapped, readSetting } from '#app/pitch/pitch-store'
-import { useKeptPractice } from '#app/pitch/use-kept-practice'
-import { useOfflinePages } from '#app/pitch/use-offline-pages'
-import { usePitchClock } from '#app/pitch/use-pitch-clock'
+import { keepSetting, type PracticePack, readSetting } from '#app/pitch/pitch-store'
 import { useRotation } from '#app/pitch/use-rotation'
-import { useSending } from '#app/pitch/use-sending'
+import type { SessionOnPhone } from '#app/pitch/use-session-on-phone'
+import { useTaps } from '#app/pitch/use-taps'
 import { marksInBook } from '#pitch/marked-in-book'
 import { needsPlanAnew } from '#pitch/needs-plan-anew'
 import type { Deed, PitchEvent } from '#pitch/pitch-event'
 import { foldPitch, type PitchState } from '#pitch/pitch-state'
-import { NoPractice } from '#ui/pitch/no-practice'
 import { PitchScreens } from '#ui/pitch/pitch-screens'
 import { firstSettings, type PitchSettings } from '#ui/pitch/pitch-settings'
+import type { Refusal } from '#ui/pitch/refusal-notice'
 import { RotationNotice, RotationProof } from '#ui/pitch/rotation-notice'
 
-const noEvents: readonly PitchEvent[] = []
+type OnePracticeProps = { readonly pack: PracticePack; readonly phone: SessionOnPhone }
 
-/** One practice on this phone: what it has, what is tapped, and the exchange with the book. */
-export function OnePractice({ sessionId }: { readonly sessionId: string }) {
-  const kept = useKeptPractice(sessionId)
-  const clock = usePitchClock()
-  const { signal, soon } = useSending(sessionId, clock.hear)
-  const pages = useOfflinePages()
+/** One practice on this phone: what it comes to, and what is tapped. */
+export function OnePractice({ pack, phone }: OnePracticeProps) {
+  const { clock, pages } = phone
   const [settings, setSettings] = useSettings()
-  const found = kept === 'notKept' ? null : kept
-  const pack = found?.practice?.pack ?? null
-  const [unkept, setUnkept] = useState(noEvents)
-  const events = useMemo(
-    // What the book refused counts on no phone, so that all show the same.
-    () => [...(found?.events ?? []).filter((event) => event.state !== 'refused'), ...unkept],
-    [found?.events, unkept],
-  )
-  const roster = pack?.players
-  const plan = pack?.plan ?? null
-  const marks = useMemo(() => marksInBook(pack?.register ?? []), [pack?.register])
+  const { players: roster, plan } = pack
+  const marks = useMemo(() => marksInBook(pack.register), [pack.register])
   const fold = useCallback(
-    (all: readonly PitchEvent[]) => foldPitch(plan, roster ?? [], all, marks),
+    (all: readonly PitchEvent[]) => foldPitch(plan, roster, all, marks),
     [plan, roster, marks],
   )
-  const state = useMemo(() => fold(events), [fold, events])
+  const { events, state, current, tap } = useTaps<Deed, PitchState>(phone, fold)
   const { news, follow, improve } = useRotation(pack, settings.isBallByBall)
-  /** The state as of the last tap, before the phone has shown it. */
-  const latest = useRef({ events, state })
-  useEffect(() => {
-    latest.current = { events, state }
-    clock.see(events)
-  }, [events, state, clock])
-
-  const isHere = pack !== null
-  useEffect(() => {
-    // Where space runs short the browser would rather throw away what nobody asked it to keep.
-    if (isHere) void navigator.storage?.persist?.().catch(() => false)
-    if (isHere) void forgetOld(Date.now(), sessionId).catch(() => undefined)
-  }, [isHere, sessionId])
-
-  const tap = useCallback(
-    async (make: (before: PitchState) => readonly Deed[]) => {
-      const device = await deviceId().catch(() => uuidv7())
-      const deeds = make(latest.current.state)
-      const made = deeds.map(
-        (deed): PitchEvent => ({ id: uuidv7(), deviceId: device, at: clock.stamp(), deed }),
-      )
-      const all = [...latest.current.events, ...made]
-      latest.current = { events: all, state: fold(all) }
-      try {
-        await keepTapped(sessionId, made)
-        soon()
-      } catch {
-        setUnkept((before) => [...before, ...made])
-      }
-    },
-    [clock, fold, sessionId, soon],
-  )
-  const current = useCallback(() => latest.current.state, [])
   const lookFurther = useCallback(
-    () => improve(current, (deeds) => void tap(() => deeds)),
+    () =>
+      improve(
+        () => current().state,
+        (deeds) => void tap(() => deeds),
+      ),
     [improve, current, tap],
   )
-
-  if (kept === null) return null
-  if (!pack || !found?.practice)
-    return <NoPractice signal={kept === 'notKept' ? { kind: 'notKept' } : signal} />
 
   const after = (deeds: readonly Deed[]) => {
     const at = clock.now()
     const more = deeds.map((deed): PitchEvent => ({ id: uuidv7(), deviceId: '', at, deed }))
-    return fold([...latest.current.events, ...more])
+    return fold([...current().events, ...more])
   }
   const onDeeds = (deeds: readonly Deed[]) => {
-    void tap(() => withRotation(deeds, { state: latest.current.state, after, follow })).then(lookFurther)
+    void tap(() => withRotation(deeds, { state: current().state, after, follow })).then(lookFurther)
   }
-  const waiting = found.events.filter((event) => event.state === 'waiting').length
-  const refused = found.events.filter((event) => event.state === 'refused')
   const here = state.players.filter((player) => player.state === 'here' && !player.isOut).length
   const planAnewNow = () => void tap((now) => follow(now, { isAsked: true })).then(lookFurther)
   const mayPlanAnew = pack.viewer.mayReplan && state.status === 'running' && needsPlanAnew(state)
@@ -109,14 +60,8 @@ export function OnePractice({ sessionId }: { readonly sessionId: string }) {
       onSettings={setSettings}
       onDeeds={onDeeds}
       onGuest={(name) => onDeeds([{ kind: 'guest', playerId: uuidv7(), name }])}
-      refusals={refused}
-      saved={{
-        tapped: found.events.length,
-        waiting,
-        refused: refused.length,
-        sentAt: timeWords(found.practice.sentAt),
-        signal: unkept.length > 0 ? { kind: 'notKept' } : signal,
-      }}
+      refusals={phone.refused as readonly Refusal[]}
+      saved={phone.saved}
       onPlanAnew={pack.viewer.mayReplan ? planAnewNow : null}
       proof={<RotationProof news={news} sentence={state.sentence} />}
       rotation={
@@ -149,10 +94,6 @@ function withRotation(deeds: readonly Deed[], { state, after, follow }: Followin
   if (begin.length > 0) return [...before, ...follow(after(before)), ...begin]
   const isOfPlayers = deeds.some(({ kind }) => kind === 'register' || kind === 'guest')
   return isOfPlayers && state.status === 'running' ? [...deeds, ...follow(after(deeds))] : deeds
-}
-
-function timeWords(at: number | null): string | null {
-  return at === null ? null : new Date(at).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' })
 }
 
 function useSettings(): readonly [PitchSettings, (settings: PitchSettings) => void] {

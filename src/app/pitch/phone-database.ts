@@ -1,10 +1,10 @@
 import Dexie, { type EntityTable } from 'dexie'
 import { canSeal, makeKey, type Sealed, seal } from '#app/pitch/phone-seal'
-import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchPack, PitchViewer } from '#pitch/pitch-pack'
 import { withoutNames } from '#pitch/without-names'
+import type { TappedEvent } from '#touchline/tapped-event'
 
-/** A practice as it lies on the phone: the names and the plan are in `sealed`, or nowhere but in the open page. */
+/** A practice or match as it lies on the phone: the names and the plan are in `sealed`, or nowhere but in the open page. */
 export type PracticeRow = {
   readonly sessionId: string
   readonly viewerKind: PitchViewer['kind']
@@ -22,7 +22,7 @@ export type EventRow = {
   readonly why: string | null
   readonly deviceId: string
   readonly sealed: Sealed | null
-  readonly bare: PitchEvent | null
+  readonly bare: TappedEvent | null
 }
 
 type SettingRow = { readonly name: string; readonly value: unknown }
@@ -82,7 +82,7 @@ async function keptKey(): Promise<CryptoKey> {
 }
 
 type OldPractice = PracticeRow & { readonly pack?: Omit<PitchPack, 'events' | 'cursor'> }
-type OldEvent = EventRow & Partial<PitchEvent>
+type OldEvent = EventRow & Partial<TappedEvent>
 
 /** Rows as the first version of this store kept them become rows as they are now, where they lie. */
 async function sealWhatIsOpen(key: CryptoKey | null): Promise<void> {
@@ -95,7 +95,7 @@ async function sealWhatIsOpen(key: CryptoKey | null): Promise<void> {
   const events = (await store.events.toArray()) as readonly OldEvent[]
   for (const { id, sessionId, deviceId, state, why, at, deed } of events) {
     if (at === undefined || deed === undefined) continue
-    const event: PitchEvent = { id, deviceId, at, deed }
+    const event: TappedEvent = { id, deviceId, at, deed }
     await store.events.put(await eventRow(key, { sessionId, event, state, why }))
   }
 }
@@ -108,7 +108,7 @@ export async function eventRow(
     event,
     state,
     why,
-  }: Pick<EventRow, 'sessionId' | 'state' | 'why'> & { readonly event: PitchEvent },
+  }: Pick<EventRow, 'sessionId' | 'state' | 'why'> & { readonly event: TappedEvent },
 ): Promise<EventRow> {
   const { id, deviceId } = event
   const sealed = await seal(key, nameOfEvent({ sessionId, id }), event)

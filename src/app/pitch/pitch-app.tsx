@@ -1,7 +1,7 @@
 'use client'
 
 import { useSyncExternalStore } from 'react'
-import { OnePractice } from '#app/pitch/one-practice'
+import { OneSession } from '#app/pitch/one-session'
 import { PracticeList } from '#app/pitch/practice-list'
 import { RolePatterns } from '#ui/figures/role-patterns'
 
@@ -21,7 +21,7 @@ export function PitchApp() {
     <div className="outdoors pitch min-h-dvh">
       <RolePatterns />
       {sessionId === '' ? <PracticeList /> : null}
-      {sessionId ? <OnePractice key={sessionId} sessionId={sessionId} /> : null}
+      {sessionId ? <OneSession key={sessionId} sessionId={sessionId} /> : null}
     </div>
   )
 }

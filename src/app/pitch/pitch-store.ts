@@ -13,21 +13,25 @@ import {
 import { forgetOpened, open, seal } from '#app/pitch/phone-seal'
 import { isToForget } from '#pitch/kept-on-phone'
 import { missingInBook } from '#pitch/missing-in-book'
-import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchAnswer, PitchPack } from '#pitch/pitch-pack'
+import type { MatchPack } from '#touchline/match-pack'
+import type { TappedDeed, TappedEvent } from '#touchline/tapped-event'
 
 /** What was tapped here, or on another phone and came from the server. */
-export type KeptEvent = PitchEvent & {
+export type KeptEvent = TappedEvent & {
   readonly sessionId: string
   /** `waiting`: not yet with the server. `refused`: the server will not have it; `why` says so. */
   readonly state: 'waiting' | 'sent' | 'refused'
   readonly why: string | null
 }
 
-/** A practice as it was fetched last, without its events. */
+export type PracticePack = Omit<PitchPack, 'events' | 'cursor'>
+export type PackOfMatch = Omit<MatchPack, 'events' | 'cursor'>
+
+/** A practice or match as it was fetched last, without its events. */
 export type KeptPractice = {
   readonly sessionId: string
-  readonly pack: Omit<PitchPack, 'events' | 'cursor'>
+  readonly pack: PracticePack | PackOfMatch
   /** Up to where the server's events are here. */
   readonly cursor: number
   readonly fetchedAt: number
@@ -103,7 +107,7 @@ function watch<Rows>(
 }
 
 /** What was tapped is kept before the screen shows it. */
-export async function keepTapped(sessionId: string, events: readonly PitchEvent[]): Promise<void> {
+export async function keepTapped(sessionId: string, events: readonly TappedEvent[]): Promise<void> {
   const key = await phoneKey()
   const rows = events.map((event) => eventRow(key, { sessionId, event, state: 'waiting', why: null }))
   await store.events.bulkAdd(await Promise.all(rows))
@@ -113,7 +117,10 @@ export async function keepTapped(sessionId: string, events: readonly PitchEvent[
  * A fetched practice, with the events it came with; what waits here to be sent goes on waiting, and what was sent to a
  * book that no longer has it waits again.
  */
-export async function keepPack({ events, cursor, ...pack }: PitchPack, now: number): Promise<void> {
+export async function keepPack(
+  { events, cursor, ...pack }: PitchPack | MatchPack,
+  now: number,
+): Promise<void> {
   const sessionId = pack.session.id
   const isHelper = pack.viewer.kind === 'helper'
   const own = await deviceId()
@@ -138,7 +145,11 @@ export async function keepPack({ events, cursor, ...pack }: PitchPack, now: numb
 }
 
 /** What the server said about what was sent to it, and what other phones had told it. */
-export async function keepAnswer(sessionId: string, answer: PitchAnswer, now: number): Promise<void> {
+export async function keepAnswer(
+  sessionId: string,
+  answer: PitchAnswer<TappedDeed>,
+  now: number,
+): Promise<void> {
   const received = await receivedRows(sessionId, answer.events)
   await store.transaction('rw', store.practices, store.events, async () => {
     await Promise.all(answer.stored.map((id) => store.events.update(id, { state: 'sent', why: null })))
@@ -152,7 +163,7 @@ export async function keepAnswer(sessionId: string, answer: PitchAnswer, now: nu
   })
 }
 
-async function receivedRows(sessionId: string, events: readonly PitchEvent[]): Promise<readonly EventRow[]> {
+async function receivedRows(sessionId: string, events: readonly TappedEvent[]): Promise<readonly EventRow[]> {
   const key = await phoneKey()
   return Promise.all(events.map((event) => eventRow(key, { sessionId, event, state: 'sent', why: null })))
 }
@@ -166,7 +177,7 @@ async function openPractice(row: PracticeRow): Promise<KeptPractice | null> {
 async function openEvents(rows: readonly EventRow[]): Promise<readonly KeptEvent[]> {
   const key = await phoneKey()
   const opened = rows.map(async (row): Promise<KeptEvent | null> => {
-    const event = (await open<PitchEvent>(key, nameOfEvent(row), row.sealed)) ?? row.bare
+    const event = (await open<TappedEvent>(key, nameOfEvent(row), row.sealed)) ?? row.bare
     return event && { ...event, sessionId: row.sessionId, state: row.state, why: row.why }
   })
   return (await Promise.all(opened)).filter((event) => event !== null)

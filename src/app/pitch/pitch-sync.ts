@@ -2,6 +2,8 @@ import { cursorOf, deviceId, forgetPractice, keepAnswer, keepPack, listWaiting }
 import { firstBatch } from '#pitch/first-batch'
 import type { PitchAnswer, PitchBatch, PitchPack, PitchRefusal } from '#pitch/pitch-pack'
 import type { PitchToday } from '#pitch/pitch-today'
+import type { MatchPack } from '#touchline/match-pack'
+import type { TappedDeed } from '#touchline/tapped-event'
 
 /** How an exchange with the server went. */
 export type Exchange =
@@ -24,7 +26,7 @@ const patienceMs = 12_000
 
 /** Fetches the practice anew and keeps it. */
 export async function fetchPractice(sessionId: string): Promise<Exchange> {
-  const answer = await ask<PitchPack>(sessionId, {})
+  const answer = await ask<PitchPack | MatchPack>(sessionId, {})
   if (answer.kind === 'done') await keepPack(answer.value, Date.now())
   return answer
 }
@@ -43,8 +45,8 @@ export async function sendWaiting(sessionId: string): Promise<Exchange> {
     }))
     const cursor = await cursorOf(sessionId)
     const events = firstBatch(waiting, most)
-    const body: PitchBatch = { deviceId: await deviceId(), cursor, events }
-    const answer = await ask<PitchAnswer>(sessionId, {
+    const body: PitchBatch<TappedDeed> = { deviceId: await deviceId(), cursor, events }
+    const answer = await ask<PitchAnswer<TappedDeed>>(sessionId, {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify(body),
