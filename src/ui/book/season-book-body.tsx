@@ -11,7 +11,7 @@ import { LinkButton } from '#ui/page/button'
 import { Empty } from '#ui/page/empty'
 import { Notice } from '#ui/page/notice'
 import { SectionTitle } from '#ui/page/section-title'
-import { paths } from '#ui/paths'
+import { paths, withChoices } from '#ui/paths'
 import { words } from '#ui/words'
 
 type SeasonBookBodyProps = {
@@ -66,7 +66,10 @@ export function SeasonBookBody(props: SeasonBookBodyProps) {
           ) : null}
         </>
       )}
-      <p className="no-print">
+      <p className="no-print flex flex-wrap gap-3">
+        <LinkButton href={withChoices(paths.matches(squad.id), { term: filter.termId })}>
+          Matches: minutes, starts and lines
+        </LinkButton>
         <LinkButton href={paths.players(squad.id)}>Players: who belongs to the squad</LinkButton>
       </p>
     </>
