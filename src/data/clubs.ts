@@ -15,14 +15,16 @@ export type Club = {
   readonly isDemo: boolean
   /** A demo club's calendar stands still on this day; null: the calendar of its time zone. */
   readonly calendarDay: Day | null
+  /** Goals of its matches are written down: a match's, never a child's. */
+  readonly countsGoals: boolean
 }
 
 /** Null when there is no such club. */
 export async function findClub(tx: ClubTx): Promise<Club | null> {
   const row = await tx.db.club.findUnique({ where: { id: tx.clubId } })
   if (!row) return null
-  const { id, name, timeZone, locale, isDemo } = row
-  return { id, name, timeZone, locale, isDemo, calendarDay: dayOrNull(row.calendarDay) }
+  const { id, name, timeZone, locale, isDemo, countsGoals } = row
+  return { id, name, timeZone, locale, isDemo, countsGoals, calendarDay: dayOrNull(row.calendarDay) }
 }
 
 /** @throws AppError `notFound`. */
@@ -33,7 +35,7 @@ export async function getClub(tx: ClubTx): Promise<Club> {
 }
 
 /** Enters a new club, from inside itself: `inClub(club.id, (tx) => recordClub(tx, club), { database: owner })`. The app's role may not. */
-export async function recordClub(tx: ClubTx, club: Club): Promise<void> {
+export async function recordClub(tx: ClubTx, club: Omit<Club, 'countsGoals'>): Promise<void> {
   const { id, name, timeZone, locale, isDemo } = club
   await tx.db.club.create({
     data: { id, name, timeZone, locale, isDemo, calendarDay: dateOrNull(club.calendarDay) },
@@ -46,6 +48,11 @@ export async function changeClub(
   { name, timeZone }: Pick<Club, 'name' | 'timeZone'>,
 ): Promise<void> {
   await tx.db.club.update({ where: { id: tx.clubId }, data: { name, timeZone }, select: { id: true } })
+}
+
+/** What is written already stays, and is shown again when goals are counted again. */
+export async function setCountsGoals(tx: ClubTx, countsGoals: boolean): Promise<void> {
+  await tx.db.club.update({ where: { id: tx.clubId }, data: { countsGoals }, select: { id: true } })
 }
 
 /** Holds the club for this transaction: what a second one would make twice waits, and then sees the first. */

@@ -8,6 +8,7 @@ import { Prisma } from '#data/generated/client'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import { insertRows } from '#data/insert-rows'
+import type { Goals } from '#match/goals'
 import type { Period } from '#match/match'
 import type { DesignId } from '#practice/design'
 import type { SquadId } from '#squad/squad'
@@ -37,6 +38,8 @@ export type Session = {
   readonly isCancelled: boolean
   /** Its key in the file it was imported from. */
   readonly code: string | null
+  /** Of a match; null: not written. Shown only where the club counts goals. */
+  readonly goals: Goals | null
 }
 
 const periodList = z.array(z.strictObject({ start: z.int().min(0), end: z.int().min(0) })).nullable()
@@ -58,20 +61,25 @@ const columns = {
   ledById: true,
   cancelledAt: true,
   code: true,
+  ourGoals: true,
+  theirGoals: true,
 } as const
 
-type Row = Omit<Session, 'day' | 'periods' | 'isCancelled'> & {
+type Row = Omit<Session, 'day' | 'periods' | 'isCancelled' | 'goals'> & {
   readonly day: Date
   readonly periods: unknown
   readonly cancelledAt: Date | null
+  readonly ourGoals: number | null
+  readonly theirGoals: number | null
 }
 
-function toSession({ cancelledAt, ...row }: Row): Session {
+function toSession({ cancelledAt, ourGoals, theirGoals, ...row }: Row): Session {
   return {
     ...row,
     day: dayOf(row.day),
     periods: periodList.parse(row.periods),
     isCancelled: cancelledAt !== null,
+    goals: ourGoals === null || theirGoals === null ? null : { ours: ourGoals, theirs: theirGoals },
   }
 }
 
@@ -134,8 +142,12 @@ export function lockSession(tx: ClubTx, sessionId: string): Promise<void> {
 }
 
 /** A session as it is entered: nothing of it is written yet. */
-export type NewSession = Omit<Session, 'place' | 'written' | 'writtenById' | 'writtenAt' | 'isCancelled'> & {
+export type NewSession = Omit<
+  Session,
+  'place' | 'goals' | 'written' | 'writtenById' | 'writtenAt' | 'isCancelled'
+> & {
   readonly place?: string
+  readonly goals?: Goals | null
 }
 
 export async function recordSessions(tx: ClubTx, sessions: readonly NewSession[]): Promise<void> {
@@ -156,6 +168,7 @@ export async function recordSessions(tx: ClubTx, sessions: readonly NewSession[]
         designId,
         ledById,
         code,
+        goals = null,
       }) => ({
         id,
         squadId,
@@ -170,13 +183,18 @@ export async function recordSessions(tx: ClubTx, sessions: readonly NewSession[]
         ledById,
         code,
         written: 'notWritten',
+        ourGoals: goals?.ours ?? null,
+        theirGoals: goals?.theirs ?? null,
       }),
     ),
   )
 }
 
 type Change = Partial<
-  Pick<Session, 'day' | 'title' | 'startsAt' | 'place' | 'lengthSeconds' | 'periods' | 'designId' | 'ledById'>
+  Pick<
+    Session,
+    'day' | 'title' | 'startsAt' | 'place' | 'lengthSeconds' | 'periods' | 'designId' | 'ledById' | 'goals'
+  >
 >
 
 /**
@@ -185,7 +203,7 @@ type Change = Partial<
  */
 export async function changeSession(tx: ClubTx, sessionId: string, change: Change): Promise<void> {
   await lockSession(tx, sessionId)
-  const { day, periods, title, startsAt, place, lengthSeconds, designId, ledById } = change
+  const { day, periods, title, startsAt, place, lengthSeconds, designId, ledById, goals } = change
   await tx.db.session.update({
     where: { clubId_id: { clubId: tx.clubId, id: sessionId } },
     data: {
@@ -195,6 +213,8 @@ export async function changeSession(tx: ClubTx, sessionId: string, change: Chang
       lengthSeconds,
       designId,
       ledById,
+      // Undefined leaves them; null takes them out.
+      ...(goals !== undefined && { ourGoals: goals?.ours ?? null, theirGoals: goals?.theirs ?? null }),
       day: day && dateOf(day),
       periods: periods === null ? Prisma.DbNull : periods?.map(({ start, end }) => ({ start, end })),
     },

@@ -90,6 +90,7 @@ export async function aClub({ players = 5, isDemo = false, name = 'Reedwater' } 
     locale: 'en-GB',
     isDemo,
     calendarDay: null,
+    countsGoals: false,
   }
   const [coachId, headCoachId, guardianId, seasonId, squadId] = [newId(), newId(), newId(), newId(), newId()]
   const termIds = [newId(), newId()] as const
