@@ -18,7 +18,7 @@ import type { SquadId } from '#squad/squad'
 
 type SessionPlace = { readonly squadId: SquadId; readonly sessionId: string }
 
-/** Good at one time for one practice; more hands than this do not help. */
+/** Good at one time for one practice or match; more hands than this do not help. */
 const mostPasses = 6
 
 /** Why nobody can be let in to help; null when somebody can. A code holds until midnight, so it is made on the day. */
@@ -26,16 +26,14 @@ export function whyNoHelper(
   session: Pick<Session, 'kind' | 'day' | 'isCancelled'>,
   today: Day,
 ): string | null {
-  if (session.kind !== 'practice')
-    return 'Helpers tap at practices. A match is written down by the squad’s coach.'
-  if (session.isCancelled) return 'This practice was cancelled.'
+  if (session.isCancelled) return `This ${session.kind} was cancelled.`
   if (session.day > today)
-    return 'A code holds until midnight: make it on the day of the practice, at the pitch.'
-  if (session.day < today) return 'This practice is over: nobody can join it any more.'
+    return `A code holds until midnight: make it on the day of the ${session.kind}, at the pitch.`
+  if (session.day < today) return `This ${session.kind} is over: nobody can join it any more.`
   return null
 }
 
-/** Lets one helper join one practice until midnight in the club. @throws AppError `notAllowed` or `notFound`. */
+/** Lets one helper join one practice or match until midnight in the club. @throws AppError `notAllowed` or `notFound`. */
 export async function makePassOf(
   viewer: Viewer,
   at: SessionPlace,
@@ -48,7 +46,7 @@ export async function makePassOf(
     if (why) return refuse({ path: '', message: why })
     const good = (await listHelperPasses(tx, session.id)).filter((pass) => isPassGood(pass, { ...at, now }))
     if (good.length >= mostPasses) {
-      const message = `${mostPasses} codes are good for this practice already. Take one of them back first.`
+      const message = `${mostPasses} codes are good for this ${session.kind} already. Take one of them back first.`
       return refuse({ path: '', message })
     }
     const passId = newId()

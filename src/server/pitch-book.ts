@@ -16,7 +16,7 @@ import type { PitchEvent } from '#pitch/pitch-event'
 import type { KnownPlayer } from '#pitch/pitch-pack'
 import { foldPitch, type PitchState } from '#pitch/pitch-state'
 import type { PracticePlan } from '#planning/practice-plan'
-import { listPitchPlayers } from '#server/pitch-views'
+import { listPitchPlayers } from '#server/pitch-players'
 import { checkLineOverlap } from '#squad/checks/line-overlap'
 import type { PlayerId } from '#squad/player'
 import type { RegisterLine } from '#squad/register'
@@ -55,7 +55,8 @@ export async function loadTapped(
   const before = await loadPractice(tx, session.id)
   const plan = (await findPlan(tx, session.id))?.plan ?? null
   const { events, cursor } = await listPitchEvents(tx, { sessionId: session.id })
-  const known = { session, plan, register: before.register, events }
+  const planned = plan?.players.map(({ playerId }) => playerId) ?? []
+  const known = { session, planned, register: before.register, events }
   const players = namesApart(await listPitchPlayers(tx, known))
   const guestIds = new Set(events.flatMap(({ deed }) => (deed.kind === 'guest' ? [deed.playerId] : [])))
   const joined = await listJoined(tx, [...guestIds])

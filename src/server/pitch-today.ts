@@ -7,7 +7,7 @@ import { listSquads } from '#data/squads'
 import type { PitchToday } from '#pitch/pitch-today'
 import { loadClubDay } from '#server/club-day'
 
-/** Today's practices of the squads that the viewer coaches, covers or helps with. */
+/** Today's practices and matches of the squads that the viewer coaches, covers or helps with. */
 export async function loadPitchToday(viewer: Viewer, now: Date): Promise<PitchToday> {
   return inClub(viewer.clubId, async (tx) => {
     const { today } = await loadClubDay(tx, now)
@@ -16,10 +16,11 @@ export async function loadPitchToday(viewer: Viewer, now: Date): Promise<PitchTo
     )
     const practices = await Promise.all(
       squads.map(async ({ id: squadId, name: squadName }) => {
-        const of = { squadId, from: today, to: today, kind: 'practice', withCancelled: false } as const
+        const of = { squadId, from: today, to: today, withCancelled: false } as const
         const sessions = await listSessions(tx, of)
-        return sessions.map(({ id: sessionId, day, title, startsAt }) => ({
+        return sessions.map(({ id: sessionId, kind, day, title, startsAt }) => ({
           sessionId,
+          kind,
           squadName,
           day,
           title,

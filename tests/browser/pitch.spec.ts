@@ -221,7 +221,7 @@ test('signing out with taps that are not sent asks first; a phone that has sent 
     ])
   await expect.poll(left).toEqual([])
   await desk.goto('/pitch')
-  await expect(desk.getByText('No practice is on this phone yet.')).toBeVisible()
+  await expect(desk.getByText('No practice or match is on this phone yet.')).toBeVisible()
 })
 
 test('a new build takes the place of the old one whole, with what is not sent yet; half a build does not', async ({

@@ -53,7 +53,14 @@ describe('somebody of the club who helps', () => {
     expect(viewer && homeOf(viewer)).toBe('/pitch')
     expect(await today()).toMatchObject({ status: 200, body: { isHelper: true } })
     expect((await today()).body.practices).toEqual([
-      { sessionId: at.sessionId, squadName: 'Otters', day: '2026-10-01', title: 'Cones', startsAt: '18:00' },
+      {
+        sessionId: at.sessionId,
+        kind: 'practice',
+        squadName: 'Otters',
+        day: '2026-10-01',
+        title: 'Cones',
+        startsAt: '18:00',
+      },
     ])
   })
 

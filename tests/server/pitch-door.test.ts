@@ -131,12 +131,7 @@ describe('the pack of a practice', () => {
     expect(await fetchPack(id)).toMatchObject({ status: 404 })
   })
 
-  it('is refused in a sentence for a match and for a practice that was cancelled', async () => {
-    const match = await enterSession(at.club, { kind: 'match' })
-    expect(await fetchPack(match)).toMatchObject({
-      status: 409,
-      body: { why: expect.stringMatching(/match/) },
-    })
+  it('is refused in a sentence for a practice that was cancelled', async () => {
     await at.club.run((tx) => cancelSession(tx, { sessionId: at.sessionId, by: at.club.coach }))
     for (const answer of [await fetchPack(at.sessionId), await send(at.sessionId, {})])
       expect(answer).toMatchObject({ status: 409, body: { why: expect.stringMatching(/cancelled/) } })

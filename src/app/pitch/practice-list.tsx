@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'react'
 import {
   forgetOld,
+  type KeptPractice,
   listPractices,
   listSessionsWaiting,
   listWaiting,
@@ -50,6 +51,10 @@ export function PracticeList() {
   )
 }
 
+function kindOf(pack: KeptPractice['pack']): 'practice' | 'match' {
+  return 'kind' in pack ? pack.kind : 'practice'
+}
+
 async function sendAll(): Promise<void> {
   for (const sessionId of await listSessionsWaiting()) await sendWaiting(sessionId)
 }
@@ -57,12 +62,13 @@ async function sendAll(): Promise<void> {
 async function readPractices(): Promise<readonly PracticeOnPhone[]> {
   const kept = await listPractices()
   const practices = await Promise.all(
-    kept.map(async ({ sessionId, pack: { session } }) => ({
+    kept.map(async ({ sessionId, pack }) => ({
       sessionId,
-      squadName: session.squadName,
-      day: session.day,
-      title: session.title,
-      startsAt: session.startsAt,
+      kind: kindOf(pack),
+      squadName: pack.session.squadName,
+      day: pack.session.day,
+      title: pack.session.title,
+      startsAt: pack.session.startsAt,
       waiting: (await listWaiting(sessionId)).length,
     })),
   )

@@ -6,6 +6,7 @@ import { counted } from '#ui/plural'
 
 export type PracticeOnPhone = {
   readonly sessionId: string
+  readonly kind: 'practice' | 'match'
   readonly squadName: string
   readonly day: string
   readonly title: string
@@ -64,6 +65,6 @@ export function ChoosePractice({ practices, today }: ChoosePracticeProps) {
 
 function emptySentence({ isHelper }: PitchToday): string {
   return isHelper
-    ? 'No squad that you help has a practice today. On the day it stands here.'
-    : 'No practice is on this phone yet. Open one in the book and tap “To the pitch” while there is a signal: from then on it works without.'
+    ? 'No squad that you help has a practice or match today. On the day it stands here.'
+    : 'No practice or match is on this phone yet. Open one in the book and tap “To the pitch” while there is a signal: from then on it works without.'
 }

@@ -3,6 +3,7 @@ import { paths } from '#ui/paths'
 type PracticeLinkProps = {
   readonly practice: {
     readonly sessionId: string
+    readonly kind: 'practice' | 'match'
     readonly squadName: string
     readonly title: string
     readonly startsAt: string | null
@@ -12,9 +13,9 @@ type PracticeLinkProps = {
   readonly more: string
 }
 
-/** One practice to be opened at the pitch. */
+/** One practice or match to be opened at the pitch. */
 export function PracticeLink({ practice, when, more }: PracticeLinkProps) {
-  const { sessionId, squadName, title, startsAt } = practice
+  const { sessionId, kind, squadName, title, startsAt } = practice
   return (
     <li>
       <a
@@ -25,7 +26,9 @@ export function PracticeLink({ practice, when, more }: PracticeLinkProps) {
           {squadName}, {when}
           {startsAt ? `, ${startsAt}` : ''}
         </span>
-        <span className="text-base font-medium">{[title, more].filter(Boolean).join(' · ')}</span>
+        <span className="text-base font-medium">
+          {[kind === 'match' && 'Match', title, more].filter(Boolean).join(' · ')}
+        </span>
       </a>
     </li>
   )
