@@ -6,6 +6,7 @@ import { getSquad } from '#data/squads'
 import { exportAttendance } from '#server/export-attendance'
 import { exportBook } from '#server/export-book'
 import { exportLog } from '#server/export-log'
+import { exportMatches } from '#server/export-matches'
 import { exportRoster } from '#server/export-roster'
 import { exportTurns } from '#server/export-turns'
 
@@ -19,6 +20,7 @@ const exports = {
   book: { ...csv, title: 'season book', write: exportBook },
   roster: { ...csv, title: 'roster', write: exportRoster },
   attendance: { ...csv, title: 'attendance', write: exportAttendance },
+  matches: { ...csv, title: 'matches', write: exportMatches },
   turns: { ...csv, title: 'turns', write: exportTurns },
 } as const
 

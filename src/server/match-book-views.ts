@@ -1,29 +1,22 @@
 import 'server-only'
 import type { Viewer } from '#access/viewer'
 import type { Day } from '#common/time'
-import { listAccounts } from '#data/accounts'
-import { fewerTurnsOf, listAdjustments } from '#data/adjustments'
 import { type ClubTx, inClub } from '#data/in-club'
 import { sumMatchDays } from '#data/match-day-sums'
 import { listSquadPlayers } from '#data/players'
-import { listSessions, type Session } from '#data/sessions'
-import { loadWritten } from '#data/written-sessions'
 import { namesApart } from '#fairness/book/names-apart'
 import { countWritten, type WrittenCount } from '#fairness/book/written-count'
 import { type BelowPromise, belowPromise } from '#fairness/matches/below-promise'
 import { longDays, type PlayedDay } from '#fairness/matches/long-days'
-import { type MatchFigures, matchFigures } from '#fairness/matches/match-figure'
 import { type MatchRow, matchRows } from '#fairness/matches/match-rows'
 import { type ShareRange, shareRange } from '#fairness/matches/share-range'
 import type { MatchFormat } from '#match/format/match-format'
+import { loadMatchSeason, type MatchOfSeason } from '#server/match-season'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason } from '#server/squad-season'
 import type { Player } from '#squad/player'
 import { type Policy, policyInForce } from '#squad/policy'
 import type { Season, Squad, SquadId } from '#squad/squad'
-
-/** A written match with what it was for everyone. */
-export type MatchOfBook = MatchFigures & Pick<Session, 'title' | 'startsAt'>
 
 /** The season's matches of a squad as their page shows them. */
 export type MatchBook = {
@@ -40,7 +33,7 @@ export type MatchBook = {
   readonly members: readonly MatchRow[]
   readonly guests: readonly MatchRow[]
   /** In order of time. */
-  readonly matches: readonly MatchOfBook[]
+  readonly matches: readonly MatchOfSeason[]
   /** Over all of the matches, of members; null: nobody was there. */
   readonly range: ShareRange | null
   readonly below: readonly BelowPromise[]
@@ -79,23 +72,14 @@ export async function loadMatchBook(
 type Asked = Pick<MatchBook, 'days' | 'policy' | 'format' | 'players'> & { readonly squadId: SquadId }
 
 async function loadMatches(tx: ClubTx, { squadId, days, policy, format, players }: Asked) {
-  const squadDays = days && { squadId, ...days }
-  const sessions = squadDays
-    ? await listSessions(tx, { ...squadDays, kind: 'match', withCancelled: false })
-    : []
-  const accounts = squadDays ? await listAccounts(tx, { ...squadDays, kinds: ['match'] }) : []
-  const ids = players.map(({ id }) => id)
-  const agreements = fewerTurnsOf(await listAdjustments(tx, ids))
-  const promise = { leastTime: format?.leastTime ?? null, policyShare: policy.leastMatchShare }
-  const written = await loadWritten(tx, sessions)
-  const matches = written.flatMap((one): readonly MatchOfBook[] => {
-    const account = accounts.find(({ sessionId }) => sessionId === one.session.id)
-    if (one.kind !== 'match' || !account || account.written === 'notWritten') return []
-    const { title, startsAt } = one.session
-    return [{ ...matchFigures({ account, match: one.match, promise, agreements }), title, startsAt }]
+  const playerIds = players.map(({ id }) => id)
+  const { sessions, accounts, agreements, matches } = await loadMatchSeason(tx, {
+    days: days && { squadId, ...days },
+    playerIds,
+    promise: { leastTime: format?.leastTime ?? null, policyShare: policy.leastMatchShare },
   })
   const { members, guests } = matchRows({ matches, standing: { accounts, agreements }, players, policy })
-  const played = days ? await sumMatchDays(tx, { playerIds: ids, ...days }) : []
+  const played = days ? await sumMatchDays(tx, { playerIds, ...days }) : []
   return {
     written: countWritten(sessions, policy),
     members,

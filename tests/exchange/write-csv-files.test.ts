@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { writeBook } from '#exchange/write-book'
+import { writeMatches } from '#exchange/write-matches'
 import { writeTurns } from '#exchange/write-turns'
 
 describe('the season book as CSV', () => {
@@ -19,6 +20,29 @@ describe('the season book as CSV', () => {
     }
     const [, row] = writeBook([line]).split('\r\n')
     expect(row).toBe('\'=Ann,a1,yes,practice,attack,outnumbering,,"Passing, wide",90,2,100.123,-10.123')
+  })
+})
+
+describe('matches as CSV', () => {
+  it('have a row for each player who was there, and never a formula', () => {
+    const line = {
+      name: 'Ann',
+      player: 'a1',
+      isMember: false,
+      day: '2026-09-05',
+      match: 'm1',
+      title: '+Reeds',
+      thereSeconds: 1200,
+      playedSeconds: 900,
+      dueSeconds: 975.00049,
+      isStart: true,
+      lines: { keeper: 600, back: 0, middle: 0, forward: 300 },
+      longestOffSeconds: 300,
+      leastSeconds: 600,
+    }
+    const [header, row] = writeMatches([line]).split('\r\n')
+    expect(row).toBe("Ann,a1,guest,2026-09-05,m1,'+Reeds,1200,900,975,yes,600,0,0,300,300,600")
+    expect(header?.split(',')).toHaveLength(16)
   })
 })
 

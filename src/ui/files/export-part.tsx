@@ -19,6 +19,11 @@ const files = [
   { what: 'attendance', label: 'Attendance (CSV)', means: 'who was there, from when to when' },
   { what: 'book', label: 'Season book (CSV)', means: 'time, turns and even share of each player' },
   {
+    what: 'matches',
+    label: 'Matches (CSV)',
+    means: 'minutes, even share, start, lines and time off, match by match',
+  },
+  {
     what: 'turns',
     label: 'Turns and match times (CSV)',
     means: 'everything that was written, place by place',
