@@ -108,5 +108,10 @@ export const clubSettingsInput = z.object({
 })
 export type ClubSettingsInput = z.infer<typeof clubSettingsInput>
 
+export const countGoalsInput = z.object({
+  countsGoals: z.enum(['yes', 'no'], 'choose yes or no').transform((answer) => answer === 'yes'),
+})
+export type CountGoalsInput = z.infer<typeof countGoalsInput>
+
 /** A button alone says what is wanted. */
 export const takeOurContentInput = z.object({})

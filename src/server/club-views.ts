@@ -27,6 +27,8 @@ export type ClubHome = {
   readonly season: Season | null
   readonly squads: readonly ArrangedSquad[]
   readonly canTakeOurs: boolean
+  /** Goals of its matches are written down. */
+  readonly countsGoals: boolean
   /** Only the administrator has people, requests and the record. */
   readonly canManagePeople: boolean
   readonly canAnswerRequests: boolean
@@ -49,6 +51,7 @@ export async function loadClubHome(viewer: Viewer, now = new Date()): Promise<Cl
       season: seasonFor(await listSeasons(tx), today),
       squads: await loadArranged(tx, today),
       canTakeOurs: await canTakeOurContent(tx),
+      countsGoals: club.countsGoals,
       canManagePeople: mayClub('managePeople'),
       canAnswerRequests: mayClub('answerRequests'),
       canSeeRecord: mayClub('seeAudit'),

@@ -16,6 +16,7 @@ import { loadClubDay } from '#server/club-day'
 import { newSessionOf, problemsOfChangedSession, problemsOfNewSession } from '#server/new-session'
 import {
   changeSessionInput,
+  goalsInput,
   matchInput,
   newSessionInput,
   practiceInput,
@@ -23,6 +24,7 @@ import {
 } from '#server/session-input'
 import { bringBookUpToDate, openForWriting } from '#server/session-writing'
 import { whyNotWritable } from '#server/why-not-writable'
+import { writeGoalsOf } from '#server/write-goals'
 import { decideMatchWriting, saveMatchWriting } from '#server/write-match'
 import { decideWriting, saveWriting } from '#server/write-practice'
 
@@ -108,6 +110,9 @@ export const writeMatch = action(matchInput, (viewer, input) =>
     return saved('Written. The season book has been brought up to date.')
   }),
 )
+
+/** How a match ended, where the club counts goals. */
+export const writeGoals = action(goalsInput, (viewer, input) => writeGoalsOf(viewer, input))
 
 /** A session that was not held. What was written of it stays, and counts for nothing. */
 export const cancelWritten = action(sessionOfSquad, (viewer, input) =>

@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { isDay } from '#common/time'
 import { isTitleTooLong, longestName, longestTitle, nameProblem } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
+import { mostGoals } from '#match/goals'
 import { lineGridLimits } from '#match/line-grid'
 import { parseLineMark } from '#match/line-mark'
 import { gridLimits } from '#practice/grid'
@@ -135,6 +136,8 @@ const wholeMinutes = (least: number, most: number) =>
     .min(least, `write at least ${least} minutes`)
     .max(most, `write at most ${most} minutes`)
 
+const goalsRight = `write a whole number, 0 to ${mostGoals}`
+
 /** The form of a new practice or match. */
 /** When and where a session is held, and what it is called. */
 const whenAndWhere = {
@@ -163,6 +166,14 @@ export const newSessionInput = z.object({
   breakMinutes: optional(wholeMinutes(0, 60)),
 })
 export type NewSessionInput = z.infer<typeof newSessionInput>
+
+const goals = optional(
+  z.coerce.number(goalsRight).int(goalsRight).min(0, goalsRight).max(mostGoals, goalsRight),
+)
+
+/** The goals of a match; empty both: none are written. */
+export const goalsInput = z.object({ squadId: z.uuid(), sessionId: z.uuid(), ours: goals, theirs: goals })
+export type GoalsInput = z.infer<typeof goalsInput>
 
 export const sessionOfSquad = z.object({ squadId: z.uuid(), sessionId: z.uuid() })
 

@@ -2,6 +2,7 @@ import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { hasDay } from '#common/dated'
+import { getClub } from '#data/clubs'
 import { listDesigns, listEveryDesign } from '#data/designs'
 import { inClub } from '#data/in-club'
 import { listPeople } from '#data/people'
@@ -16,7 +17,7 @@ import type { SquadId } from '#squad/squad'
 /** A line of the list: what a coach needs to find a session and see whether it is written. */
 export type SessionLine = Pick<
   Session,
-  'id' | 'kind' | 'day' | 'title' | 'startsAt' | 'written' | 'isCancelled'
+  'id' | 'kind' | 'day' | 'title' | 'startsAt' | 'written' | 'isCancelled' | 'goals'
 > & {
   /** Of the design it was planned by. */
   readonly designName: string | null
@@ -34,8 +35,9 @@ export async function loadSessionList(viewer: Viewer, { squadId }: { readonly sq
     const coaches = await listSquadCoaches(tx, squadId)
     const names = new Map((await listPeople(tx)).map(({ id, name }) => [id, name]))
     const designs = new Map((await listEveryDesign(tx)).map(({ id, name }) => [id, name]))
+    const { countsGoals } = await getClub(tx)
     const lines = sessions.map((session) => ({
-      ...lineOf(session, { coaches, names }),
+      ...lineOf(session, { coaches, names, countsGoals }),
       designName: (session.designId && designs.get(session.designId)) || null,
     }))
     // What is played later today, as far as the book knows, is still to come.
@@ -86,10 +88,16 @@ export async function loadNewSession(viewer: Viewer, { squadId }: { readonly squ
 
 function lineOf(
   session: Session,
-  known: { readonly coaches: readonly SquadCoach[]; readonly names: ReadonlyMap<string, string> },
+  known: {
+    readonly coaches: readonly SquadCoach[]
+    readonly names: ReadonlyMap<string, string>
+    readonly countsGoals: boolean
+  },
 ): Omit<SessionLine, 'designName'> {
   const { id, kind, day, title, startsAt, written, isCancelled } = session
-  return { id, kind, day, title, startsAt, written, isCancelled, coveredByName: coverNameOf(session, known) }
+  const goals = known.countsGoals ? session.goals : null
+  const coveredByName = coverNameOf(session, known)
+  return { id, kind, day, title, startsAt, written, isCancelled, goals, coveredByName }
 }
 
 /** Who led a session without being the squad's coach on its day. */

@@ -52,6 +52,7 @@ export async function loadSessionPage(
     const accounts = await listAccounts(tx, { squadId, from: session.day, to: session.day })
     const people = new Map((await listPeople(tx)).map(({ id, name }) => [id, name]))
     const { club, today } = await loadClubDay(tx)
+    const mayWrite = may(viewer, 'writeSession', { kind: 'squad', squadId })
     return {
       frame: await loadFrame(tx, viewer, squadId),
       squad: await getSquad(tx, squadId),
@@ -59,7 +60,14 @@ export async function loadSessionPage(
       isToCome: session.day > today,
       isPlanned: (await listPlanned(tx, [sessionId])).has(sessionId),
       timeZone: club.timeZone,
-      mayWrite: may(viewer, 'writeSession', { kind: 'squad', squadId }),
+      countsGoals: club.countsGoals,
+      mayWrite,
+      mayWriteGoals:
+        mayWrite &&
+        club.countsGoals &&
+        session.kind === 'match' &&
+        session.day <= today &&
+        !session.isCancelled,
       coveredByName: coverNameOf(session, { coaches: await listSquadCoaches(tx, squadId), names: people }),
       writtenByName: session.writtenById ? (people.get(session.writtenById) ?? null) : null,
       players: players.map(({ id, name }) => ({ id, name })),

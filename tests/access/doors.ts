@@ -119,6 +119,7 @@ export const doorsOfForms: Readonly<Record<string, Door>> = {
   chooseOwnPerson: 'everybody',
   confirmPages: squad('confirmFamilyPage'),
   copyDesign: squad('changeDesign'),
+  countGoals: club('arrangeClub'),
   endAccess: club('managePeople'),
   endAgreement: squad('changePlayer'),
   endLineOfSquad: club('managePeople'),
@@ -171,6 +172,7 @@ export const doorsOfForms: Readonly<Record<string, Door>> = {
   writeDownRequest: club('answerRequests'),
   writeFamilyNote: squad('confirmFamilyPage'),
   writeFromPitch: squad('writeSession'),
+  writeGoals: squad('writeSession'),
   writeMatch: squad('writeSession'),
   writePractice: squad('writeSession'),
 }

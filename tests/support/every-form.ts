@@ -1,4 +1,9 @@
 import { newId } from '#data/ids'
+import { draftOf as draftOfLineUp, planOfDraft as lineUpOfDraft } from '#lineup/draft/line-up-draft'
+import { newMatchRequest } from '#lineup/draft/new-match-request'
+import { plainFormat } from '#lineup/draft/plain-format'
+import { nothingMet } from '#lineup/met-seconds'
+import { noWishes } from '#match/format/line-wish'
 import { draftOf as draftOfPlan, planOfDraft } from '#planning/plan-draft'
 import { draftOf } from '#ui/designs/form/draft'
 import { aSheet } from './design-builder'
@@ -55,6 +60,7 @@ export function formsAbout(at: Things): Readonly<Record<string, object>> {
     changeWhenAndWhere: { ...session, day, title: 'Moved', startsAt: '', place: '' },
     checkFileAction: { ...squad, ...roster },
     confirmPages: { ...squad, seen: [{ playerId: at.playerId, mark: 'x' }] },
+    countGoals: { countsGoals: 'yes' },
     copyDesign: ofDesign,
     endAccess: person,
     endAgreement: { ...player, agreementId: newId(), lastDay: day },
@@ -81,6 +87,7 @@ export function formsAbout(at: Things): Readonly<Record<string, object>> {
     removeGuardian: guardian,
     revokeFamilyLink: { playerId: at.playerId, linkId: newId() },
     revokePersonLink: { ...person, linkId: newId() },
+    saveLineUp: { ...session, knownVersion: 0, plan: aLineUpOf(typed.playerIds) },
     savePracticePlan: { ...session, knownVersion: 0, plan: aPlanOf(typed.playerIds) },
     saveSeason: {
       ...{ seasonId: '', name: 'Next', firstDay: '2027-08-01', lastDay: '2028-06-30' },
@@ -98,6 +105,7 @@ export function formsAbout(at: Things): Readonly<Record<string, object>> {
     },
     writeFamilyNote: { ...player, text: 'Well done.' },
     writeFromPitch: { ...session, version, cursor: '9', takenBack: [] },
+    writeGoals: { ...session, ours: '3', theirs: '1' },
     writeMatch: typedMatch(typed, ['K K K', 'F F F'], { sessionId: at.sessionId, version }),
     writePractice: typedPractice(typed, ['A D', 'D A'], { sessionId: at.sessionId, version }),
   }
@@ -112,4 +120,26 @@ function aPlanOf(playerIds: readonly string[]) {
   })
   const players = request.players.map((own, index) => ({ ...own, playerId: playerIds[index] ?? '' }))
   return planOfDraft(draftOfPlan({ ...request, players }))
+}
+
+function aLineUpOf(playerIds: readonly string[]) {
+  const places = { keeper: 1, back: 0, middle: 0, forward: 1 }
+  const request = newMatchRequest({
+    format: { ...plainFormat, aSide: 2, shapes: [{ name: '1', places }] },
+    players: playerIds.map((id) => ({
+      id,
+      name: 'Ivo Weld',
+      keeps: true,
+      isMember: true,
+      owed: { playSeconds: 0, keepSeconds: 0, starts: 0 },
+      wishes: noWishes,
+      metSeconds: nothingMet,
+      playedToday: 0,
+    })),
+    register: [],
+    policyShare: 0.5,
+    apart: [],
+    together: [],
+  })
+  return lineUpOfDraft(draftOfLineUp(request), () => 'Ivo Weld')
 }

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
-import { changeClub, takeOurContent } from '#server/club-actions'
+import { changeClub, countGoals, takeOurContent } from '#server/club-actions'
 import { loadClubHome } from '#server/club-views'
 import { getViewer } from '#server/viewer'
 import { ClubBody } from '#ui/club/club-body'
@@ -14,7 +14,7 @@ export default async function ClubPage() {
   const { frame, ...club } = await orNotFound(loadClubHome(viewer))
   return (
     <Shell frame={frame} tab="club" title={club.name} lead="What every squad of the club rests on.">
-      <ClubBody {...club} change={changeClub} takeOurs={takeOurContent} />
+      <ClubBody {...club} change={changeClub} countGoals={countGoals} takeOurs={takeOurContent} />
     </Shell>
   )
 }

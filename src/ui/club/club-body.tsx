@@ -2,6 +2,7 @@ import type { Season, Squad } from '#squad/squad'
 import { ClubCard } from '#ui/club/club-card'
 import { ClubForm } from '#ui/club/club-form'
 import { FirstSteps } from '#ui/club/first-steps'
+import { GoalsForm } from '#ui/club/goals-form'
 import { OursForm } from '#ui/club/ours-form'
 import type { SendForm } from '#ui/entry/send-form'
 import { formatDays } from '#ui/format-day'
@@ -21,7 +22,9 @@ type ClubBodyProps = {
   readonly canManagePeople: boolean
   readonly canAnswerRequests: boolean
   readonly canSeeRecord: boolean
+  readonly countsGoals: boolean
   readonly change: SendForm
+  readonly countGoals: SendForm
   readonly takeOurs: SendForm
 }
 
@@ -66,6 +69,7 @@ export function ClubBody(props: ClubBodyProps) {
           send={props.change}
         />
       </section>
+      <GoalsForm countsGoals={props.countsGoals} send={props.countGoals} />
     </>
   )
 }

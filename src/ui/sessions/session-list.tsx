@@ -1,4 +1,5 @@
 import type { Day } from '#common/time'
+import { type Goals, sayGoals } from '#match/goals'
 import type { Written } from '#squad/written'
 import { formatDay } from '#ui/format-day'
 import { LinkButton } from '#ui/page/button'
@@ -17,6 +18,8 @@ export type ListedSession = {
   readonly startsAt: string | null
   readonly written: Written
   readonly isCancelled: boolean
+  /** How a match ended, in a club that counts goals. */
+  readonly goals: Goals | null
   /** Of the design it was planned by. */
   readonly designName: string | null
   /** Who led it in the coach's place. */
@@ -80,6 +83,7 @@ function Lines({ squadId, today, sessions, isToCome }: LinesProps) {
               {words.kind[session.kind]}
               {session.title || session.designName ? `: ${session.title || session.designName}` : ''}
             </span>
+            {session.goals ? <span>{sayGoals(session.goals)}</span> : null}
             {session.startsAt ? <span className="text-soft">{session.startsAt}</span> : null}
           </PageLink>
           {session.coveredByName ? (

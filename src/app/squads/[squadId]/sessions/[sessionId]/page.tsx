@@ -1,10 +1,11 @@
 import type { Metadata } from 'next'
 import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
-import { cancelWritten, changeWhenAndWhere } from '#server/session-actions'
+import { cancelWritten, changeWhenAndWhere, writeGoals } from '#server/session-actions'
 import { loadSessionPage } from '#server/session-views'
 import { getViewer } from '#server/viewer'
 import { formatDay } from '#ui/format-day'
+import { MatchGoalsForm } from '#ui/sessions/match-goals-form'
 import { SessionBody } from '#ui/sessions/session-body'
 import { SessionLead } from '#ui/sessions/session-lead'
 import { WhenAndWhereForm } from '#ui/sessions/when-and-where-form'
@@ -39,6 +40,9 @@ export default async function SessionPage({ params }: SessionPageProps) {
           session={{ ...session, isWritten: session.written !== 'notWritten' }}
           send={changeWhenAndWhere}
         />
+      ) : null}
+      {page.mayWriteGoals ? (
+        <MatchGoalsForm squadId={squadId} sessionId={session.id} goals={session.goals} send={writeGoals} />
       ) : null}
     </Shell>
   )
