@@ -2,12 +2,10 @@ import { andList } from '#common/and-list'
 import { countWord } from '#common/count-word'
 import type { Problem } from '#common/problem'
 import type { LineUpClash } from '#lineup/line-up-clash'
+import type { NameOf } from '#lineup/line-up-figures'
 import type { LineUpProblem } from '#lineup/problem'
 import { sayClock, sayTime } from '#lineup/say-clock'
 import type { Line } from '#match/match'
-import type { PlayerId } from '#squad/player'
-
-export type NameOf = (player: PlayerId) => string
 
 type HeldClash = Extract<LineUpClash, { kind: 'held' | 'heldTooMany' | 'tooSoon' }>
 

@@ -3,10 +3,11 @@ import { countWord } from '#common/count-word'
 import type { Problem } from '#common/problem'
 import type { Seconds } from '#common/time'
 import type { LineUpClash } from '#lineup/line-up-clash'
+import type { NameOf } from '#lineup/line-up-figures'
 import type { LineUpProblem } from '#lineup/problem'
 import { ruleWords } from '#lineup/rule-words'
 import { sayClock, sayTime } from '#lineup/say-clock'
-import { type NameOf, sayHeldClash } from '#lineup/say-held-clash'
+import { sayHeldClash } from '#lineup/say-held-clash'
 
 /**
  * A clash in one sentence: what, where, and what would work. The path leads to the field of a plan's request: `places`,

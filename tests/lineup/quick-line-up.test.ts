@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { seededChance } from '#common/chance'
 import { checkLineUp } from '#lineup/check-line-up'
 import { fairLineUp } from '#lineup/fair-line-up'
+import { findLineUpClash } from '#lineup/find-line-up-clash'
 import { layFirstLineUp } from '#lineup/first-line-up'
 import { boardOf, planOfBoard } from '#lineup/line-up-board'
 import { lineUpBounds } from '#lineup/line-up-bounds'
@@ -78,6 +79,14 @@ describe('a line-up at once', () => {
       expect(due).toBeCloseTo(filled, 6)
     }
     expect(found).toBeGreaterThanOrEqual(8)
+  })
+
+  it('is found only where arithmetic knows no reason against it', () => {
+    for (const [index, problem] of some.entries()) {
+      const plan = plans[index]
+      const against = findLineUpClash(problem).filter(({ kind }) => kind !== 'leastAboveMost')
+      if (plan) expect(against).toEqual([])
+    }
   })
 
   it('is the same for the same seed', () => {
