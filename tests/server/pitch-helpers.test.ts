@@ -88,7 +88,6 @@ describe('a code for a helper', () => {
     const message = (text: RegExp) => ({ problems: [{ message: expect.stringMatching(text) }] })
     expect(await asked({ day: '2026-10-02' })).toMatchObject(message(/on the day/))
     expect(await asked({ day: '2026-09-30' })).toMatchObject(message(/over/))
-    expect(await asked({ day: '2026-10-01', kind: 'match' })).toMatchObject(message(/match/))
     for (let made = 0; made < 6; made += 1) expect(await makePass()).toMatchObject({ status: 'done' })
     expect(await makePass()).toMatchObject(message(/Take one of them back/))
   })

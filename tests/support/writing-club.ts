@@ -26,10 +26,10 @@ export const otherCoachId = newId()
 export type Written = { club: TestClub; sessionId: string }
 
 /** Sets the club up anew before each test; the squad's coach asks. */
-export function aClubForWriting(): Written {
+export function aClubForWriting({ players = 5 } = {}): Written {
   const at = {} as Written
   beforeEach(async () => {
-    at.club = await aClub({ players: 5, isDemo: true })
+    at.club = await aClub({ players, isDemo: true })
     await standStill(at.club)
     const { squadId, coach } = at.club
     await at.club.run(async (tx) => {

@@ -1,0 +1,79 @@
+import { v7 as uuidv7 } from 'uuid'
+import { saveMatchPlan } from '#data/match-plans'
+import { newMatchRequest } from '#lineup/draft/new-match-request'
+import { plainFormat } from '#lineup/draft/plain-format'
+import { lineUpOf } from '#lineup/line-up-of-plan'
+import type { MatchPlan } from '#lineup/match-plan'
+import { matchPlanOf } from '#lineup/match-plan-of'
+import { problemOfMatch } from '#lineup/problem-of-match'
+import { quickLineUp } from '#lineup/quick-line-up'
+import { noWishes } from '#match/format/line-wish'
+import type { PlayerId } from '#squad/player'
+import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
+import type { MatchEvent } from '#touchline/match-pack'
+import { phone } from './pitch-club'
+import type { TestClub } from './test-club'
+
+/** When the match of the tests is kicked off: 10:00 in Europe/London, on its day. */
+export const firstKickOff = Date.UTC(2026, 9, 1, 9, 0, 0)
+
+/** Ten for seven a side, two periods of 25 minutes, everyone promised half; the first is due an hour from before. */
+export function aMatchPlan(playerIds: readonly PlayerId[], changes: Partial<MatchPlan> = {}): MatchPlan {
+  const request = newMatchRequest({
+    format: plainFormat,
+    players: playerIds.map((id, index) => ({
+      id,
+      name: `Player ${index}`,
+      isMember: true,
+      keeps: true,
+      owed: { playSeconds: index === 0 ? 3600 : 0, keepSeconds: 0, starts: 0 },
+      wishes: { ...noWishes, back: index === 1 ? 'notYet' : 'open' },
+      metSeconds: { back: 0, middle: 0, forward: 0 },
+      playedToday: 0,
+    })),
+    register: [],
+    policyShare: 0.5,
+    apart: [],
+    together: [],
+  })
+  const problem = problemOfMatch(request)
+  const plan = quickLineUp(problem, { seed: 1 })
+  if (!plan) throw new Error('ten can play seven a side')
+  const nameOf = (id: PlayerId) => `Player ${playerIds.indexOf(id)}`
+  return { ...matchPlanOf(request, lineUpOf(problem, plan), nameOf), ...changes }
+}
+
+export async function planMatch(club: TestClub, sessionId: string, plan: MatchPlan): Promise<void> {
+  await club.run((tx) => saveMatchPlan(tx, { sessionId, plan, knownVersion: 0, by: club.coach }))
+}
+
+/** One tap, so many seconds after the first kick-off. */
+export function tappedInMatch(
+  seconds: number,
+  deed: MatchDeed,
+  change: Partial<MatchEvent> = {},
+): MatchEvent {
+  const at = firstKickOff + seconds * 1000
+  return { id: uuidv7({ msecs: at }), deviceId: phone, at, deed, ...change }
+}
+
+/** Who a plan has on at a second of playing time, and where. */
+export function onByPlan({ spells }: Pick<MatchPlan, 'spells'>, second: number): readonly PlacedPlayer[] {
+  return spells
+    .filter(({ start, end }) => start <= second && second < end)
+    .map(({ playerId, line }) => ({ playerId, line }))
+}
+
+/** Everyone here, two periods of 25 minutes with ten between, all as planned. */
+export function wholeMatch(plan: MatchPlan): readonly MatchEvent[] {
+  return [
+    ...plan.players.map(({ playerId }, index) =>
+      tappedInMatch(index - 60, { kind: 'register', playerId, state: 'here' }),
+    ),
+    tappedInMatch(0, { kind: 'kickOff', period: 0, on: onByPlan(plan, 0) }),
+    tappedInMatch(1500, { kind: 'periodEnd', period: 0 }),
+    tappedInMatch(2100, { kind: 'kickOff', period: 1, on: onByPlan(plan, 1500) }),
+    tappedInMatch(3600, { kind: 'periodEnd', period: 1 }),
+    tappedInMatch(3601, { kind: 'fullTime' }),
+  ]
+}
