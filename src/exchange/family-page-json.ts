@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { isDay } from '#common/time'
 import type { FamilyPage } from '#family/family-page'
+import { lines } from '#match/match'
 
 const day = z.string().refine(isDay)
 const topic = z.enum(['attack', 'defend', 'keep', 'played'])
@@ -29,6 +30,8 @@ const said = z.strictObject({
     }),
   ),
   minutesThere: count,
+  // Pages confirmed before it was told have none.
+  matches: z.strictObject({ matches: count, starts: count, lines: z.array(z.enum(lines)) }).nullish(),
 })
 
 const attendance = z.enum(['here', 'late', 'left', 'notPlaying', 'out', 'away']).nullable()

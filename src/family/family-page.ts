@@ -2,6 +2,7 @@ import type { Day } from '#common/time'
 import type { Attendance } from '#fairness/account'
 import type { SessionKind } from '#fairness/standing'
 import type { FamilySentence, FamilyTopic } from '#family/family-sentences'
+import type { MatchesPlayed } from '#family/matches-played'
 
 /** What a child did: the topics of the sentences, and waiting for a turn. */
 export type FamilyDoing = FamilyTopic | 'waiting'
@@ -21,6 +22,8 @@ export type FamilyKind = {
     readonly did: readonly TimeDone[]
     /** Time the child was there for. */
     readonly minutesThere: number
+    /** Null in practices, and where the child has not been on the pitch; pages confirmed long ago have none. */
+    readonly matches?: MatchesPlayed | null | undefined
   } | null
   readonly attendance: readonly { readonly day: Day; readonly attendance: Attendance | null }[]
 }

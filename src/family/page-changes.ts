@@ -26,6 +26,7 @@ function partsOf(
     minutes: kinds.map(({ said }) => [
       said?.minutesThere,
       said?.did.map(({ doing, minutes, turns }) => [doing, minutes, turns]),
+      said?.matches ? [said.matches.matches, said.matches.starts, said.matches.lines] : null,
     ]),
     themes: themes.map(({ name, missed, practices, practicesPlayed }) => [
       name,

@@ -3,6 +3,7 @@ import type { SessionAccount } from '#fairness/account'
 import { playerAttendance, sessionsOfPlayer } from '#fairness/book/player-attendance'
 import { playerThemes } from '#fairness/book/player-themes'
 import { countWritten } from '#fairness/book/written-count'
+import type { MatchFigure } from '#fairness/matches/match-figure'
 import type { KindStanding, SessionKind, Standing } from '#fairness/standing'
 import { aboutMinutes } from '#family/about-minutes'
 import type { FamilyKind, FamilyPage, TimeDone } from '#family/family-page'
@@ -12,6 +13,7 @@ import {
   familySentences,
   sessionsBeforeSentences,
 } from '#family/family-sentences'
+import { matchesPlayed } from '#family/matches-played'
 import type { Player } from '#squad/player'
 import type { Policy } from '#squad/policy'
 import type { Membership } from '#squad/squad'
@@ -25,6 +27,8 @@ export type ChildInBook = {
   readonly accounts: readonly SessionAccount[]
   /** The child's own, over the sessions that are its own. */
   readonly standing: Standing
+  /** What the squad's written matches were for the child, as a member. */
+  readonly matchFigures: readonly MatchFigure[]
   readonly policy: Policy
   /** The child's own in this squad and season. */
   readonly flags: readonly FlagForFamily[]
@@ -71,6 +75,7 @@ function kindOfPage(
             sentences: familySentences({ ...child, kind, roles: standing.roles }),
             did: timesDone(standing, kind),
             minutesThere: aboutMinutes(standing.liveSeconds),
+            matches: kind === 'match' ? matchesPlayed(child.matchFigures) : null,
           }
         : null,
     attendance: playerAttendance(sessions, child.player.id).map(({ day, attendance }) => ({

@@ -9,11 +9,13 @@ import type { ClubTx } from '#data/in-club'
 import { listMemberships } from '#data/memberships'
 import { listThemes } from '#data/themes'
 import { sessionsOfPlayer } from '#fairness/book/player-attendance'
+import { figuresOf } from '#fairness/matches/match-rows'
 import { emptyStanding, standingsNow } from '#fairness/standing'
 import type { FamilyPage } from '#family/family-page'
 import { namesInNote } from '#family/names-in-note'
 import { pageOfChild } from '#family/page-of-child'
 import { type Waiting, whatWaits } from '#family/what-waits'
+import { loadMatchSeason } from '#server/match-season'
 import { daysSoFar, type SquadSeason } from '#server/squad-season'
 import { isMemberBetween } from '#squad/member-between'
 import type { Player } from '#squad/player'
@@ -36,15 +38,14 @@ export async function loadPagesOfSquad(
 ): Promise<readonly PageToConfirm[]> {
   const { squad, season, today, policy } = of
   const days = daysSoFar(of, null)
-  const accounts = days ? await listAccounts(tx, { squadId: squad.id, ...days }) : []
+  const squadDays = days && { squadId: squad.id, ...days }
+  const accounts = squadDays ? await listAccounts(tx, squadDays) : []
   const everybody = await listChildrenOfSquad(tx, squad.id)
   const memberships = await listMemberships(tx, squad.id)
-  const agreements = fewerTurnsOf(
-    await listAdjustments(
-      tx,
-      everybody.map(({ id }) => id),
-    ),
-  )
+  const playerIds = everybody.map(({ id }) => id)
+  const agreements = fewerTurnsOf(await listAdjustments(tx, playerIds))
+  const promise = { leastTime: null, policyShare: policy.leastMatchShare }
+  const { matches } = await loadMatchSeason(tx, { days: squadDays, playerIds, promise })
   const flags = await listFlagStates(tx, { squadIds: [squad.id], seasonId: season.id })
   const themes = await listThemes(tx)
   const notes = await listFamilyNotes(tx, squad.id)
@@ -60,6 +61,7 @@ export async function loadPagesOfSquad(
         memberships: own,
         accounts,
         standing,
+        matchFigures: figuresOf(matches, child.id).filter(({ isMember }) => isMember),
         policy,
         flags: ownFlags,
         themes,

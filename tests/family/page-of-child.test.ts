@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { SessionAccount } from '#fairness/account'
 import { emptyStanding, standingsNow } from '#fairness/standing'
-import { pageOfChild } from '#family/page-of-child'
+import { type ChildInBook, pageOfChild } from '#family/page-of-child'
 import { defaultPolicy } from '#squad/policy'
 import { aMembership, anAccount, aPlayer } from '../support/account-builder'
 
@@ -28,12 +28,17 @@ function practice(index: number, change: Partial<SessionAccount> = {}): SessionA
   }
 }
 
-function pageOf(accounts: readonly SessionAccount[], memberships = [aMembership('ana')]) {
+function pageOf(
+  accounts: readonly SessionAccount[],
+  memberships = [aMembership('ana')],
+  matchFigures: ChildInBook['matchFigures'] = [],
+) {
   return pageOfChild({
     player: aPlayer({ id: 'ana', name: 'Ana Reed' }),
     memberships,
     accounts,
     standing: standingsNow({ accounts }).get('ana') ?? emptyStanding,
+    matchFigures,
     policy: defaultPolicy,
     flags: [],
     themes: [theme],

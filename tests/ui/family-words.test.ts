@@ -12,6 +12,7 @@ import {
   familySentenceText,
   lastLine,
   leftSquad,
+  matchesPlayedText,
   meanings,
   metText,
   nothingConfirmed,
@@ -52,6 +53,9 @@ const rest = [
   metText({ missed: 'away', practices: 3, practicesPlayed: 0 }),
   metText({ missed: 'noTurn', practices: 3, practicesPlayed: 0 }),
   metText({ missed: null, practices: 3, practicesPlayed: 2 }),
+  matchesPlayedText({ matches: 9, starts: 6, lines: ['keeper', 'back', 'middle', 'forward'] }),
+  matchesPlayedText({ matches: 9, starts: 9, lines: ['forward'] }),
+  matchesPlayedText({ matches: 1, starts: 0, lines: [] }),
   comingText(null),
   comingText({ themeName: null, when: null }),
   comingText({ themeName: 'Two against one', when }),
@@ -124,6 +128,18 @@ describe('the words for families', () => {
     expect(metText({ ...theme, missed: 'away' })).toBe('Not yet. Your child was away when it was practised.')
     expect(metText({ ...theme, missed: 'noTurn' })).toBe('Not yet. Your child has not had a turn at it.')
     expect(metText({ ...theme, practicesPlayed: 2, missed: null })).toBe('Played in 2 of 3 practices.')
+  })
+
+  it('tell matches, starts and lines', () => {
+    expect(matchesPlayedText({ matches: 9, starts: 6, lines: ['keeper', 'back'] })).toBe(
+      'Your child was on the pitch in 9 matches and was on from the start in 6 of them. Your child has played in goal and at the back.',
+    )
+    expect(matchesPlayedText({ matches: 1, starts: 1, lines: [] })).toBe(
+      'Your child was on the pitch in 1 match and was on from the start.',
+    )
+    expect(matchesPlayedText({ matches: 1, starts: 0, lines: [] })).toBe(
+      'Your child was on the pitch in 1 match and came on later.',
+    )
   })
 
   it('tell time and place only where they are given', () => {

@@ -1,7 +1,10 @@
 import type { FamilyDoing, FamilyTheme } from '#family/family-page'
 import type { FamilySentence, FamilyTopic } from '#family/family-sentences'
+import type { MatchesPlayed } from '#family/matches-played'
 import type { ComingWhen } from '#family/next-practice'
+import type { Line } from '#match/match'
 import { formatDay } from '#ui/format-day'
+import { listed } from '#ui/plural'
 import { words } from '#ui/words'
 
 type Kind = 'practice' | 'match'
@@ -94,6 +97,25 @@ export const doingLabel: Readonly<Record<Kind, Readonly<Record<FamilyDoing, stri
 /** "about 55 min"; zero is under five. */
 export function aboutText(minutes: number): string {
   return minutes === 0 ? 'under 5 min' : `about ${minutes} min`
+}
+
+const lineAt: Readonly<Record<Line, string>> = {
+  keeper: 'in goal',
+  back: 'at the back',
+  middle: 'in the middle',
+  forward: 'up front',
+}
+
+/** "Your child was on the pitch in 9 matches and was on from the start in 6 of them. Your child has played at the back." */
+export function matchesPlayedText({ matches, starts, lines }: MatchesPlayed): string {
+  const each = matches > 1 ? ' each time' : ''
+  const some = `was on from the start in ${starts} of them`
+  const all = starts === 0 ? `came on later${each}` : `was on from the start${each}`
+  const started = starts > 0 && starts < matches ? some : all
+  const said = `Your child was on the pitch in ${words.matches(matches)} and ${started}.`
+  return lines.length > 0
+    ? `${said} Your child has played ${listed(lines.map((line) => lineAt[line]))}.`
+    : said
 }
 
 /** How a child met a theme. */

@@ -1,7 +1,13 @@
 import type { Day } from '#common/time'
 import type { FamilyKind } from '#family/family-page'
 import { sentencesOn } from '#family/sentences-on'
-import { aboutText, doingLabel, familySentenceText, tooFewText } from '#ui/family/family-words'
+import {
+  aboutText,
+  doingLabel,
+  familySentenceText,
+  matchesPlayedText,
+  tooFewText,
+} from '#ui/family/family-words'
 import { TimePicture, TimeSwatch } from '#ui/family/time-picture'
 import { SectionTitle } from '#ui/page/section-title'
 import { words } from '#ui/words'
@@ -31,6 +37,7 @@ function Said({ kind, said, today }: SaidProps) {
         {sentences.map((sentence) => (
           <p key={sentence.topic}>{familySentenceText(sentence, kind)}</p>
         ))}
+        {said.matches ? <p>{matchesPlayedText(said.matches)}</p> : null}
       </div>
       {said.did.length > 0 ? (
         <figure className="mt-4 max-w-2xl">
