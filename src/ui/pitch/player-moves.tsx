@@ -8,6 +8,7 @@ import { type SeatRole, seatRoles } from '#practice/turn'
 import type { PlayerId } from '#squad/player'
 import type { Cast } from '#ui/pitch/cast'
 import { movesOf } from '#ui/pitch/moves'
+import { NameChoice } from '#ui/pitch/name-choice'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchButton } from '#ui/pitch/pitch-button'
 import { placeWords } from '#ui/pitch/places-card'
@@ -42,7 +43,7 @@ export function PlayerMoves({ playerId, pack, state, cast, onDeeds, onNotOut, on
     return (
       <Sheet title={`${name} and …`} onClose={onClose}>
         <p>{state.live ? 'They change places now.' : 'They change places for the rest of this round.'}</p>
-        <Names ids={moves.partners} cast={cast} onChoose={(other) => make(moves.swap(other))} />
+        <NameChoice ids={moves.partners} nameOf={cast.nameOf} onChoose={(other) => make(moves.swap(other))} />
       </Sheet>
     )
   }
@@ -50,7 +51,11 @@ export function PlayerMoves({ playerId, pack, state, cast, onDeeds, onNotOut, on
     return (
       <Sheet title={`Who goes in for ${name}?`} onClose={() => make(moves.fill(null))}>
         <p>Whoever has waited longest stands first.</p>
-        <Names ids={substitutes} cast={cast} onChoose={(instead) => make(moves.fill(instead))} />
+        <NameChoice
+          ids={substitutes}
+          nameOf={cast.nameOf}
+          onChoose={(instead) => make(moves.fill(instead))}
+        />
         <PitchButton className="w-full" onClick={() => make(moves.fill(null))}>
           Nobody
         </PitchButton>
@@ -94,26 +99,5 @@ export function PlayerMoves({ playerId, pack, state, cast, onDeeds, onNotOut, on
         </>
       ) : null}
     </PlayerSheet>
-  )
-}
-
-type NamesProps = {
-  readonly ids: readonly PlayerId[]
-  readonly cast: Cast
-  readonly onChoose: (playerId: PlayerId) => void
-}
-
-function Names({ ids, cast, onChoose }: NamesProps) {
-  if (ids.length === 0) return <p>Nobody is free for it.</p>
-  return (
-    <ul className="grid grid-cols-2 gap-2">
-      {ids.map((id) => (
-        <li key={id} className="flex">
-          <PitchButton className="w-full min-w-0 text-xl break-words" onClick={() => onChoose(id)}>
-            {cast.nameOf(id)}
-          </PitchButton>
-        </li>
-      ))}
-    </ul>
   )
 }
