@@ -6,6 +6,7 @@ import type { SquadDays } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { exportKeys } from '#exchange/export-keys'
 import { writeMatches } from '#exchange/write-matches'
+import { loadMatchPromise } from '#server/match-promise'
 import { loadMatchSeason } from '#server/match-season'
 import { policyInForce } from '#squad/policy'
 
@@ -13,11 +14,8 @@ import { policyInForce } from '#squad/policy'
 export async function exportMatches(tx: ClubTx, scope: SquadDays): Promise<string> {
   const { ageLimit } = await getSquad(tx, scope.squadId)
   const players = await listSquadPlayers(tx, scope.squadId)
-  const policies = await listPolicies(tx)
-  const promise = {
-    leastTime: null,
-    policyShare: policyInForce(policies, { ageLimit, day: scope.to }).leastMatchShare,
-  }
+  const policy = policyInForce(await listPolicies(tx), { ageLimit, day: scope.to })
+  const { promise } = await loadMatchPromise(tx, { squadId: scope.squadId, policy })
   const playerIds = players.map(({ id }) => id)
   const { sessions, matches } = await loadMatchSeason(tx, { days: scope, playerIds, promise })
   const keys = exportKeys(players)

@@ -9,8 +9,10 @@ import { countWritten, type WrittenCount } from '#fairness/book/written-count'
 import { type BelowPromise, belowPromise } from '#fairness/matches/below-promise'
 import { longDays, type PlayedDay } from '#fairness/matches/long-days'
 import { type MatchRow, matchRows } from '#fairness/matches/match-rows'
+import type { MatchPromise } from '#fairness/matches/promised-seconds'
 import { type ShareRange, shareRange } from '#fairness/matches/share-range'
 import type { MatchFormat } from '#match/format/match-format'
+import { loadMatchPromise } from '#server/match-promise'
 import { loadMatchSeason, type MatchOfSeason } from '#server/match-season'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason } from '#server/squad-season'
@@ -53,7 +55,7 @@ export async function loadMatchBook(
     const days = daysSoFar({ season, today }, term)
     // A term that is over stays judged by the rules of its last day.
     const policy = policyInForce(policies, { ageLimit: squad.ageLimit, day: days?.to ?? today })
-    const format = null
+    const { format, promise } = await loadMatchPromise(tx, { squadId, policy })
     const players = namesApart(await listSquadPlayers(tx, squadId))
     return {
       frame: await loadFrame(tx, viewer, squadId),
@@ -64,19 +66,22 @@ export async function loadMatchBook(
       policy,
       format,
       players,
-      ...(await loadMatches(tx, { squadId, days, policy, format, players })),
+      ...(await loadMatches(tx, { squadId, days, policy, format, promise, players })),
     }
   })
 }
 
-type Asked = Pick<MatchBook, 'days' | 'policy' | 'format' | 'players'> & { readonly squadId: SquadId }
+type Asked = Pick<MatchBook, 'days' | 'policy' | 'format' | 'players'> & {
+  readonly squadId: SquadId
+  readonly promise: MatchPromise
+}
 
-async function loadMatches(tx: ClubTx, { squadId, days, policy, format, players }: Asked) {
+async function loadMatches(tx: ClubTx, { squadId, days, policy, format, promise, players }: Asked) {
   const playerIds = players.map(({ id }) => id)
   const { sessions, accounts, agreements, matches } = await loadMatchSeason(tx, {
     days: days && { squadId, ...days },
     playerIds,
-    promise: { leastTime: format?.leastTime ?? null, policyShare: policy.leastMatchShare },
+    promise,
   })
   const { members, guests } = matchRows({ matches, standing: { accounts, agreements }, players, policy })
   const played = days ? await sumMatchDays(tx, { playerIds, ...days }) : []

@@ -15,6 +15,7 @@ import type { FamilyPage } from '#family/family-page'
 import { namesInNote } from '#family/names-in-note'
 import { pageOfChild } from '#family/page-of-child'
 import { type Waiting, whatWaits } from '#family/what-waits'
+import { loadMatchPromise } from '#server/match-promise'
 import { loadMatchSeason } from '#server/match-season'
 import { daysSoFar, type SquadSeason } from '#server/squad-season'
 import { isMemberBetween } from '#squad/member-between'
@@ -44,7 +45,7 @@ export async function loadPagesOfSquad(
   const memberships = await listMemberships(tx, squad.id)
   const playerIds = everybody.map(({ id }) => id)
   const agreements = fewerTurnsOf(await listAdjustments(tx, playerIds))
-  const promise = { leastTime: null, policyShare: policy.leastMatchShare }
+  const { promise } = await loadMatchPromise(tx, { squadId: squad.id, policy })
   const { matches } = await loadMatchSeason(tx, { days: squadDays, playerIds, promise })
   const flags = await listFlagStates(tx, { squadIds: [squad.id], seasonId: season.id })
   const themes = await listThemes(tx)

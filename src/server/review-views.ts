@@ -15,12 +15,14 @@ import { listReviews, type TermReview } from '#data/reviews'
 import { listSeasons } from '#data/seasons'
 import { listCoachesOn, type SquadCoach } from '#data/squad-coaches'
 import { listSquads } from '#data/squads'
+import type { LeastTimeKept } from '#fairness/matches/least-time-kept'
 import { loadClubDay } from '#server/club-day'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { chooseTerm, type TermOfSeason } from '#server/term-choice'
 import { type CoverageOfTerm, loadCoverage } from '#server/term-coverage'
 import { loadTermFigures, type TermFigures } from '#server/term-figures'
 import { type FlagCounts, flagsOfTerm } from '#server/term-flags'
+import { loadTermLeastTime } from '#server/term-least-time'
 import { dayIn } from '#server/today'
 import type { Squad } from '#squad/squad'
 import { finalOn, isFinal } from '#squad/term-review'
@@ -33,6 +35,8 @@ export type SquadReview = {
   readonly figures: TermFigures
   /** The term before, for what has changed; null without one. */
   readonly before: TermFigures | null
+  /** Least time in the term's matches. */
+  readonly leastTime: LeastTimeKept
   readonly flags: FlagCounts
   readonly coverage: CoverageOfTerm
   /** Null: not opened yet. */
@@ -127,6 +131,7 @@ async function loadSquads(tx: ClubTx, of: OfTerm): Promise<readonly SquadReview[
   const shared = { squads, today, policies }
   const figures = await loadTermFigures(tx, { ...shared, term, flags })
   const figuresBefore = before ? await loadTermFigures(tx, { ...shared, term: before, flags: [] }) : null
+  const leastTime = await loadTermLeastTime(tx, { ...shared, term })
   const coverage = await loadCoverage(tx, { squads, term, today })
   const coaches = await listCoachesOn(tx, today)
   const covered = await countCovered(tx, {
@@ -138,7 +143,8 @@ async function loadSquads(tx: ClubTx, of: OfTerm): Promise<readonly SquadReview[
   return squads.flatMap((squad) => {
     const now = figures.get(squad.id)
     const covers = coverage.get(squad.id)
-    if (!now || !covers) return []
+    const least = leastTime.get(squad.id)
+    if (!now || !covers || !least) return []
     const review = of.reviews.find(isOf(squad))
     return [
       {
@@ -147,6 +153,7 @@ async function loadSquads(tx: ClubTx, of: OfTerm): Promise<readonly SquadReview[
         covered: covered.filter(isOf(squad)),
         figures: now,
         before: figuresBefore?.get(squad.id) ?? null,
+        leastTime: least,
         flags: flagsOfTerm(flags.filter(isOf(squad)), { term, timeZone: of.club.timeZone }),
         coverage: covers,
         review: review ? standOf(review, of) : null,

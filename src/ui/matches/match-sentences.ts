@@ -1,5 +1,6 @@
 import type { Day } from '#common/time'
 import type { BelowReason } from '#fairness/matches/below-promise'
+import type { LeastTimeKept } from '#fairness/matches/least-time-kept'
 import type { LeastTime } from '#match/format/match-format'
 import { differenceText } from '#ui/figures/difference'
 import { wholeMinutes } from '#ui/figures/minutes'
@@ -69,6 +70,17 @@ export function belowText(of: {
       ? `${played} min of the ${least} promised`
       : `${Math.round(of.leastSeconds - of.playedSeconds)} s less than the ${least} min promised`
   return of.reason === null ? said : `${said}, ${reasons[of.reason]}`
+}
+
+/** "In 2 of 9 matches somebody had less than the least time: 3 times in all, 1 of them there throughout." */
+export function leastTimeSentence(kept: LeastTimeKept): string {
+  const { matches, matchesBelow, timesBelow, timesThroughout } = kept
+  if (matchesBelow === 0)
+    return matches === 1
+      ? 'Everyone had the least time in the one match.'
+      : `Everyone had the least time in all ${matches} matches.`
+  const throughout = timesThroughout === 0 ? 'none' : String(timesThroughout)
+  return `In ${matchesBelow} of ${counted(matches, 'match', 'matches')} somebody had less than the least time: ${counted(timesBelow, 'time')} in all, ${throughout} of them there throughout.`
 }
 
 /** "Bo played 65 min on Sat, 4 Oct 2025 in 3 matches; the format allows 60 min a day." */

@@ -1,8 +1,10 @@
 import type { ReactNode } from 'react'
 import type { Day } from '#common/time'
 import type { Evenness } from '#fairness/evenness'
+import type { LeastTimeKept } from '#fairness/matches/least-time-kept'
 import type { Squad } from '#squad/squad'
 import type { SendForm } from '#ui/entry/send-form'
+import { leastTimeSentence } from '#ui/matches/match-sentences'
 import { Details } from '#ui/page/details'
 import { PageLink } from '#ui/page/page-link'
 import { paths, withChoices } from '#ui/paths'
@@ -22,6 +24,7 @@ export type ReviewedSquad = {
   readonly covered: readonly { readonly personName: string; readonly sessions: number }[]
   readonly figures: Readonly<Record<'practice' | 'match', Evenness>>
   readonly before: Readonly<Record<'practice' | 'match', Evenness>> | null
+  readonly leastTime: LeastTimeKept
   readonly flags: FlagCounts & { readonly byKind: Readonly<Record<'practice' | 'match', FlagCounts>> }
   readonly coverage: {
     readonly onCourse: { readonly themes: number; readonly of: number }
@@ -60,6 +63,14 @@ export function SquadPart({ reviewed, termId, termBeforeName, today, ...rest }: 
           <Line key={kind} term={words.kinds[kind]}>
             <WrittenBar count={figures[kind].written} />
             <p className="mt-1 font-medium">{evennessSentence(figures[kind])}</p>
+            {kind === 'match' && reviewed.leastTime.matches > 0 ? (
+              <p className="mt-1">
+                {leastTimeSentence(reviewed.leastTime)}{' '}
+                <PageLink href={withChoices(paths.matches(squad.id), { term: termId })}>
+                  Match by match
+                </PageLink>
+              </p>
+            ) : null}
             <p className="text-sm text-soft">
               {beforeSentence(before?.[kind] ?? null, termBeforeName) ?? 'No earlier term to set beside it.'}
             </p>

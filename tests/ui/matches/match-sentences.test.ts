@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import {
   belowText,
+  leastTimeSentence,
   longDayText,
   promiseSentence,
   rangeSentence,
@@ -46,6 +47,15 @@ describe('sentences of the matches', () => {
     expect(belowText(late)).toBe('12 min of the 25 promised, came late')
     expect(belowText({ playedSeconds: 1490, leastSeconds: 1500, reason: null })).toBe(
       '10 s less than the 25 min promised',
+    )
+  })
+
+  it('say in how many matches the least time was kept', () => {
+    const kept = { matches: 9, matchesBelow: 0, timesBelow: 0, timesThroughout: 0 }
+    expect(leastTimeSentence(kept)).toBe('Everyone had the least time in all 9 matches.')
+    expect(leastTimeSentence({ ...kept, matches: 1 })).toBe('Everyone had the least time in the one match.')
+    expect(leastTimeSentence({ ...kept, matchesBelow: 2, timesBelow: 3, timesThroughout: 1 })).toBe(
+      'In 2 of 9 matches somebody had less than the least time: 3 times in all, 1 of them there throughout.',
     )
   })
 
