@@ -13,6 +13,7 @@ import { listKeepsChanges } from '#data/keeps-changes'
 import { listLineWishes } from '#data/line-wishes'
 import { listMemberships, listMembershipsOf, listSquadIdsOf } from '#data/memberships'
 import { getPlayer, listSquadPlayers } from '#data/players'
+import type { SquadDays } from '#data/sessions'
 import { listThemes } from '#data/themes'
 import { type ChoiceCount, countChoices, listPassed } from '#data/turn-sums'
 import { type Situation, situations } from '#exposure/column'
@@ -27,8 +28,12 @@ import { runningGaps } from '#fairness/book/running-gaps'
 import { standingSums } from '#fairness/book/standing-sums'
 import { subjectNames, type ToldFlag, tellFlag } from '#fairness/book/told-flag'
 import { countWritten, type WrittenCount } from '#fairness/book/written-count'
+import { type BelowPromise, belowPromise } from '#fairness/matches/below-promise'
+import type { MatchFigure } from '#fairness/matches/match-figure'
 import { emptyStanding, type SessionKind, type StandingInput, standingsNow } from '#fairness/standing'
 import { type LineWishes, noWishes } from '#match/format/line-wish'
+import { loadMatchPromise } from '#server/match-promise'
+import { loadMatchSeason, type MatchOfSeason } from '#server/match-season'
 import { squadsToday } from '#server/open-player'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { recordLook } from '#server/record-look'
@@ -88,6 +93,12 @@ export type PlayerBook = {
   readonly flags: readonly PlayerFlag[]
   readonly choices: ChoiceCount | null
   readonly agreed: readonly Adjustment[]
+  /** Match by match, where matches are looked at; those it was there for. */
+  readonly matches: readonly (Pick<MatchOfSeason, 'sessionId' | 'day' | 'title'> & {
+    readonly figure: MatchFigure
+  })[]
+  /** Of them, those in which it had less than everyone is promised. */
+  readonly below: readonly BelowPromise[]
   /** Null: nothing of it is the viewer's to change. */
   readonly settings: PlayerSettings | null
 }
@@ -180,6 +191,7 @@ async function loadSeasonOf(tx: ClubTx, { of, player, kind, themes }: OfPlayer) 
   const passed = squadDays && kind === 'practice' ? await listPassed(tx, squadDays) : []
   const input: StandingInput = { accounts, passed, agreements: fewerTurnsOf(agreed) }
   const standing = (standingsNow(input).get(playerId) ?? emptyStanding)[kind]
+  const ownMatches = kind === 'match' ? await loadOwnMatches(tx, { of, playerId, squadDays }) : noMatches
   const choices = squadDays && kind === 'practice' ? await countChoices(tx, squadDays) : []
   return {
     written: countWritten(own, policy),
@@ -203,6 +215,26 @@ async function loadSeasonOf(tx: ClubTx, { of, player, kind, themes }: OfPlayer) 
     attendance: playerAttendance(own, playerId),
     choices: choices.find((one) => one.playerId === playerId) ?? null,
     agreed,
+    ...ownMatches,
+  }
+}
+
+const noMatches: Pick<PlayerBook, 'matches' | 'below'> = { matches: [], below: [] }
+
+async function loadOwnMatches(
+  tx: ClubTx,
+  at: { readonly of: SquadSeason; readonly playerId: PlayerId; readonly squadDays: SquadDays | null },
+): Promise<Pick<PlayerBook, 'matches' | 'below'>> {
+  const { of, playerId, squadDays } = at
+  const { promise } = await loadMatchPromise(tx, { squadId: of.squad.id, policy: of.policy })
+  const { matches } = await loadMatchSeason(tx, { days: squadDays, playerIds: [playerId], promise })
+  return {
+    matches: matches.flatMap(({ sessionId, day, title, figures }) =>
+      figures
+        .filter((figure) => figure.playerId === playerId)
+        .map((figure) => ({ sessionId, day, title, figure })),
+    ),
+    below: belowPromise(matches).filter(({ figure }) => figure.playerId === playerId),
   }
 }
 

@@ -1,11 +1,15 @@
+import { apportionByLargestRemainder } from '#common/apportion'
 import type { Day } from '#common/time'
 import type { BelowReason } from '#fairness/matches/below-promise'
 import type { LeastTimeKept } from '#fairness/matches/least-time-kept'
+import { addLineSeconds, type LineSeconds, noLineSeconds } from '#fairness/matches/line-seconds'
 import type { LeastTime } from '#match/format/match-format'
+import { lines } from '#match/match'
 import { differenceText } from '#ui/figures/difference'
 import { wholeMinutes } from '#ui/figures/minutes'
 import { formatDay } from '#ui/format-day'
 import { counted, listed } from '#ui/plural'
+import { words } from '#ui/words'
 
 const percent = (share: number) => Math.round(share * 100)
 
@@ -70,6 +74,28 @@ export function belowText(of: {
       ? `${played} min of the ${least} promised`
       : `${Math.round(of.leastSeconds - of.playedSeconds)} s less than the ${least} min promised`
   return of.reason === null ? said : `${said}, ${reasons[of.reason]}`
+}
+
+/** "Started 5 of 9 matches; an even sharing of the first places would give 5.6." */
+export function startsSentence(
+  figures: readonly { readonly isStart: boolean; readonly dueStarts: number }[],
+): string {
+  const starts = figures.filter(({ isStart }) => isStart).length
+  const due = figures.reduce((sum, { dueStarts }) => sum + dueStarts, 0)
+  return `Started ${starts} of ${counted(figures.length, 'match', 'matches')}; an even sharing of the first places would give ${Math.round(due * 10) / 10}.`
+}
+
+/** "Of the time on the pitch: keeper 10 %, back 60 %, forward 30 %." Empty for who was never on. */
+export function linesSentence(figures: readonly { readonly lines: LineSeconds }[]): string {
+  const seconds = figures.map((figure) => figure.lines).reduce(addLineSeconds, noLineSeconds)
+  const all = lines.reduce((sum, line) => sum + seconds[line], 0)
+  if (all === 0) return ''
+  const shares = apportionByLargestRemainder({ weights: lines.map((line) => seconds[line]), seats: 100 })
+  const parts = lines
+    .map((line, index) => ({ line, share: shares[index] ?? 0 }))
+    .filter(({ line }) => seconds[line] > 0)
+    .map(({ line, share }) => `${words.line[line]} ${share} %`)
+  return `Of the time on the pitch: ${parts.join(', ')}.`
 }
 
 /** "In 2 of 9 matches somebody had less than the least time: 3 times in all, 1 of them there throughout." */

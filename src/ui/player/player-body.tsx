@@ -2,13 +2,16 @@ import type { BookRow } from '#fairness/book/book-rows'
 import type { DayAttended } from '#fairness/book/player-attendance'
 import type { PlayerWeek } from '#fairness/book/player-weeks'
 import type { WrittenCount } from '#fairness/book/written-count'
+import type { BelowPromise } from '#fairness/matches/below-promise'
 import { BookTable } from '#ui/book/book-table'
 import { GapLines, type GapSeries, GapTable } from '#ui/charts/gap-lines'
 import { GapLinesLive } from '#ui/charts/gap-lines-live'
 import { balanceSpanSeconds } from '#ui/figures/balance-geometry'
+import { type OwnMatch, PlayerMatches } from '#ui/matches/player-matches'
 import { Empty } from '#ui/page/empty'
 import { Notice } from '#ui/page/notice'
 import { SectionTitle } from '#ui/page/section-title'
+import { paths } from '#ui/paths'
 import { type Agreed, AgreedList } from '#ui/player/agreed-list'
 import { AttendanceList } from '#ui/player/attendance-list'
 import { choiceSentence, passedSentence } from '#ui/player/notes'
@@ -28,6 +31,9 @@ type PlayerBodyProps = {
   readonly attendance: readonly DayAttended[]
   readonly choices: { readonly chose: number; readonly choiceTurns: number } | null
   readonly agreed: readonly Agreed[]
+  readonly squad: { readonly id: string }
+  readonly matches: readonly OwnMatch[]
+  readonly below: readonly BelowPromise[]
 }
 
 /** A player's season in practices or in matches. Its flags stand above, both kinds together. */
@@ -57,6 +63,13 @@ export function PlayerBody(props: PlayerBodyProps) {
           </GapLinesLive>
           <GapTable series={gaps} kind={kind} />
         </section>
+      ) : null}
+      {props.matches.length > 0 ? (
+        <PlayerMatches
+          matches={props.matches}
+          below={props.below}
+          hrefOf={(sessionId) => paths.session(props.squad.id, { sessionId })}
+        />
       ) : null}
       {kind === 'practice' && row ? <PracticeOnly {...props} /> : null}
       {attendance.length > 0 ? (

@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest'
 import {
   belowText,
   leastTimeSentence,
+  linesSentence,
   longDayText,
   promiseSentence,
   rangeSentence,
+  startsSentence,
   widestSentence,
 } from '#ui/matches/match-sentences'
 
@@ -48,6 +50,15 @@ describe('sentences of the matches', () => {
     expect(belowText({ playedSeconds: 1490, leastSeconds: 1500, reason: null })).toBe(
       '10 s less than the 25 min promised',
     )
+  })
+
+  it('say starts and lines of one player, the parts adding up to all', () => {
+    const match = { isStart: true, dueStarts: 0.7, lines: { keeper: 0, back: 400, middle: 0, forward: 200 } }
+    expect(startsSentence([match, { ...match, isStart: false }])).toBe(
+      'Started 1 of 2 matches; an even sharing of the first places would give 1.4.',
+    )
+    expect(linesSentence([match])).toBe('Of the time on the pitch: back 67 %, forward 33 %.')
+    expect(linesSentence([])).toBe('')
   })
 
   it('say in how many matches the least time was kept', () => {
