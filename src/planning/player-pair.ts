@@ -1,6 +1,5 @@
 import { hasDay } from '#common/dated'
 import type { Day } from '#common/time'
-import type { PlanRequest } from '#planning/practice-plan'
 import type { PlayerId } from '#squad/player'
 import type { SquadId } from '#squad/squad'
 
@@ -26,7 +25,7 @@ export function isSamePair(one: Two, other: Two): boolean {
 }
 
 /** Whom a plan keeps apart, and whom of those who stand apart it lets meet on purpose. */
-type Apart = Pick<PlanRequest, 'apart' | 'mayMeet'>
+type Apart = { readonly apart: readonly Two[]; readonly mayMeet?: readonly Two[] }
 
 /** Pairs that stand apart on a day and that a plan says nothing of: they were noted after it was made. */
 export function pairsForgotten(

@@ -2,9 +2,8 @@
 
 import { daysLater } from '#common/days-later'
 import type { Day } from '#common/time'
-import type { PlannablePlayer } from '#planning/plannable-player'
 import { isSamePair, withApart } from '#planning/player-pair'
-import type { PlanRequest } from '#planning/practice-plan'
+import type { PlayerId } from '#squad/player'
 import type { SendForm } from '#ui/entry/send-form'
 import { formatDay } from '#ui/format-day'
 import { Button } from '#ui/page/button'
@@ -18,26 +17,36 @@ import type { NameOf, PlanningPair } from '#ui/planning/planning-types'
 /** A pair that nobody looks at again ends by itself. Our own judgement, no source. */
 const usualDays = 28
 
-type PairsPartProps = {
+type Two = readonly [PlayerId, PlayerId]
+
+/** What a plan of a practice or of a match says of pairs. */
+type Pairs = {
+  readonly apart: readonly Two[]
+  readonly together: readonly Two[]
+  readonly mayMeet?: readonly Two[]
+}
+
+type PairsPartProps<Asked extends Pairs> = {
   readonly squadId: string
   readonly day: Day
-  readonly request: PlanRequest
+  readonly request: Asked
   readonly pairs: readonly PlanningPair[]
-  readonly players: readonly PlannablePlayer[]
+  readonly players: readonly { readonly id: PlayerId; readonly name: string; readonly isMember: boolean }[]
   readonly nameOf: NameOf
-  readonly onAsk: (change: (request: PlanRequest) => PlanRequest) => void
+  readonly onAsk: (change: (request: Asked) => Asked) => void
   readonly addPair: SendForm
   readonly endPair: SendForm
+  readonly kind?: 'practice' | 'match'
 }
 
 const kinds = { apart: 'kept apart', together: 'together where it costs nothing' }
 
 /** Two children kept apart or together for some time. No reason is asked for, and only the squad's coaches see it. */
-export function PairsPart(props: PairsPartProps) {
-  const { squadId, day, request, pairs, players, nameOf, onAsk, addPair, endPair } = props
-  const toggle = ({ playerIds, kind }: PlanningPair, isOn: boolean) =>
+export function PairsPart<Asked extends Pairs>(props: PairsPartProps<Asked>) {
+  const { squadId, day, request, pairs, players, nameOf, onAsk, addPair, endPair, kind = 'practice' } = props
+  const toggle = ({ playerIds, kind: how }: PlanningPair, isOn: boolean) =>
     onAsk((own) => {
-      if (kind === 'apart') return withApart(own, playerIds, isOn)
+      if (how === 'apart') return withApart(own, playerIds, isOn)
       const others = own.together.filter((pair) => !isSamePair(pair, playerIds))
       return { ...own, together: isOn ? [...others, playerIds] : others }
     })
@@ -63,7 +72,7 @@ export function PairsPart(props: PairsPartProps) {
               <input type="hidden" name="squadId" value={squadId} />
               <input type="hidden" name="pairId" value={pair.id} />
               <input type="hidden" name="lastDay" value={day} />
-              <Button weight="plain">End after this practice</Button>
+              <Button weight="plain">End after this {kind}</Button>
             </ReplyForm>
           </li>
         ))}

@@ -1,0 +1,211 @@
+'use client'
+
+import { type KeyboardEvent, useState } from 'react'
+import { isHeld, type LineUpDraft } from '#lineup/draft/line-up-draft'
+import { totalsOfLineUp } from '#lineup/draft/line-up-totals'
+import type { LineUp } from '#lineup/line-up'
+import { sayClock } from '#lineup/say-clock'
+import { lineMarkOf } from '#match/line-mark'
+import type { CellPlace } from '#practice/grid'
+import { placeAfter } from '#ui/entry/mark-grid'
+import { matchMarkLook } from '#ui/entry/mark-look'
+import { wholeMinutes } from '#ui/figures/minutes'
+import type { NameOf } from '#ui/line-up/line-up-types'
+import { periodWords } from '#ui/line-up/period-words'
+
+const cellId = ({ row, column }: CellPlace) => `spell-${row}-${column}`
+
+/** Players × the times between changes: letters, patterns and colours say the line; a small mark who comes on or goes off. */
+export function LineUpGrid({
+  draft,
+  made,
+  nameOf,
+  chosen,
+  onTap,
+}: {
+  readonly draft: LineUpDraft
+  readonly made: LineUp
+  readonly nameOf: NameOf
+  /** Player and window that were tapped first; null: none. */
+  readonly chosen: CellPlace | null
+  readonly onTap: (place: CellPlace) => void
+}) {
+  const [at, setAt] = useState<CellPlace>({ row: 0, column: 0 })
+  const { problem, request } = draft
+  const { windows, players } = problem
+  const totals = totalsOfLineUp(problem, made.plan)
+  const size = { rows: players.length, columns: windows.length }
+  const isFirst = (column: number) => windows[column]?.period !== windows[column - 1]?.period
+  const handleKey = (event: KeyboardEvent, place: CellPlace) => {
+    if (event.key === 'Enter') return
+    const next = placeAfter(event.key, place, size)
+    if (!next) return
+    event.preventDefault()
+    setAt(next)
+    document.getElementById(cellId(next))?.focus()
+  }
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
+    <section className="overflow-x-auto" tabIndex={0} aria-label="The line-up, time by time">
+      <table className="figures border-separate border-spacing-0">
+        <caption className="sr-only">
+          The line-up: players in rows, the times between changes in columns
+        </caption>
+        <thead>
+          <tr>
+            <td className="sticky left-0 z-[1] bg-leaf" />
+            {periodsOf(windows).map(({ period, count }) => (
+              <th
+                key={period}
+                scope="colgroup"
+                colSpan={count}
+                className="border-l-2 border-rule-strong px-1.5 text-left text-sm font-semibold"
+              >
+                {periodWords(request.format, period)}
+              </th>
+            ))}
+            <td />
+          </tr>
+          <tr>
+            <th
+              scope="col"
+              className="sticky left-0 z-[1] bg-leaf pr-2 text-left text-sm font-medium text-soft"
+            >
+              Player
+            </th>
+            {windows.map(({ start }, column) => (
+              <th
+                key={start}
+                scope="col"
+                className={`min-w-11 px-1 text-left text-sm font-medium text-soft ${isFirst(column) ? 'border-l-2 border-rule-strong' : ''}`}
+              >
+                {sayClock(start - (periodStart(windows, column) ?? 0))}
+              </th>
+            ))}
+            <th
+              scope="col"
+              className="border-l-2 border-rule-strong px-2 text-right text-sm font-medium text-soft"
+            >
+              min
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {players.map((player, row) => (
+            <tr key={player.id}>
+              <th
+                scope="row"
+                className="sticky left-0 z-[1] w-24 min-w-24 bg-leaf py-0.5 pr-2 text-left text-sm font-medium sm:w-44 sm:min-w-44"
+              >
+                <span className="line-clamp-2 leading-tight">{nameOf(player.id)}</span>
+              </th>
+              {windows.map(({ start }, column) => {
+                const place = { row, column }
+                const line = made.plan[row]?.[column] ?? null
+                const before = isFirst(column) ? line : (made.plan[row]?.[column - 1] ?? null)
+                return (
+                  <td
+                    key={start}
+                    className={`p-0.5 ${isFirst(column) ? 'border-l-2 border-rule-strong' : ''}`}
+                  >
+                    <PlaceButton
+                      id={cellId(place)}
+                      line={line}
+                      isThere={player.isThere[column] ?? false}
+                      change={
+                        line !== null && before === null
+                          ? 'on'
+                          : line === null && before !== null
+                            ? 'off'
+                            : null
+                      }
+                      isHeld={isHeld(draft, { player: row, window: column })}
+                      label={`${nameOf(player.id)}, ${periodWords(request.format, windows[column]?.period ?? 0)}, from ${sayClock(start - (periodStart(windows, column) ?? 0))}`}
+                      isChosen={chosen?.row === row && chosen.column === column}
+                      isDimmed={chosen !== null && chosen.column !== column}
+                      tabIndex={at.row === row && at.column === column ? 0 : -1}
+                      onFocus={() => setAt(place)}
+                      onTap={() => onTap(place)}
+                      onKey={(event) => handleKey(event, place)}
+                    />
+                  </td>
+                )
+              })}
+              <td className="border-l-2 border-rule-strong px-2 text-right font-semibold">
+                {wholeMinutes(totals[row]?.playSeconds ?? 0)}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  )
+}
+
+type PlaceButtonProps = {
+  readonly id: string
+  readonly line: LineUp['plan'][number][number]
+  readonly isThere: boolean
+  readonly change: 'on' | 'off' | null
+  readonly isHeld: boolean
+  readonly label: string
+  readonly isChosen: boolean
+  readonly isDimmed: boolean
+  readonly tabIndex: number
+  readonly onFocus: () => void
+  readonly onTap: () => void
+  readonly onKey: (event: KeyboardEvent) => void
+}
+
+function PlaceButton(props: PlaceButtonProps) {
+  const { line, isThere, change, isHeld: isLocked } = props
+  const look = isThere
+    ? line === null
+      ? { text: '', word: 'off', look: 'text-soft' }
+      : matchMarkLook(lineMarkOf(line))
+    : { text: '–', word: 'not there', look: '' }
+  const changed = change === 'on' ? ', comes on' : change === 'off' ? ', goes off' : ''
+  return (
+    <button
+      type="button"
+      id={props.id}
+      tabIndex={props.tabIndex}
+      aria-pressed={props.isChosen}
+      aria-disabled={isThere ? undefined : true}
+      aria-label={`${props.label}: ${look.word}${changed}${isLocked ? ', held' : ''}`}
+      onFocus={props.onFocus}
+      onKeyDown={props.onKey}
+      onClick={() => isThere && props.onTap()}
+      className={`relative block h-11 w-full min-w-10 scroll-mb-40 scroll-ml-28 cursor-pointer border border-rule-strong text-center select-none aria-pressed:outline-3 aria-pressed:-outline-offset-3 aria-pressed:outline-accent ${isThere ? `${isLocked ? 'bg-accent-pale' : line === null ? 'bg-paper' : 'bg-leaf'} ${look.look}` : 'cursor-default bg-band text-soft'} ${props.isDimmed ? 'opacity-45' : ''}`}
+    >
+      {look.text}
+      {change ? (
+        <span aria-hidden="true" className="absolute top-0 left-0.5 text-[0.625rem] leading-none font-normal">
+          {change === 'on' ? '▲' : '▽'}
+        </span>
+      ) : null}
+      {isLocked ? (
+        <span
+          aria-hidden="true"
+          className="absolute top-0 right-0.5 text-[0.625rem] leading-none font-normal"
+        >
+          ■
+        </span>
+      ) : null}
+    </button>
+  )
+}
+
+type Windows = LineUpDraft['problem']['windows']
+
+function periodStart(windows: Windows, column: number): number | undefined {
+  return windows.find(({ period }) => period === windows[column]?.period)?.start
+}
+
+function periodsOf(windows: Windows): readonly { readonly period: number; readonly count: number }[] {
+  const periods = [...new Set(windows.map(({ period }) => period))]
+  return periods.map((period) => ({
+    period,
+    count: windows.filter((window) => window.period === period).length,
+  }))
+}

@@ -1,0 +1,83 @@
+'use client'
+
+import { useMemo } from 'react'
+import type { LineUpDraft } from '#lineup/draft/line-up-draft'
+import { explainLineUp } from '#lineup/explain-line-up'
+import { type LineUp, lineUpGoals } from '#lineup/line-up'
+import type { NameOf } from '#ui/line-up/line-up-types'
+import type { LineUpSearch } from '#ui/line-up/use-line-up-draft'
+import { Button } from '#ui/page/button'
+import { Notice } from '#ui/page/notice'
+import { ProgressBar } from '#ui/planning/progress-bar'
+
+/** How fair the line-up is, in a sentence; and the search for a fairer one. */
+export function LineUpProofPart({
+  draft,
+  made,
+  nameOf,
+  search,
+  fault,
+  onSearch,
+  onStop,
+}: {
+  readonly draft: LineUpDraft
+  readonly made: LineUp
+  readonly nameOf: NameOf
+  readonly search: LineUpSearch
+  readonly fault: string | null
+  readonly onSearch: () => void
+  readonly onStop: () => void
+}) {
+  const sentence = useMemo(() => explainLineUp(draft.problem, made, nameOf), [draft.problem, made, nameOf])
+  const isProven = lineUpGoals.every((goal) => made.proofs[goal].proven)
+  return (
+    <div className="space-y-3">
+      <p
+        className="border-l-4 border-accent py-1 pl-4 text-lg font-semibold"
+        data-part="proof"
+        data-settled={search === null && draft.isSettled ? 'yes' : 'no'}
+      >
+        {sentence}
+      </p>
+      {fault ? <Notice>{fault}</Notice> : null}
+      {search ? (
+        <SearchBar search={search} isProven={made.proofs.minutes.proven} onStop={onStop} />
+      ) : isProven ? null : (
+        <p>
+          <Button type="button" weight="plain" onClick={onSearch}>
+            {draft.request.locks.length > 0
+              ? 'Look for a fairer line-up around what is held'
+              : 'Look for a fairer line-up'}
+          </Button>
+        </p>
+      )}
+    </div>
+  )
+}
+
+export function SearchBar({
+  search,
+  isProven,
+  onStop,
+}: {
+  readonly search: NonNullable<LineUpSearch>
+  readonly isProven: boolean
+  readonly onStop: () => void
+}) {
+  return (
+    <div className="flex flex-wrap items-center gap-3">
+      <ProgressBar label="Looking for a better line-up" value={search.elapsedMs} max={search.limitMs} />
+      <span role="status">
+        {isProven
+          ? 'Minutes cannot be fairer; looking at goal, starts, lines and changes'
+          : 'Looking for a fairer line-up'}
+      </span>
+      <span aria-hidden="true" className="figures text-soft">
+        {Math.round(search.elapsedMs / 1000)} of {Math.round(search.limitMs / 1000)} s
+      </span>
+      <Button type="button" weight="plain" onClick={onStop}>
+        Stop, keep the best so far
+      </Button>
+    </div>
+  )
+}
