@@ -1,5 +1,4 @@
 import type { Seconds } from '#common/time'
-import { leastWherePossible } from '#lineup/least-where-possible'
 import type { MatchPlanPlayer, MatchPlanRequest } from '#lineup/match-plan'
 import { placesFor, placesInAll } from '#lineup/places-for'
 import {
@@ -10,6 +9,7 @@ import {
   notRunning,
 } from '#lineup/problem'
 import { leastSecondsOf } from '#match/format/least-seconds'
+import { leastWherePossible } from '#match/format/least-where-possible'
 
 /**
  * A plan that is asked for, as the problem that is solved: windows between the marks, pairs and locks as places in lists.

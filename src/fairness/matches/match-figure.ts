@@ -9,8 +9,9 @@ import { type MatchPromise, promisedSeconds } from '#fairness/matches/promised-s
 import { startersOf } from '#fairness/matches/starters'
 import { figuresOfSession } from '#fairness/session-figures'
 import { playedFigure } from '#fairness/standing'
+import { leastWherePossible } from '#match/format/least-where-possible'
 import type { Match } from '#match/match'
-import { joinPresence } from '#squad/joined-presence'
+import { type JoinedPresence, joinPresence } from '#squad/joined-presence'
 import type { PlayerId } from '#squad/player'
 
 /** What one match was for one player. */
@@ -58,6 +59,7 @@ export function matchFigures({ account, match, promise, agreements }: MatchInput
   const presence = joinPresence(match.register)
   const ofRoles = figuresOfSession(account, agreements)
   const startDue = dueStartOf(spans, starters.size)
+  const least = promisedToAll({ match, promise, presence })
   const figures = account.presences.flatMap((own): readonly MatchFigure[] => {
     const { playerId, isMember, attendance } = own
     const roles = ofRoles.get(playerId)
@@ -75,16 +77,36 @@ export function matchFigures({ account, match, promise, agreements }: MatchInput
         isStart: starters.has(playerId),
         dueStarts: startDue.get(playerId) ?? 0,
         longestOffSeconds: longestOffOf(spans, playerId),
-        leastSeconds: promisedSeconds(promise, {
-          periods: match.periods,
-          presence: presence.get(playerId) ?? [],
-        }),
+        leastSeconds: least.get(playerId) ?? 0,
         isAgreed: agreedShareOn(agreements, { playerId, day: account.day }) < 1,
       },
     ]
   })
   const wholeSeconds = spans.reduce((sum, span) => sum + spanLength(span), 0)
   return { sessionId: account.sessionId, day: account.day, wholeSeconds, figures }
+}
+
+/** What everyone there was promised, as far as the numbers allow it where the format says so. */
+function promisedToAll({
+  match,
+  promise,
+  presence,
+}: Pick<MatchInput, 'match' | 'promise'> & { readonly presence: JoinedPresence }): ReadonlyMap<
+  PlayerId,
+  Seconds
+> {
+  const { periods, spells } = match
+  const ids = [...presence.keys()]
+  const promised = ids.map((id) => promisedSeconds(promise, { periods, presence: presence.get(id) ?? [] }))
+  const { leastTime } = promise
+  const possible = leastTime?.wherePossible
+    ? leastWherePossible(promised, {
+        capacity: spells.reduce((sum, { start, end }) => sum + end - start, 0),
+        periodSeconds:
+          leastTime.periods === null ? null : Math.max(1, ...periods.map(({ start, end }) => end - start)),
+      })
+    : promised
+  return new Map(ids.map((id, index) => [id, possible[index] ?? 0]))
 }
 
 function dueStartOf(spans: readonly MatchSpan[], starters: number): ReadonlyMap<PlayerId, number> {

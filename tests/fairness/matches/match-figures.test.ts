@@ -143,6 +143,22 @@ describe('what was promised', () => {
     ).toBe(150)
   })
 
+  it('is cut down to what all can have only where the format says so', () => {
+    const both = { share: null, periods: 2, late: [], wherePossible: true }
+    const least = (wherePossible: boolean) =>
+      figures({ promise: { leastTime: { ...both, wherePossible }, policyShare: 0 } }).figures.map(
+        ({ leastSeconds }) => leastSeconds,
+      )
+    // Three places of twenty minutes are an hour; both halves for the three who were there throughout fit into it.
+    expect(least(true)).toEqual([1200, 1200, 1200, 0])
+    expect(least(false)).toEqual([1200, 1200, 1200, 0])
+    const withAll = { ...match, register: match.register.map((line) => ({ ...line, from: 0 })) }
+    const forAll = (wherePossible: boolean) =>
+      figures({ match: withAll, promise: { leastTime: { ...both, wherePossible }, policyShare: 0 } })
+    expect(of('ann', forAll(false)).leastSeconds).toBe(1200)
+    expect(of('ann', forAll(true)).leastSeconds).toBe(600)
+  })
+
   it('names everyone who had less, with what the book knows of why', () => {
     const strict = figures({ promise: { leastTime: null, policyShare: 0.8 }, agreements })
     expect(belowPromise([strict]).map(({ figure, reason }) => [figure.playerId, reason])).toEqual([
