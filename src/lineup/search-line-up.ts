@@ -16,7 +16,7 @@ weights[rowFields.lines] = 5e-3
 weights[rowFields.changes] = 0.1
 weights[rowFields.moves] = 5e-3
 
-const hottest = 1e5
+const hottest = 3e4
 const coldest = 3e-3
 
 /** Simulated annealing by swaps, a fixed number of steps; leaves the board at the best that was met. */
@@ -48,28 +48,39 @@ export function annealLineUp(swaps: SwapBoard, run: { readonly steps: number; re
 
 /** Takes every swap that is better goal by goal until none is; a fixed number of tries at most. */
 export function settleLineUp(swaps: SwapBoard, mostTries: number) {
-  const { playerCount, windowCount, period } = swaps.board
+  const { playerCount } = swaps.board
+  const times = timesOf(swaps.board)
   let tries = 0
   let isBetter = true
   while (isBetter) {
     isBetter = false
-    for (let first = 0; first < windowCount; first += 1) {
-      for (let last = first; last < windowCount && period[last] === period[first]; last += 1) {
-        for (let one = 0; one < playerCount; one += 1) {
-          for (let other = one + 1; other < playerCount; other += 1) {
-            const swap: Swap = { one, other, first, last }
-            if (!swaps.mayTry(swap)) continue
-            tries += 1
-            if (tries > mostTries) return
-            if (isLess(swaps.tryOut(swap))) {
-              swaps.keep(swap)
-              isBetter = true
-            } else swaps.undo(swap)
-          }
+    for (const time of times) {
+      for (let one = 0; one < playerCount; one += 1) {
+        for (let other = one + 1; other < playerCount; other += 1) {
+          const swap: Swap = { one, other, ...time }
+          if (!swaps.mayTry(swap)) continue
+          tries += 1
+          if (tries > mostTries) return
+          if (isLess(swaps.tryOut(swap))) {
+            swaps.keep(swap)
+            isBetter = true
+          } else swaps.undo(swap)
         }
       }
     }
   }
+}
+
+/** Every stretch of windows inside a period, then every two single windows. */
+function timesOf({ windowCount, period }: SwapBoard['board']): readonly Pick<Swap, 'range' | 'second'>[] {
+  const times: Pick<Swap, 'range' | 'second'>[] = []
+  for (let first = 0; first < windowCount; first += 1)
+    for (let last = first; last < windowCount && period[last] === period[first]; last += 1)
+      times.push({ range: { first, last }, second: null })
+  for (let one = 0; one < windowCount; one += 1)
+    for (let other = one + 1; other < windowCount; other += 1)
+      times.push({ range: { first: one, last: one }, second: { first: other, last: other } })
+  return times
 }
 
 function weighed(fields: Float64Array): number {

@@ -2,12 +2,16 @@ import type { Chance } from '#common/chance'
 import { type LineUpBoard, offPlace } from '#lineup/line-up-board'
 import { rowFields, rowLength, rowReader } from '#lineup/row-values'
 
-/** Two players give each other their places in some windows: `[first, last]`, both included. */
+/** Windows from the first to the last, both included. */
+export type WindowRange = { readonly first: number; readonly last: number }
+
+/** Two players give each other their places in some windows, at two times of the match at most. */
 export type Swap = {
   readonly one: number
   readonly other: number
-  readonly first: number
-  readonly last: number
+  readonly range: WindowRange
+  /** Where the one gives back what it took: so both may keep their minutes. */
+  readonly second: WindowRange | null
 }
 
 /** A board with what every row comes to, on which swaps are tried. */
@@ -45,13 +49,29 @@ export function swapBoard(board: LineUpBoard): SwapBoard {
   }
   const beyond = (count: number, most: number | null) => (most === null ? 0 : Math.max(0, count - most))
 
-  const exchange = ({ one, other, first, last }: Swap) => {
+  const exchangeIn = (one: number, other: number, { first, last }: WindowRange) => {
     for (let window = first; window <= last; window += 1) {
       const [at, to] = [one * windowCount + window, other * windowCount + window]
       const place = places[at] as number
       places[at] = places[to] as number
       places[to] = place
     }
+  }
+  const exchange = ({ one, other, range, second }: Swap) => {
+    exchangeIn(one, other, range)
+    if (second) exchangeIn(one, other, second)
+  }
+  const differs = (one: number, other: number, { first, last }: WindowRange): boolean => {
+    let any = false
+    for (let window = first; window <= last; window += 1) {
+      const [at, to] = [one * windowCount + window, other * windowCount + window]
+      const [here, there] = [places[at] as number, places[to] as number]
+      if (here === there) continue
+      any = true
+      if (((allowed[at] as number) & (1 << there)) === 0 || ((allowed[to] as number) & (1 << here)) === 0)
+        return false
+    }
+    return any
   }
   /** Windows in which a player is on at the same time as one of a list, weighed; one of them left out. */
   const meetings = (player: number, partners: readonly number[], without: number, weigh: boolean) => {
@@ -82,18 +102,8 @@ export function swapBoard(board: LineUpBoard): SwapBoard {
 
   return {
     board,
-    mayTry: ({ one, other, first, last }) => {
-      let differs = false
-      for (let window = first; window <= last; window += 1) {
-        const [at, to] = [one * windowCount + window, other * windowCount + window]
-        const [here, there] = [places[at] as number, places[to] as number]
-        if (here === there) continue
-        differs = true
-        if (((allowed[at] as number) & (1 << there)) === 0 || ((allowed[to] as number) & (1 << here)) === 0)
-          return false
-      }
-      return differs
-    },
+    mayTry: ({ one, other, range, second }) =>
+      differs(one, other, range) && (second === null || differs(one, other, second)),
     tryOut: (swap) => {
       change.fill(0)
       pairs(swap, -1)
@@ -148,20 +158,30 @@ export function swapBoard(board: LineUpBoard): SwapBoard {
   }
 }
 
-/** A swap drawn by chance: one window, some of one period in a row, or a whole period. */
-export function drawSwap({ playerCount, windowCount, period }: LineUpBoard, chance: Chance): Swap {
+/** A swap drawn by chance, at one time of the match or at two that do not meet. */
+export function drawSwap(board: LineUpBoard, chance: Chance): Swap {
+  const { playerCount } = board
   const one = Math.floor(chance() * playerCount)
   const other = (one + 1 + Math.floor(chance() * (playerCount - 1))) % playerCount
+  const range = drawRange(board, chance)
+  if (chance() < 0.6) return { one, other, range, second: null }
+  const second = drawRange(board, chance)
+  const meets = second.first <= range.last && range.first <= second.last
+  return { one, other, range, second: meets ? null : second }
+}
+
+/** One window, some of one period in a row, or a whole period. */
+function drawRange({ windowCount, period }: LineUpBoard, chance: Chance): WindowRange {
   let first = Math.floor(chance() * windowCount)
   let last = first
   const kind = chance()
-  if (kind < 0.3) {
+  if (kind < 0.25) {
     while (first > 0 && period[first - 1] === period[last]) first -= 1
     while (last < windowCount - 1 && period[last + 1] === period[first]) last += 1
-  } else if (kind < 0.7) {
+  } else if (kind < 0.6) {
     while (last < windowCount - 1 && period[last + 1] === period[first] && chance() < 0.6) last += 1
   }
-  return { one, other, first, last }
+  return { first, last }
 }
 
 function partnersOf(
