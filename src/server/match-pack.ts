@@ -1,6 +1,7 @@
 import 'server-only'
 import { getClub } from '#data/clubs'
 import type { ClubTx } from '#data/in-club'
+import { findFormatOfSquad } from '#data/match-formats'
 import { findMatchPlan } from '#data/match-plans'
 import { listMatchEvents } from '#data/pitch-events'
 import { listPairs } from '#data/player-pairs'
@@ -32,7 +33,8 @@ export async function loadMatchPack(
   const policies = await listPolicies(tx)
   const { leastMatchShare } = policyInForce(policies, { ageLimit: squad.ageLimit, day: session.day })
   const plan = stored?.plan ?? null
-  const format = plan?.format ?? plainFormat
+  const ofSquad = await findFormatOfSquad(tx, session.squadId)
+  const format = plan?.format ?? ofSquad?.format ?? plainFormat
   const planned = plan?.players.map(({ playerId }) => playerId) ?? []
   const players = await listPitchPlayers(tx, { session, planned, register, events })
   const isCoach = asker.kind === 'coach'

@@ -1,0 +1,58 @@
+'use client'
+
+import type { SquadId } from '#squad/squad'
+import { paths } from '#ui/paths'
+
+type MatchMoreProps = {
+  readonly sessionId: string
+  readonly squadId: SquadId
+  readonly isHelper: boolean
+  /** How fair the plan is, in words; empty: nothing is planned. */
+  readonly sentence: string
+  /** What was not taken, and what was tapped and changes nothing. */
+  readonly toKnow: readonly string[]
+}
+
+/** What is not needed while the ball rolls. */
+export function MatchMore({ sessionId, squadId, isHelper, sentence, toKnow }: MatchMoreProps) {
+  return (
+    <section aria-labelledby="more" className="space-y-4">
+      <h2 id="more" className="text-2xl font-bold">
+        More
+      </h2>
+      {sentence ? <p className="border-l-4 border-ink pl-3">{sentence}</p> : null}
+      {toKnow.length > 0 ? (
+        <div className="border-2 border-ink p-2">
+          <h3 className="font-bold">To know</h3>
+          <ul className="list-disc pl-5">
+            {toKnow.map((one) => (
+              <li key={one}>{one}</li>
+            ))}
+          </ul>
+        </div>
+      ) : null}
+      <p className="text-base">
+        A knock to the head, or in doubt: off, and out for today. Your country’s rules and a doctor say when
+        play may go on, not this page.
+      </p>
+      <ul className="font-semibold">
+        {isHelper ? null : (
+          <>
+            <li>
+              <a href={paths.lineUp(squadId, { sessionId })}>The line-up in the book (needs a signal)</a>
+            </li>
+            <li>
+              <a href={paths.helpers(squadId, { sessionId })}>A helper joins (needs a signal)</a>
+            </li>
+            <li>
+              <a href={paths.session(squadId, { sessionId })}>This match in the book (needs a signal)</a>
+            </li>
+          </>
+        )}
+        <li>
+          <a href={paths.pitch()}>What is on this phone</a>
+        </li>
+      </ul>
+    </section>
+  )
+}
