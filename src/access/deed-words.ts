@@ -50,6 +50,7 @@ export const deedWords = {
   takeOurContent: 'took over the themes and designs to begin with',
   importRoster: 'imported a list of players into {thing}',
   importAttendance: 'imported attendance into {thing}',
+  importCalendar: 'imported a calendar into {thing}',
   importSeasonLog: 'imported a season into {thing}',
   confirmFamilyPage: 'confirmed the page for the family of {thing}',
   writeFamilyNote: 'wrote the note for the family of {thing}',

@@ -5,6 +5,7 @@ import type { SquadDays } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { exportAttendance } from '#server/export-attendance'
 import { exportBook } from '#server/export-book'
+import { exportCalendar } from '#server/export-calendar'
 import { exportLog } from '#server/export-log'
 import { exportMatches } from '#server/export-matches'
 import { exportRoster } from '#server/export-roster'
@@ -21,6 +22,7 @@ const exports = {
   roster: { ...csv, title: 'roster', write: exportRoster },
   attendance: { ...csv, title: 'attendance', write: exportAttendance },
   matches: { ...csv, title: 'matches', write: exportMatches },
+  calendar: { ...csv, title: 'calendar', write: exportCalendar },
   turns: { ...csv, title: 'turns', write: exportTurns },
 } as const
 

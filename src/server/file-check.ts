@@ -20,7 +20,8 @@ export type FileLayout = {
   readonly fields: readonly SayingChoice[]
   /** Null when the file has no dates. */
   readonly dates: DateReading | null
-  readonly nameOrder: NameOrder
+  /** Null when the file has no names of players. */
+  readonly nameOrder: NameOrder | null
 }
 
 export type CheckedRow = { readonly line: number; readonly cells: readonly string[]; readonly saying: Saying }

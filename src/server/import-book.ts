@@ -7,12 +7,14 @@ import { getClub } from '#data/clubs'
 import { listErasedIds } from '#data/erasures'
 import type { ClubTx } from '#data/in-club'
 import { listMemberships } from '#data/memberships'
+import { countPitchEvents } from '#data/pitch-events'
 import { listSquadPlayers } from '#data/players'
 import { listRegisters } from '#data/register-lines'
 import { listSeasons } from '#data/seasons'
 import { listSessions } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import type { KnownSession } from '#exchange/attendance/attendance-plan'
+import type { KnownCalendarSession } from '#exchange/calendar/calendar-plan'
 import type { KnownPlayer } from '#exchange/players/match-player'
 import { seasonFor } from '#server/squad-season'
 import { todayOf } from '#server/today'
@@ -53,6 +55,27 @@ export async function loadImportBook(
     memberships: memberships.filter(({ playerId }) => playerId === player.id),
   }))
   return { squad, today, seasons, season: seasonFor(seasons, today), known }
+}
+
+/** What a calendar is compared with, beside the squad. */
+export type CalendarBook = {
+  readonly sessions: readonly KnownCalendarSession[]
+  readonly countsGoals: boolean
+}
+
+export async function loadCalendarBook(tx: ClubTx, squadId: SquadId): Promise<CalendarBook> {
+  const sessions = await listSessions(tx, { squadId, ...allDays })
+  const tapped = await countPitchEvents(
+    tx,
+    sessions.map(({ id }) => id),
+  )
+  return {
+    sessions: sessions.map((session) => ({
+      ...session,
+      isWritten: session.written !== 'notWritten' || tapped.has(session.id),
+    })),
+    countsGoals: (await getClub(tx)).countsGoals,
+  }
 }
 
 /** The squad's sessions with their registers, cancelled ones too. */

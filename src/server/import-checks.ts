@@ -2,6 +2,9 @@ import 'server-only'
 import { attendanceLabels } from '#exchange/attendance/attendance-labels'
 import { type AttendancePlan, isAttendanceReady } from '#exchange/attendance/attendance-plan'
 import { sayAttendanceRow, saySession } from '#exchange/attendance/say-attendance'
+import { calendarLabels } from '#exchange/calendar/calendar-labels'
+import { type CalendarPlan, isCalendarReady, isChanged } from '#exchange/calendar/calendar-plan'
+import { sayCalendarOutcome } from '#exchange/calendar/say-calendar'
 import { rosterLabels } from '#exchange/roster/roster-labels'
 import { isReady, type RosterPlan } from '#exchange/roster/roster-plan'
 import { sayRosterOutcome } from '#exchange/roster/say-roster'
@@ -11,7 +14,13 @@ import { columnCount } from '#exchange/table/header'
 import type { FileCheck, FileLayout } from '#server/file-check'
 import type { ImportBook } from '#server/import-book'
 import type { FileInput } from '#server/import-input'
-import { type AttendanceFile, type FileRows, newPlayersOf, type RosterFile } from '#server/import-plans'
+import {
+  type AttendanceFile,
+  type CalendarFile,
+  type FileRows,
+  newPlayersOf,
+  type RosterFile,
+} from '#server/import-plans'
 
 export function checkOfRoster(
   { file, reading, plan }: RosterFile,
@@ -70,6 +79,28 @@ export function checkOfAttendance(
   }
 }
 
+export function checkOfCalendar(
+  { file, reading, plan }: CalendarFile,
+  input: FileInput,
+  book: ImportBook,
+): FileCheck {
+  const sayings = new Map(plan.map(({ line, outcome }) => [line, sayCalendarOutcome(outcome)]))
+  return {
+    layout: layoutOf(file, { ...reading, nameOrder: null, labels: calendarLabels, usesDates: true }),
+    marks: [],
+    problems: reading.problems,
+    sessions: [],
+    rows: reading.rows.map(({ line, cells }) => ({
+      line,
+      cells,
+      saying: sayings.get(line) ?? say('passed', ''),
+    })),
+    summary: summaryOfCalendar(plan),
+    defaults: defaultsOf(input, book),
+    isReady: reading.problems.length === 0 && isSettled(reading.dateReading, true) && isCalendarReady(plan),
+  }
+}
+
 function sayRows(
   { reading, plan }: Pick<AttendanceFile, 'reading' | 'plan'>,
   nameOf: (playerId: string) => string,
@@ -81,7 +112,8 @@ function sayRows(
   }))
 }
 
-type Reading = Pick<RosterFile['reading'], 'headerLine' | 'dateReading' | 'nameOrder'> & {
+type Reading = Pick<RosterFile['reading'], 'headerLine' | 'dateReading'> & {
+  readonly nameOrder: FileLayout['nameOrder']
   readonly columns: readonly (string | null)[]
   readonly labels: Readonly<Record<string, string>>
   readonly usesDates: boolean
@@ -139,6 +171,21 @@ function summaryOfRoster(plan: RosterPlan): readonly string[] {
     ...count(of('passedOver', 'leftOut'), 'row passed over', 'rows passed over'),
     ...count(of('question'), 'row to answer', 'rows to answer'),
     ...count(of('problem'), 'row that cannot be read', 'rows that cannot be read'),
+  ]
+}
+
+function summaryOfCalendar(plan: CalendarPlan): readonly string[] {
+  const of = (...kinds: readonly string[]) =>
+    plan.filter(({ outcome }) => kinds.includes(outcome.kind)).length
+  const changed = plan.filter(({ outcome }) => isChanged(outcome)).length
+  return [
+    ...count(of('new'), 'new practice or match', 'new practices and matches'),
+    ...count(changed, 'one of the book changed', 'of the book changed'),
+    ...count(of('known') - changed, 'as the book has it', 'as the book has them'),
+    ...count(of('doubled'), 'doubled row', 'doubled rows'),
+    ...count(of('passedOver', 'leftOut'), 'row passed over', 'rows passed over'),
+    ...count(of('question'), 'row to answer', 'rows to answer'),
+    ...count(of('problem'), 'row that cannot be taken', 'rows that cannot be taken'),
   ]
 }
 

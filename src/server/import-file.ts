@@ -10,11 +10,12 @@ import { decodeText } from '#exchange/csv/decode-text'
 import { parseJsonText } from '#exchange/json-text'
 import type { FileCheck } from '#server/file-check'
 import { saveAttendance } from '#server/import-attendance'
-import { type ImportBook, loadImportBook, loadKnownSessions } from '#server/import-book'
-import { checkOfAttendance, checkOfRoster } from '#server/import-checks'
+import { type ImportBook, loadCalendarBook, loadImportBook, loadKnownSessions } from '#server/import-book'
+import { saveCalendar } from '#server/import-calendar'
+import { checkOfAttendance, checkOfCalendar, checkOfRoster } from '#server/import-checks'
 import { type FileInput, readBytes } from '#server/import-input'
 import { importTimeoutMs, planLog } from '#server/import-log'
-import { planAttendanceFile, planRosterFile } from '#server/import-plans'
+import { planAttendanceFile, planCalendarFile, planRosterFile } from '#server/import-plans'
 import { saveRoster } from '#server/import-roster'
 import { saveSeasonLog } from '#server/import-season-log'
 
@@ -35,6 +36,11 @@ export async function checkFile(
       if (input.what === 'roster') {
         const file = planRosterFile(bytes.value, input, book)
         return file.ok ? accept(checkOfRoster(file.value, input, book)) : file
+      }
+      if (input.what === 'calendar') {
+        const calendar = await loadCalendarBook(tx, input.squadId)
+        const file = planCalendarFile(bytes.value, input, { ...book, ...calendar })
+        return file.ok ? accept(checkOfCalendar(file.value, input, book)) : file
       }
       const sessions = await loadKnownSessions(tx, input.squadId)
       const file = planAttendanceFile(bytes.value, input, { ...book, sessions })
@@ -68,6 +74,7 @@ export async function importFile(
           `Imported: ${done.practices} practices, ${done.matches} matches, ${done.newPlayers} new players.`,
         )
       }
+      if (input.what === 'calendar') return importCalendar(tx, { bytes: bytes.value, input, book, by })
       return input.what === 'roster'
         ? importRoster(tx, { bytes: bytes.value, input, book, by })
         : importAttendance(tx, { bytes: bytes.value, input, book, by })
@@ -92,6 +99,18 @@ async function importRoster(
   if (!checkOfRoster(file.value, input, book).isReady) return refuse(notReady)
   const done = await saveRoster(tx, { plan: file.value.plan, book, by })
   return accept(`Imported: ${done.newPlayers} new players, ${done.changedPlayers} changed.`)
+}
+
+async function importCalendar(
+  tx: ClubTx,
+  { bytes, input, book, by }: Importing,
+): Promise<Result<string, Problem>> {
+  const calendar = await loadCalendarBook(tx, input.squadId)
+  const file = planCalendarFile(bytes, input, { ...book, ...calendar })
+  if (!file.ok) return file
+  if (!checkOfCalendar(file.value, input, book).isReady) return refuse(notReady)
+  const done = await saveCalendar(tx, { plan: file.value.plan, book, by })
+  return accept(`Imported: ${done.newSessions} new practices and matches, ${done.changedSessions} changed.`)
 }
 
 async function importAttendance(

@@ -12,7 +12,7 @@ import { type RowAnswers, readAnswers } from '#exchange/players/answer'
 import { dateOrders } from '#exchange/table/date-form'
 import { nameOrders } from '#exchange/table/file-settings'
 
-const fileKinds = ['roster', 'attendance', 'log'] as const
+const fileKinds = ['roster', 'attendance', 'calendar', 'log'] as const
 
 const minutes = z.coerce.number().pipe(z.int('write whole minutes').min(1).max(600))
 

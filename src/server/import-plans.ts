@@ -4,12 +4,15 @@ import { accept, type Result } from '#common/result'
 import type { AttendancePlan, KnownSession } from '#exchange/attendance/attendance-plan'
 import { planAttendance } from '#exchange/attendance/plan-attendance'
 import { type AttendanceReading, readAttendance } from '#exchange/attendance/read-attendance'
+import type { CalendarPlan } from '#exchange/calendar/calendar-plan'
+import { planCalendar } from '#exchange/calendar/plan-calendar'
+import { type CalendarReading, readCalendar } from '#exchange/calendar/read-calendar'
 import { decodeText, type Encoding } from '#exchange/csv/decode-text'
 import { type Rows, readRows } from '#exchange/csv/read-rows'
 import { planRoster } from '#exchange/roster/plan-roster'
 import { type RosterReading, readRoster } from '#exchange/roster/read-roster'
 import type { RosterPlan } from '#exchange/roster/roster-plan'
-import type { ImportBook } from '#server/import-book'
+import type { CalendarBook, ImportBook } from '#server/import-book'
 import { answersOf, type FileInput, settingsOf } from '#server/import-input'
 
 /** A file taken apart, before anything is compared. */
@@ -24,6 +27,12 @@ export type AttendanceFile = {
   readonly file: FileRows
   readonly reading: AttendanceReading
   readonly plan: AttendancePlan
+}
+
+export type CalendarFile = {
+  readonly file: FileRows
+  readonly reading: CalendarReading
+  readonly plan: CalendarPlan
 }
 
 export function readFileRows(bytes: Uint8Array, input: FileInput): Result<FileRows, Problem> {
@@ -68,6 +77,24 @@ export function planAttendanceFile(
     newPlayers: newPlayersOf(input, book),
     lengthSeconds: input.lengthMinutes * 60,
     lateSeconds: input.lateMinutes * 60,
+  })
+  return accept({ file: file.value, reading, plan })
+}
+
+export function planCalendarFile(
+  bytes: Uint8Array,
+  input: FileInput,
+  { sessions, countsGoals, ...book }: ImportBook & CalendarBook,
+): Result<CalendarFile, Problem> {
+  const file = readFileRows(bytes, input)
+  if (!file.ok) return file
+  const reading = readCalendar(file.value.rows, settingsOf(input), book.season)
+  const plan = planCalendar(reading.rows, {
+    sessions,
+    countsGoals,
+    seasons: book.seasons,
+    today: book.today,
+    answers: new Map(Object.entries(input.answers).map(([line, answer]) => [Number(line), answer])),
   })
   return accept({ file: file.value, reading, plan })
 }

@@ -16,6 +16,7 @@ type ExportPartProps = {
 
 const files = [
   { what: 'roster', label: 'Roster (CSV)', means: 'who was a member, and when' },
+  { what: 'calendar', label: 'Calendar (CSV)', means: 'practices and matches: day, time and place' },
   { what: 'attendance', label: 'Attendance (CSV)', means: 'who was there, from when to when' },
   { what: 'book', label: 'Season book (CSV)', means: 'time, turns and even share of each player' },
   {
@@ -31,7 +32,7 @@ const files = [
   { what: 'log', label: 'Season log (JSON)', means: 'all of it for another copy of Turnbook' },
 ] as const
 
-/** Files out: the season or one of its terms. Roster, attendance and season log can be taken in again. */
+/** Files out: the season or one of its terms. Roster, calendar, attendance and season log can be taken in again. */
 export function ExportPart({ squad, season, termId, days, keepsChanged }: ExportPartProps) {
   const choices = [{ id: null, name: season.name }, ...season.terms]
   return (

@@ -1,6 +1,6 @@
 import type { Problem } from '#common/problem'
 
-export type FileWhat = 'roster' | 'attendance' | 'log'
+export type FileWhat = 'roster' | 'attendance' | 'calendar' | 'log'
 
 export type SayingChoice = { readonly value: string; readonly label: string }
 
@@ -30,7 +30,8 @@ export type Layout = {
   readonly columns: readonly string[]
   readonly fields: readonly SayingChoice[]
   readonly dates: Dates | null
-  readonly nameOrder: string
+  /** Null: the file has no names of players. */
+  readonly nameOrder: string | null
 }
 
 export type MarkShown = { readonly key: string; readonly meaning: string | null; readonly times: number }

@@ -15,6 +15,11 @@ const kinds: readonly { readonly value: FileWhat; readonly label: string; readon
   { value: 'roster', label: 'Roster', means: 'who is in the squad: a table saved as CSV' },
   { value: 'attendance', label: 'Attendance', means: 'who was there on which day: a table saved as CSV' },
   {
+    value: 'calendar',
+    label: 'Calendar',
+    means: 'practices and matches, and how they ended: a table saved as CSV',
+  },
+  {
     value: 'log',
     label: 'Season log',
     means: 'a whole season written elsewhere: turnbook/season-log@1 as JSON',

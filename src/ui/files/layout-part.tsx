@@ -61,13 +61,15 @@ export function LayoutPart({ layout, onChange }: LayoutPartProps) {
             value={String(headerLine)}
             onChange={(event) => onChange({ headerLine: Number(event.target.value), columns: null })}
           />
-          <Select
-            name="nameOrder"
-            label="Names are"
-            options={nameOrders}
-            value={nameOrder}
-            onChange={(event) => onChange({ nameOrder: event.target.value })}
-          />
+          {nameOrder === null ? null : (
+            <Select
+              name="nameOrder"
+              label="Names are"
+              options={nameOrders}
+              value={nameOrder}
+              onChange={(event) => onChange({ nameOrder: event.target.value })}
+            />
+          )}
         </div>
       </Details>
     </div>

@@ -13,7 +13,7 @@ type SettingsPartProps = {
 
 /** What the file does not say and the book needs. Numbers are taken when the field is left. */
 export function SettingsPart({ what, said, defaults, onChange }: SettingsPartProps) {
-  if (what === 'log') return null
+  if (what === 'log' || what === 'calendar') return null
   if (what === 'roster') {
     return (
       <div className="max-w-sm">
