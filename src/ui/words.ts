@@ -58,6 +58,7 @@ export const words = {
   area: { one: 'area', many: 'areas' },
   correct: 'correct',
   plan: { make: 'Plan it', look: 'The plan' },
+  lineUp: { make: 'Plan the line-up', look: 'The line-up' },
   sameTurn: 'same turn, places changed',
   themeMissed: { away: 'wasn’t there', noTurn: 'didn’t get a turn' },
   passed: 'was offered, passed',

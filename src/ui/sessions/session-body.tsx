@@ -93,6 +93,14 @@ export function SessionBody(props: SessionBodyProps) {
               {props.isPlanned ? words.plan.look : words.plan.make}
             </LinkButton>
           ) : null}
+          {session.kind === 'match' && !isWritten ? (
+            <LinkButton
+              href={paths.lineUp(squadId, { sessionId: session.id })}
+              weight={props.isToCome && !props.isPlanned ? 'main' : 'plain'}
+            >
+              {props.isPlanned ? words.lineUp.look : words.lineUp.make}
+            </LinkButton>
+          ) : null}
           {session.kind === 'practice' && !isWritten ? (
             <LinkButton href={paths.helpers(squadId, { sessionId: session.id })}>
               Let a helper join

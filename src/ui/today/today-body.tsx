@@ -130,16 +130,18 @@ function NextSession({ squad, next, today }: NextSessionProps) {
           {next.themeName}
         </p>
       ) : null}
-      {next.kind === 'practice' ? (
-        <p className="mt-2">
-          <LinkButton
-            href={paths.plan(squad.id, { sessionId: next.id })}
-            weight={next.isPlanned ? 'plain' : 'main'}
-          >
-            {next.isPlanned ? words.plan.look : words.plan.make}
-          </LinkButton>
-        </p>
-      ) : null}
+      <p className="mt-2">
+        <LinkButton
+          href={
+            next.kind === 'practice'
+              ? paths.plan(squad.id, { sessionId: next.id })
+              : paths.lineUp(squad.id, { sessionId: next.id })
+          }
+          weight={next.isPlanned ? 'plain' : 'main'}
+        >
+          {words[next.kind === 'practice' ? 'plan' : 'lineUp'][next.isPlanned ? 'look' : 'make']}
+        </LinkButton>
+      </p>
       {next.kind === 'practice' && next.isTapped && next.day === today ? (
         <p className="mt-2">
           <LinkButton href={paths.whistle(squad.id, { sessionId: next.id })}>After the whistle</LinkButton>

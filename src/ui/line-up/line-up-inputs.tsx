@@ -1,0 +1,134 @@
+'use client'
+
+import { useEffect, useRef } from 'react'
+import type { Problem } from '#common/problem'
+import type { PickablePlayer } from '#lineup/draft/pickable-player'
+import type { MatchPlan, MatchPlanRequest } from '#lineup/match-plan'
+import { placesInAll } from '#lineup/places-for'
+import type { MatchFormat } from '#match/format/match-format'
+import { withApart } from '#planning/player-pair'
+import type { RegisterLine } from '#squad/register'
+import type { SendForm } from '#ui/entry/send-form'
+import { wholeMinutes } from '#ui/figures/minutes'
+import { BesideField } from '#ui/line-up/beside-field'
+import { FormatPart } from '#ui/line-up/format-part'
+import { type AskLineUp, type LineUpPolicy, type NameOf, problemsAt } from '#ui/line-up/line-up-types'
+import { MatchRulesPart } from '#ui/line-up/match-rules-part'
+import { WhoComesPart } from '#ui/line-up/who-comes-part'
+import { LinkButton } from '#ui/page/button'
+import { Details } from '#ui/page/details'
+import { Notice } from '#ui/page/notice'
+import { SectionTitle } from '#ui/page/section-title'
+import { paths } from '#ui/paths'
+import { PairsPart } from '#ui/planning/pairs-part'
+import type { PlanningPair } from '#ui/planning/planning-types'
+
+export type LineUpInputsProps = {
+  readonly squadId: string
+  readonly session: { readonly day: string }
+  readonly request: MatchPlanRequest
+  /** The line-up that was saved; null: none was. */
+  readonly plan: MatchPlan | null
+  readonly players: readonly PickablePlayer[]
+  readonly register: readonly RegisterLine[]
+  readonly formats: readonly MatchFormat[]
+  /** How the squad plays; null: nobody has said. */
+  readonly squadFormat: MatchFormat | null
+  readonly mayArrangeFormats: boolean
+  readonly pairs: readonly PlanningPair[]
+  readonly policy: LineUpPolicy
+  readonly problems: readonly Problem[]
+  readonly nameOf: NameOf
+  readonly addPair: SendForm
+  readonly endPair: SendForm
+  readonly onAsk: AskLineUp
+}
+
+/** What a line-up is asked for: who comes, how the match is played, the rules and the pairs. */
+export function LineUpInputs(props: LineUpInputsProps) {
+  const { request, players, pairs, register, problems, onAsk } = props
+  useNewPairs(pairs, onAsk)
+  const ofFormat = problemsAt(problems, 'places')
+  return (
+    <>
+      <section>
+        <SectionTitle
+          note={
+            register.length > 0
+              ? 'As the register has it so far; change it as you know better. New faces are added beside the pitch.'
+              : 'Everybody of the squad, until you say otherwise. New faces are added beside the pitch.'
+          }
+        >
+          Who comes: {request.players.length}
+        </SectionTitle>
+        <WhoComesPart
+          request={request}
+          players={players}
+          problems={problemsAt(problems, 'players')}
+          onAsk={onAsk}
+        />
+      </section>
+      <section className="space-y-3">
+        {props.squadFormat ? null : (
+          <Notice>
+            Nobody has said yet how this squad plays its matches. The line-up begins with a plain seven a
+            side; choose here what is right for this match.
+            {props.mayArrangeFormats ? (
+              <span className="mt-2 block">
+                <LinkButton href={paths.clubFormats()}>Say it once for all matches</LinkButton>
+              </span>
+            ) : null}
+          </Notice>
+        )}
+        <Details summary={`How it is played: ${formatSummary(request)}`} isOpen={ofFormat.length > 0}>
+          <FormatPart
+            request={request}
+            formats={props.formats}
+            policyShare={props.policy.leastMatchShare}
+            problems={ofFormat}
+            onAsk={onAsk}
+          />
+        </Details>
+      </section>
+      <section className="space-y-4">
+        <SectionTitle>Rules for this match</SectionTitle>
+        <MatchRulesPart request={request} players={players} problems={problems} onAsk={onAsk} />
+        <PairsPart
+          squadId={props.squadId}
+          day={props.session.day}
+          request={request}
+          pairs={pairs}
+          players={players}
+          nameOf={props.nameOf}
+          addPair={props.addPair}
+          endPair={props.endPair}
+          kind="match"
+          onAsk={onAsk}
+        />
+        <BesideField problems={problemsAt(problems, 'apart', 'together')} />
+      </section>
+    </>
+  )
+}
+
+/** "Seven a side · 7 a side · 2 × 25 min". */
+function formatSummary({ format, places }: MatchPlanRequest): string {
+  const [first = 0] = format.periodSeconds
+  return `${format.name}, ${placesInAll(places)} on, ${format.periodSeconds.length} × ${wholeMinutes(first)} min`
+}
+
+/** A pair noted on this page goes into the line-up at once. */
+function useNewPairs(pairs: readonly PlanningPair[], onAsk: AskLineUp): void {
+  const known = useRef(new Set(pairs.map(({ id }) => id)))
+  useEffect(() => {
+    const added = pairs.filter(({ id }) => !known.current.has(id))
+    known.current = new Set(pairs.map(({ id }) => id))
+    if (added.length === 0) return
+    const of = (kind: PlanningPair['kind']) =>
+      added.filter((pair) => pair.kind === kind).map(({ playerIds }) => playerIds)
+    onAsk((now) => {
+      const next = of('apart').reduce((asked, pair) => withApart(asked, pair, true), now)
+      return { ...next, together: [...next.together, ...of('together')] }
+    })
+  })
+}

@@ -1,0 +1,110 @@
+'use client'
+
+import { type ReactNode, useState } from 'react'
+import type { Problem } from '#common/problem'
+import type { LineUpDraft } from '#lineup/draft/line-up-draft'
+import type { CellPlace } from '#practice/grid'
+import { BesideField } from '#ui/line-up/beside-field'
+import { LineUpGrid } from '#ui/line-up/line-up-grid'
+import { LineUpProofPart, SearchBar } from '#ui/line-up/line-up-proof-part'
+import { LineUpSwapPanel } from '#ui/line-up/line-up-swap-panel'
+import { type NameOf, problemsAt } from '#ui/line-up/line-up-types'
+import type { LineUpEditing } from '#ui/line-up/use-line-up-draft'
+import { Problems } from '#ui/page/problems'
+
+/** Places that were tapped, and in which line-up's columns: in others they are other times. */
+type Chosen = {
+  readonly windows: LineUpDraft['problem']['windows']
+  readonly first: CellPlace
+  readonly second: CellPlace | null
+}
+
+/** The line-up with its proof, to be changed by taps; or why there is none and what would work. */
+export function LineUpResult({
+  editing,
+  problems,
+  waysOut,
+  nameOf,
+}: {
+  readonly editing: LineUpEditing
+  /** What stands in the way; empty where nothing is known to. */
+  readonly problems: readonly Problem[]
+  /** What to let go, each to be taken with a tap. */
+  readonly waysOut: ReactNode
+  readonly nameOf: NameOf
+}) {
+  const { draft, search } = editing
+  const { made } = draft
+  const [state, setChosen] = useState<Chosen | null>(null)
+  const chosen = state && sameTimes(state.windows, draft.problem.windows) ? state : null
+  if (!made)
+    return (
+      <div className="space-y-4">
+        {problems.length > 0 ? (
+          <Problems
+            title="There is no line-up yet"
+            problems={problems.map(({ message }) => ({ path: '', message }))}
+          />
+        ) : null}
+        {search ? <SearchBar search={search} isProven={false} onStop={editing.stop} /> : null}
+        {!search && problems.length === 0 ? (
+          <Problems
+            title="No line-up was found that keeps all of this"
+            problems={[
+              { path: '', message: 'Nor is it proven that there is none. Let a rule go, or look once more.' },
+            ]}
+          />
+        ) : null}
+        {waysOut}
+      </div>
+    )
+  const tap = (place: CellPlace) => {
+    const { windows } = draft.problem
+    const isSameTime = chosen?.first.column === place.column
+    if (chosen && isSameTime && chosen.first.row === place.row) setChosen(null)
+    else if (chosen && isSameTime) setChosen({ ...chosen, second: place })
+    else setChosen({ windows, first: place, second: null })
+  }
+  const close = () => setChosen(null)
+  const at = chosen && { player: chosen.first.row, window: chosen.first.column }
+  return (
+    <div className="space-y-4">
+      <LineUpProofPart
+        draft={draft}
+        made={made}
+        nameOf={nameOf}
+        search={search}
+        fault={editing.fault}
+        onSearch={editing.searchNow}
+        onStop={editing.stop}
+      />
+      {waysOut}
+      <p className="text-sm text-soft">
+        K keeps goal, B plays at the back, M in the middle, F up front; empty is off. ▲ comes on, ▽ goes off,
+        ■ is held. Tap a place, then another in the same column, to swap them.
+      </p>
+      <LineUpGrid draft={draft} made={made} nameOf={nameOf} chosen={chosen?.first ?? null} onTap={tap} />
+      <BesideField problems={problemsAt(problems, 'held')} />
+      {chosen && at ? (
+        <LineUpSwapPanel
+          draft={draft}
+          made={made}
+          nameOf={nameOf}
+          first={chosen.first}
+          second={chosen.second}
+          onSwap={(swap) => {
+            editing.swap(swap)
+            close()
+          }}
+          onLock={() => editing.lock(at)}
+          onUnlock={() => editing.unlock(at)}
+          onClose={close}
+        />
+      ) : null}
+    </div>
+  )
+}
+
+function sameTimes(one: Chosen['windows'], other: Chosen['windows']): boolean {
+  return one.length === other.length && one.every(({ start }, index) => start === other[index]?.start)
+}
