@@ -1,4 +1,5 @@
 import { type AttendanceSettings, readAttendance } from '#exchange/attendance/read-attendance'
+import { readCalendar } from '#exchange/calendar/read-calendar'
 import { readRows } from '#exchange/csv/read-rows'
 import { readRoster } from '#exchange/roster/read-roster'
 import { type FileSettings, noSettings } from '#exchange/table/file-settings'
@@ -11,6 +12,10 @@ export function rosterOf(text: string, settings: Partial<FileSettings> = {}) {
 
 export function attendanceOf(text: string, settings: Partial<AttendanceSettings> = {}) {
   return readAttendance(rowsOf(text, settings), { ...noSettings, marks: {}, ...settings }, season)
+}
+
+export function calendarOf(text: string, settings: Partial<FileSettings> = {}) {
+  return readCalendar(rowsOf(text, settings), { ...noSettings, ...settings }, season)
 }
 
 function rowsOf(text: string, settings: Partial<FileSettings>) {
