@@ -23,6 +23,7 @@ import {
 import type { DemoSession } from './demo-session'
 import { demoDesigns } from './designs'
 import { demoId } from './ids'
+import { demoLineWishes } from './line-wishes'
 import { demoPlayers, playerId } from './names'
 import { autumnProgramme, type DemoTheme, demoThemes, springProgramme } from './programme'
 import { buildSessions } from './sessions'
@@ -63,6 +64,7 @@ export type DemoClub = {
   readonly memberships: readonly DemoMembership[]
   readonly guardianships: typeof demoGuardianships
   readonly adjustments: typeof demoAdjustments
+  readonly lineWishes: typeof demoLineWishes
   /** Parents before their children. */
   readonly themes: readonly DemoTheme[]
   readonly programme: readonly (ProgrammeEntry & { readonly squadId: string; readonly termId: string })[]
@@ -86,6 +88,7 @@ export function buildDemoClub(): DemoClub {
     memberships: demoMemberships,
     guardianships: demoGuardianships,
     adjustments: demoAdjustments,
+    lineWishes: demoLineWishes,
     themes: demoThemes,
     programme: Object.values(demoSquads).flatMap(({ id: squadId }) => [
       ...autumnProgramme.map((entry) => ({ ...entry, squadId, termId: autumnId })),

@@ -9,6 +9,7 @@ import { refreshFlags } from '#server/refresh-flags'
 import { confirmDemoPages } from './confirm-pages'
 import { buildDemoClub, type DemoClub } from './demo-club'
 import { recordFamilyRights } from './family-rights'
+import { planDemoMatch } from './planned-matches'
 import { planDemoSessions } from './planned-sessions'
 import { recordFrame } from './record-frame'
 import { recordDemoSessions } from './record-sessions'
@@ -42,6 +43,8 @@ export async function loadDemoClub(
       say('pages for families confirmed')
       await planDemoSessions(tx, demo, { now: endOf(demo), workLimit })
       say('two practices planned')
+      await planDemoMatch(tx, demo, { now: endOf(demo) })
+      say('a match planned')
       await recordFamilyRights(tx)
       const by = { personId: null, at: endOf(demo) }
       await recordAudit(tx, { action: 'loadDemo', objectKind: 'club', objectId: demo.club.id, by })

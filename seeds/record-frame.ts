@@ -3,6 +3,7 @@ import { recordClub } from '#data/clubs'
 import { recordDesigns } from '#data/designs'
 import { recordGuardianships } from '#data/guardianships'
 import type { ClubTx } from '#data/in-club'
+import { setLineWishes } from '#data/line-wishes'
 import { recordMemberships } from '#data/memberships'
 import { recordPeople } from '#data/people'
 import { recordPlayers } from '#data/players'
@@ -31,6 +32,7 @@ export async function recordFrame(tx: ClubTx, demo: DemoClub): Promise<void> {
   await recordDesigns(tx, demo.designs)
   await recordGuardianships(tx, demo.guardianships)
   for (const adjustment of demo.adjustments) await recordAdjustment(tx, adjustment)
+  for (const { playerId, wishes } of demo.lineWishes) await setLineWishes(tx, { playerId, wishes })
   for (const coach of demo.coaches) await recordSquadCoach(tx, coach)
   for (const squad of demo.squads) await recordSquadFrame(tx, demo, squad.id)
   for (const { madeById, ...version } of demo.policies) {

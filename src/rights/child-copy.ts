@@ -124,6 +124,11 @@ export type ChildCopy = {
     readonly heldInPlace: readonly unknown[]
     readonly places: readonly Place[]
   })[]
+  readonly matchPlans: readonly (At & {
+    readonly expected: Readonly<Record<string, unknown>>
+    readonly heldInPlace: readonly unknown[]
+    readonly times: readonly { readonly line: string; readonly from: number; readonly to: number }[]
+  })[]
   readonly pitch: readonly (At & {
     readonly at: string
     readonly what: string
@@ -198,6 +203,8 @@ export const aboutParts: Readonly<Record<Exclude<keyof ChildCopy, 'format' | 'ma
   pairs:
     'That the child was to be kept apart from, or together with, another. The other child is left out; no reason is kept.',
   plans: 'How practices were planned for this child: its own places only.',
+  matchPlans:
+    'How matches were planned for this child: what was due to it from earlier ones, and its own times only, in seconds of play.',
   pitch: 'What was tapped at the pitch about this child.',
   familyPages: 'The pages that were confirmed for the family, as they were shown.',
   familyNotes: 'The coach’s note for the family.',

@@ -76,7 +76,8 @@ CREATE FUNCTION match_plan_without(plan jsonb, player uuid) RETURNS jsonb LANGUA
       SELECT coalesce(jsonb_agg(CASE WHEN one ->> 'playerId' = player::text THEN one || '{
           "owed": {"playSeconds": 0, "keepSeconds": 0, "starts": 0},
           "wishes": {"back": "open", "middle": "open", "forward": "open"},
-          "metSeconds": {"back": 0, "middle": 0, "forward": 0}}' ELSE one END ORDER BY place), '[]')
+          "metSeconds": {"back": 0, "middle": 0, "forward": 0},
+          "playedToday": 0}' ELSE one END ORDER BY place), '[]')
       FROM jsonb_array_elements(plan -> 'players') WITH ORDINALITY AS of_plan (one, place)),
     'locks', (
       SELECT coalesce(jsonb_agg(one ORDER BY place) FILTER (WHERE one ->> 'playerId' <> player::text), '[]')
@@ -88,6 +89,9 @@ CREATE FUNCTION match_plan_without(plan jsonb, player uuid) RETURNS jsonb LANGUA
       SELECT coalesce(jsonb_agg(one ORDER BY place) FILTER (WHERE NOT one ? player::text), '[]')
       FROM jsonb_array_elements(plan -> 'together') WITH ORDINALITY AS of_plan (one, place)),
     'proof', (plan -> 'proof') || '{"sentence": "A plan of a match that is over."}')
+    || CASE WHEN plan ? 'mayMeet' THEN jsonb_build_object('mayMeet', (
+      SELECT coalesce(jsonb_agg(one ORDER BY place) FILTER (WHERE NOT one ? player::text), '[]')
+      FROM jsonb_array_elements(plan -> 'mayMeet') WITH ORDINALITY AS of_plan (one, place))) ELSE '{}' END
 $$;
 
 -- As before, with the line-ups and the lines of the child.

@@ -1,7 +1,9 @@
 import 'server-only'
 import { atSession, instant, sessionColumns } from '#data/child-copy/at-session'
+import { toldOfMatch } from '#data/child-copy/told-of-match'
 import { Prisma } from '#data/generated/client'
 import type { ClubTx } from '#data/in-club'
+import { matchDeedShape } from '#exchange/match-deed-json'
 import { deedShape } from '#exchange/pitch-json'
 import { practicePlanShape } from '#exchange/practice-plan-json'
 import type { Deed } from '#pitch/pitch-event'
@@ -39,7 +41,9 @@ export async function loadPlansPart(tx: ClubTx, playerId: PlayerId): Promise<Par
     pitch: events.map(({ at, deed, session }) => ({
       ...atSession(session),
       at: instant(at),
-      ...toldOf(deedShape.parse(deed), playerId),
+      ...(session.kind === 'match'
+        ? { ...toldOfMatch(matchDeedShape.parse(deed), playerId), places: [] }
+        : toldOf(deedShape.parse(deed), playerId)),
     })),
   }
 }

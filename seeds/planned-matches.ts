@@ -1,0 +1,55 @@
+import type { ClubTx } from '#data/in-club'
+import { findFormatOfSquad } from '#data/match-formats'
+import { saveMatchPlan } from '#data/match-plans'
+import { getSession } from '#data/sessions'
+import { newMatchRequest } from '#lineup/draft/new-match-request'
+import type { PickablePlayer } from '#lineup/draft/pickable-player'
+import { plainFormat } from '#lineup/draft/plain-format'
+import { lineUpOf } from '#lineup/line-up-of-plan'
+import { matchPlanOf } from '#lineup/match-plan-of'
+import { problemOfMatch } from '#lineup/problem-of-match'
+import { quickLineUp } from '#lineup/quick-line-up'
+import { loadMatchCast } from '#server/match-cast'
+import { defaultPolicy } from '#squad/policy'
+import type { DemoClub } from './demo-club'
+import { formats } from './formats'
+import { demoId } from './ids'
+
+/** The coming match that has its line-up already. */
+const planned = 'underTen/match/2026-06-13'
+
+/** Plans the next match of the younger squad as its coach would: so many are asked to come, whom the season owes most first. */
+export async function planDemoMatch(
+  tx: ClubTx,
+  demo: DemoClub,
+  { now }: { readonly now: Date },
+): Promise<void> {
+  const session = await getSession(tx, demoId(planned))
+  const cast = await loadMatchCast(tx, { session, today: demo.club.calendarDay, alsoIds: [] })
+  const request = newMatchRequest({
+    format: (await findFormatOfSquad(tx, session.squadId))?.format ?? plainFormat,
+    players: asked(cast.filter(({ isMember }) => isMember)),
+    register: [],
+    policyShare: defaultPolicy.leastMatchShare,
+    apart: [],
+    together: [],
+  })
+  const problem = problemOfMatch(request)
+  const plan = quickLineUp(problem, { seed: 1 })
+  if (!plan) throw new Error('No line-up for the demo.')
+  const nameOf = (id: string) => cast.find((player) => player.id === id)?.name ?? ''
+  await saveMatchPlan(tx, {
+    sessionId: session.id,
+    plan: matchPlanOf(request, lineUpOf(problem, plan), nameOf),
+    knownVersion: 0,
+    by: { personId: session.ledById, at: now },
+  })
+}
+
+/** Two who may keep goal among them, so that nobody stands there all day. */
+function asked(members: readonly PickablePlayer[]): readonly PickablePlayer[] {
+  const byDue = members.toSorted((one, other) => other.owed.playSeconds - one.owed.playSeconds)
+  const keepers = byDue.filter(({ keeps }) => keeps).slice(0, 2)
+  const others = byDue.filter((player) => !keepers.includes(player))
+  return [...keepers, ...others].slice(0, formats.underTen.called)
+}
