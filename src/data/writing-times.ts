@@ -5,17 +5,17 @@ import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import { sql } from '#data/sql'
 
-/** A moment at which turns or the register of a practice were written or corrected, and by whom. */
+/** A moment at which what was played, or the register, was written or corrected, and by whom. */
 export type WritingTime = {
   readonly at: Date
   readonly byName: string | null
-  /** Turns or passes, not only the register. */
-  readonly ofTurns: boolean
+  /** Turns, passes or spells, not only the register. */
+  readonly ofPlay: boolean
 }
 
-const row = z.object({ at: z.date(), byName: z.string().nullable(), ofTurns: z.boolean() })
+const row = z.object({ at: z.date(), byName: z.string().nullable(), ofPlay: z.boolean() })
 
-/** When a practice was written in, in order of time: everything of one transaction has one time. */
+/** When a practice or match was written in, in order of time: everything of one transaction has one time. */
 export async function listWritingTimes(tx: ClubTx, sessionId: string): Promise<readonly WritingTime[]> {
   if (!isId(sessionId)) return []
   const at = Prisma.sql`where "clubId" = ${tx.clubId}::uuid and "sessionId" = ${sessionId}::uuid`
@@ -24,11 +24,13 @@ export async function listWritingTimes(tx: ClubTx, sessionId: string): Promise<r
     row,
     Prisma.sql`
       with written as (
-        select "recordedAt" as at, "recordedById" as by, true as turns from "TurnEvent" ${at}
+        select "recordedAt" as at, "recordedById" as by, true as play from "TurnEvent" ${at}
+        union all select "recordedAt", "recordedById", true from "MatchSpell" ${at}
+        union all select "voidedAt", "voidedById", true from "MatchSpell" ${at} and "voidedAt" is not null
         union all select "recordedAt", "recordedById", false from "RegisterLine" ${at}
         union all select "voidedAt", "voidedById", false from "RegisterLine" ${at} and "voidedAt" is not null
       )
-      select written.at, max(p.name) as "byName", bool_or(written.turns) as "ofTurns"
+      select written.at, max(p.name) as "byName", bool_or(written.play) as "ofPlay"
       from written left join "Person" p on p."clubId" = ${tx.clubId}::uuid and p.id = written.by
       group by written.at order by written.at`,
   )

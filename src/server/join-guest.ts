@@ -11,7 +11,7 @@ import { joinGuest, listGuests } from '#data/guests'
 import { newId } from '#data/ids'
 import { type ClubTx, inClub } from '#data/in-club'
 import { recordSpells, voidSpells } from '#data/match-spells'
-import { listPitchEvents } from '#data/pitch-events'
+import { listPitchGuestIds } from '#data/pitch-events'
 import { listSessionIdsWith, recordRegister } from '#data/register-lines'
 import { getSession, lockSessions, type Session } from '#data/sessions'
 import { recordEvents } from '#data/turn-events'
@@ -20,8 +20,9 @@ import type { PracticeEvent } from '#practice/event'
 import { eventsThatStand } from '#practice/replay'
 import { type Station, seatRoles } from '#practice/turn'
 import { type Done, saved } from '#server/action'
-import { isTappedTwice, joinGuestDeed, loadTapped } from '#server/pitch-book'
+import { isTappedTwice, loadTapped } from '#server/pitch-book'
 import { bringBookUpToDate, openForWriting } from '#server/session-writing'
+import { joinGuestDeed } from '#server/tapped-writings'
 import type { JoinGuestInput } from '#server/whistle-input'
 import { checkLineOverlap } from '#squad/checks/line-overlap'
 import type { PlayerId } from '#squad/player'
@@ -43,7 +44,7 @@ export async function joinGuestOf(
     const [guest] = await listGuests(tx, [input.guestId])
     const sessionIds = await listSessionIdsWith(tx, input.guestId)
     const isHere =
-      sessionIds.includes(session.id) || (await isTapped(tx, { ...input, sessionId: session.id }))
+      sessionIds.includes(session.id) || (await listPitchGuestIds(tx, session.id)).has(input.guestId)
     if (!guest || !isHere || guest.joinedToId !== null)
       return refuse({ path: 'guestId', message: 'is no guest of this session any more; reload the page' })
     const player = (await listJoinable(tx, viewer)).find(({ id }) => id === input.playerId)
@@ -81,14 +82,6 @@ export async function listJoinable(tx: ClubTx, viewer: Viewer) {
     ({ id: playerId, squadIds }) =>
       squadIds.length > 0 && may(viewer, 'seePlayer', { kind: 'player', playerId, squadIds }),
   )
-}
-
-async function isTapped(
-  tx: ClubTx,
-  at: { readonly sessionId: string; readonly guestId: PlayerId },
-): Promise<boolean> {
-  const { events } = await listPitchEvents(tx, at)
-  return events.some(({ deed }) => deed.kind === 'guest' && deed.playerId === at.guestId)
 }
 
 function isThereTwice(register: WrittenPractice['register'], joining: Joining): boolean {

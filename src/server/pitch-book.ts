@@ -1,12 +1,10 @@
 import 'server-only'
 import type { Seconds } from '#common/time'
-import { type AuditEntry, listDeedsOn } from '#data/audit'
 import { listJoined } from '#data/guests'
 import type { ClubTx } from '#data/in-club'
 import { listPitchEvents } from '#data/pitch-events'
 import { findPlan } from '#data/session-plans'
 import type { Session } from '#data/sessions'
-import { listWritingTimes, type WritingTime } from '#data/writing-times'
 import { loadPractice, type WrittenPractice } from '#data/written-sessions'
 import { namesApart } from '#fairness/book/names-apart'
 import { underJoinedIds } from '#pitch/book-changes'
@@ -17,13 +15,10 @@ import type { KnownPlayer } from '#pitch/pitch-pack'
 import { foldPitch, type PitchState } from '#pitch/pitch-state'
 import type { PracticePlan } from '#planning/practice-plan'
 import { listPitchPlayers } from '#server/pitch-players'
+import { loadWritings, type Writings } from '#server/tapped-writings'
 import { checkLineOverlap } from '#squad/checks/line-overlap'
 import type { PlayerId } from '#squad/player'
 import type { RegisterLine } from '#squad/register'
-
-/** Kinds of deed by which a practice is written without anybody typing. */
-export const writeFromPitchDeed = 'writeFromPitch'
-export const joinGuestDeed = 'joinGuestInSession'
 
 /** What was tapped of a practice, what it comes to, and what stands in the book. */
 export type TappedPractice = {
@@ -38,13 +33,7 @@ export type TappedPractice = {
   readonly joined: ReadonlyMap<PlayerId, PlayerId>
   readonly players: readonly KnownPlayer[]
   readonly before: WrittenPractice
-  readonly lastWrite: LastWrite | null
-  /** Somebody typed or corrected since it was written from the taps, or before that: the last time. */
-  readonly typed: WritingTime | null
-}
-
-/** When the practice went into the book last, and up to which event. */
-export type LastWrite = { readonly at: Date; readonly byName: string | null; readonly upTo: number }
+} & Writings
 
 /** `answered`: how long the coach says that the practice was, in seconds; null: not said. */
 export async function loadTapped(
@@ -62,11 +51,6 @@ export async function loadTapped(
   const joined = await listJoined(tx, [...guestIds])
   const state = foldPitch(plan, players, events, marksInBook(before.register, new Set(joined.values())))
   const book = underJoinedIds(bookOfPitch(state, { lengthSeconds: session.lengthSeconds, answered }), joined)
-  const deeds = await listDeedsOn(tx, {
-    objectId: session.id,
-    actions: [writeFromPitchDeed, joinGuestDeed],
-  })
-  const lastWrite = lastWriteOf(deeds)
   return {
     plan,
     events,
@@ -76,30 +60,8 @@ export async function loadTapped(
     joined,
     players,
     before,
-    lastWrite,
-    typed: typedOf(await listWritingTimes(tx, session.id), { deeds, lastWrite }),
+    ...(await loadWritings(tx, session.id)),
   }
-}
-
-function lastWriteOf(deeds: readonly AuditEntry[]): LastWrite | null {
-  const last = deeds.find(({ action }) => action === writeFromPitchDeed)
-  return last ? { at: last.at, byName: last.personName, upTo: Number(last.detail.upTo) } : null
-}
-
-/**
- * The last time somebody typed: after it was written from the taps; and before the first such time only turns count,
- * since a register may well be taken beforehand.
- */
-function typedOf(
-  times: readonly WritingTime[],
-  at: { readonly deeds: readonly AuditEntry[]; readonly lastWrite: LastWrite | null },
-): WritingTime | null {
-  const own = new Set(at.deeds.map((deed) => deed.at.getTime()))
-  const since = at.lastWrite?.at.getTime() ?? null
-  const typed = times.filter(
-    (time) => !own.has(time.at.getTime()) && (since === null ? time.ofTurns : time.at.getTime() > since),
-  )
-  return typed.at(-1) ?? null
 }
 
 /**

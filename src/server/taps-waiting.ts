@@ -2,7 +2,7 @@ import 'server-only'
 import { listDeedsOn } from '#data/audit'
 import type { ClubTx } from '#data/in-club'
 import { countPitchEvents } from '#data/pitch-events'
-import { writeFromPitchDeed } from '#server/pitch-book'
+import { writeFromPitchDeed } from '#server/tapped-writings'
 
 /** How many taps of a practice are not in the book yet: all, or those that arrived after it was written. */
 export async function countTapsWaiting(tx: ClubTx, sessionId: string): Promise<number> {
