@@ -1,21 +1,24 @@
 import type { Deed, PitchEvent } from '#pitch/pitch-event'
 import type { SetAside } from '#pitch/set-aside'
 
+/** What is tapped at a practice or beside a match. An undo reads the same in both. */
+type AnyDeed = { readonly kind: string }
 type Undo = Extract<Deed, { kind: 'undo' }>
-type DoneDeed = Exclude<Deed, Undo>
 
 /** An event with a deed of one kind. */
-export type EventOf<Kind extends Deed['kind']> = Omit<PitchEvent, 'deed'> & {
-  readonly deed: Extract<Deed, { readonly kind: Kind }>
+export type EventOf<Kind extends Done['kind'], Done extends AnyDeed = Deed> = Omit<PitchEvent, 'deed'> & {
+  readonly deed: Extract<Done, { readonly kind: Kind }>
 }
 /** Anything but an undo. */
-export type DoneEvent = Omit<PitchEvent, 'deed'> & { readonly deed: DoneDeed }
+export type DoneEvent<Done extends AnyDeed = Deed> = Omit<PitchEvent, 'deed'> & {
+  readonly deed: Exclude<Done, { readonly kind: 'undo' }>
+}
 
-export type StandingEvents = {
+export type StandingEvents<Done extends AnyDeed = Deed> = {
   /** What nothing has undone, undos left out; in order. */
-  readonly standing: readonly DoneEvent[]
+  readonly standing: readonly DoneEvent<Done>[]
   /** What is undone, with the undos that stand; in order. */
-  readonly undone: readonly { readonly event: DoneEvent; readonly by: readonly string[] }[]
+  readonly undone: readonly { readonly event: DoneEvent<Done>; readonly by: readonly string[] }[]
   /** Undos that undo nothing. */
   readonly setAside: readonly SetAside[]
 }
@@ -24,12 +27,14 @@ export type StandingEvents = {
  * What stands of events in order. An undo works on its target whichever phone's clock says that it came first; an undo
  * of what has not arrived waits for it; an undo that is undone is as if never tapped.
  */
-export function eventsThatStand(events: readonly PitchEvent[]): StandingEvents {
+export function eventsThatStand<Done extends AnyDeed = Deed>(
+  events: readonly PitchEvent<Done>[],
+): StandingEvents<Done> {
   const byId = new Map(events.map((event) => [event.id, event]))
-  const undosOf = new Map<string, EventOf<'undo'>[]>()
+  const undosOf = new Map<string, UndoEvent[]>()
   const setAside: SetAside[] = []
   for (const event of events) {
-    if (!isOf(event, 'undo')) continue
+    if (!isUndo(event)) continue
     const target = byId.get(event.deed.undoes)
     if (!target) setAside.push({ id: event.id, why: 'unknownEvent' })
     else if (isOut(target) && event.deed.secondAnswer !== true) setAside.push({ id: event.id, why: 'isOut' })
@@ -40,7 +45,7 @@ export function eventsThatStand(events: readonly PitchEvent[]): StandingEvents {
     }
   }
   const undoersOf = undoersThatStand(undosOf)
-  const done = events.filter((event): event is DoneEvent => event.deed.kind !== 'undo')
+  const done = events.filter((event): event is PitchEvent<Done> & DoneEvent<Done> => !isUndo(event))
   return {
     standing: done.filter(({ id }) => undoersOf(id).length === 0),
     undone: done.flatMap((event) => {
@@ -57,7 +62,7 @@ export function eventsThatStand(events: readonly PitchEvent[]): StandingEvents {
  * undos may be as long as there are taps, and a stack of calls may not.
  */
 function undoersThatStand(
-  undosOf: ReadonlyMap<string, readonly EventOf<'undo'>[]>,
+  undosOf: ReadonlyMap<string, readonly UndoEvent[]>,
 ): (id: string) => readonly string[] {
   const known = new Map<string, string[]>()
   return (id) => {
@@ -83,18 +88,21 @@ function undoersThatStand(
   }
 }
 
-export function isOf<Kind extends Deed['kind']>(event: PitchEvent, kind: Kind): event is EventOf<Kind> {
-  return event.deed.kind === kind
+type UndoEvent = Omit<PitchEvent, 'deed'> & { readonly deed: Undo }
+
+function isUndo(event: PitchEvent<AnyDeed>): event is UndoEvent {
+  return event.deed.kind === 'undo'
 }
 
 /** The events with a deed of one kind, in their order. */
-export function eventsOf<Kind extends Deed['kind']>(
-  events: readonly PitchEvent[],
+export function eventsOf<Kind extends Done['kind'], Done extends AnyDeed = Deed>(
+  events: readonly PitchEvent<Done>[],
   kind: Kind,
-): readonly EventOf<Kind>[] {
-  return events.filter((event) => isOf(event, kind)) as unknown as readonly EventOf<Kind>[]
+): readonly EventOf<Kind, Done>[] {
+  return events.filter(({ deed }) => deed.kind === kind) as unknown as readonly EventOf<Kind, Done>[]
 }
 
-function isOut(event: PitchEvent): boolean {
-  return event.deed.kind === 'register' && event.deed.state === 'out'
+/** Whether somebody is out for today by this. */
+export function isOut({ deed }: PitchEvent<AnyDeed>): boolean {
+  return deed.kind === 'register' && 'state' in deed && deed.state === 'out'
 }

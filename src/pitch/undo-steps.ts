@@ -1,10 +1,10 @@
-import type { PitchEvent } from '#pitch/pitch-event'
+import type { Deed, PitchEvent } from '#pitch/pitch-event'
 import type { SetAside } from '#pitch/set-aside'
-import type { DoneEvent, StandingEvents } from '#pitch/standing-events'
+import { type DoneEvent, isOut, type StandingEvents } from '#pitch/standing-events'
 
 /** What can be taken back. */
-export type UndoStep = {
-  readonly event: PitchEvent
+export type UndoStep<Done = Deed> = {
+  readonly event: PitchEvent<Done>
   /** Taps of the same thing, of this phone or another, that would take its place: to be undone with it. */
   readonly also: readonly string[]
   /** Ask a second question before: somebody is out for today. */
@@ -12,7 +12,10 @@ export type UndoStep = {
 }
 
 /** What was taken back; `by`: undos to be undone, all of them, to have it again. */
-export type RedoStep = { readonly event: PitchEvent; readonly by: readonly string[] }
+export type RedoStep<Done = Deed> = {
+  readonly event: PitchEvent<Done>
+  readonly by: readonly string[]
+}
 
 /** Taps that stand and that do something, the last first. */
 export function undoSteps({ standing }: StandingEvents, setAside: readonly SetAside[]): readonly UndoStep[] {
@@ -62,8 +65,4 @@ function sameness({ deed }: DoneEvent): string | null {
     default:
       return null
   }
-}
-
-function isOut({ deed }: DoneEvent): boolean {
-  return deed.kind === 'register' && deed.state === 'out'
 }
