@@ -24,7 +24,7 @@ export const linePlacesShape: z.ZodType<LinePlaces> = z.strictObject({
 
 const shape: z.ZodType<Shape> = z.strictObject({ name: z.string().max(40), places: linePlacesShape })
 
-const leastTime: z.ZodType<LeastTime> = z.strictObject({
+export const leastTimeShape: z.ZodType<LeastTime> = z.strictObject({
   share: z.number().min(0).max(1).nullable(),
   periods: periods.nullable(),
   late: z.array(z.strictObject({ arrivesIn: periods, periods: count })).max(formatLimits.periods),
@@ -53,7 +53,7 @@ export const matchFormatShape: z.ZodType<MatchFormat> = z.strictObject({
   mostSubstitutions: count.nullable(),
   changesAtBreaksOnly: z.boolean(),
   mayReturn: z.boolean(),
-  leastTime,
+  leastTime: leastTimeShape,
   mostKeeperPeriods: periods.nullable(),
   mostSecondsADay: z.int().min(60).max(86_400).nullable(),
   mostPlayers: count.nullable(),
