@@ -1,7 +1,7 @@
 import type { PitchState } from '#pitch/pitch-state'
 import type { SquadId } from '#squad/squad'
-import { paths } from '#ui/paths'
 import { clockWords } from '#ui/pitch/clock-words'
+import { IntoTheBook } from '#ui/pitch/into-the-book'
 import { counted } from '#ui/plural'
 import { words } from '#ui/words'
 
@@ -27,27 +27,7 @@ export function OverScreen({ state, sessionId, squadId, isHelper, isAllSent }: O
         {clockWords(seconds)} in all, {words.turns(played.length)} in{' '}
         {counted(new Set(played.map(({ round }) => round)).size, 'round')}.
       </p>
-      {isHelper ? (
-        <p>
-          {isAllSent
-            ? 'Everything is sent. Thank you: the coach does the rest.'
-            : 'Keep this page open until all is sent.'}
-        </p>
-      ) : isAllSent ? (
-        <p>
-          <a
-            href={paths.whistle(squadId, { sessionId })}
-            className="tap flex w-full items-center justify-center border-2 border-ink bg-ink px-3 text-center font-semibold !text-white no-underline"
-          >
-            Check it and write it into the book
-          </a>
-        </p>
-      ) : (
-        <p className="border-2 border-ink p-2">
-          When there is a signal, open this page: everything is sent by itself, and you can check it and write
-          it into the book. Until then it is safe on this phone.
-        </p>
-      )}
+      <IntoTheBook sessionId={sessionId} squadId={squadId} isHelper={isHelper} isAllSent={isAllSent} />
     </section>
   )
 }
