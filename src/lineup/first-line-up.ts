@@ -1,14 +1,17 @@
+import type { Chance } from '#common/chance'
 import { dealWindow } from '#lineup/deal-window'
 import { type LineUpBoard, offPlace } from '#lineup/line-up-board'
 import { lines } from '#match/match'
 
 const mustStay = 1e9
+/** In seconds, so that anybody may come before anybody. */
+const shaken = 3000
 
 /**
  * Fills a board window by window: who is due most of what is left comes on, keepers stay, and who is on stays in its
- * line. False where a window cannot be filled at all.
+ * line. False where a window cannot be filled at all. With chance the choices differ from one time to the next.
  */
-export function layFirstLineUp(board: LineUpBoard): boolean {
+export function layFirstLineUp(board: LineUpBoard, chance: Chance | null = null): boolean {
   const { problem, playerCount, windowCount } = board
   const hadSeconds = new Float64Array(playerCount)
   const hadGoal = new Float64Array(playerCount)
@@ -19,7 +22,11 @@ export function layFirstLineUp(board: LineUpBoard): boolean {
     const onCount = capacity.slice(0, offPlace).reduce((sum, count) => sum + count, 0)
     capacity[offPlace] = playerCount - onCount
     if (onCount > playerCount) return false
-    const costs = problem.players.map((_, player) => costsOf(board, { player, window, hadSeconds, hadGoal }))
+    const costs = problem.players.map((_, player) =>
+      costsOf(board, { player, window, hadSeconds, hadGoal }).map((cost) =>
+        cost === null || !chance ? cost : cost + chance() * shaken,
+      ),
+    )
     const dealt = dealWindow({ capacity, costs })
     if (!dealt) return false
     for (const [player, place] of dealt.entries()) {

@@ -5,7 +5,7 @@ import type { LineUpPlan } from '#lineup/line-up'
 import { boardOf, planOfBoard } from '#lineup/line-up-board'
 import type { LineUpProblem } from '#lineup/problem'
 import { annealLineUp, settleLineUp } from '#lineup/search-line-up'
-import { swapBoard } from '#lineup/swap-search'
+import { swapBoard } from '#lineup/swap-board'
 
 /** Enough for most matches within a twentieth of a second; fixed, so that every phone finds the same. */
 const steps = 40_000
@@ -17,12 +17,14 @@ const attempts = 3
  * problem and seed. Null where none was found that keeps the rules, which does not say that there is none.
  */
 export function quickLineUp(problem: LineUpProblem, { seed }: { readonly seed: number }): LineUpPlan | null {
+  const chance = seededChance(seed)
   for (let attempt = 0; attempt < attempts; attempt += 1) {
     const board = boardOf(problem)
-    if (!layFirstLineUp(board)) return null
+    // Where the first try breaks rules, the next begin elsewhere, hot enough to leave rules behind for a while.
+    const isFirst = attempt === 0
+    if (!layFirstLineUp(board, isFirst ? null : chance)) return null
     if (problem.players.length > 1 && problem.windows.length > 0) {
-      const chance = seededChance(seed + attempt * 7919)
-      annealLineUp(swapBoard(board), { steps, chance })
+      annealLineUp(swapBoard(board), { steps, chance, isHot: !isFirst })
       settleLineUp(swapBoard(board), settleTries)
     }
     const plan = planOfBoard(board)

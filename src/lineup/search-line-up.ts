@@ -1,6 +1,7 @@
 import type { Chance } from '#common/chance'
 import { rowFields, rowLength } from '#lineup/row-values'
-import { drawSwap, type Swap, type SwapBoard } from '#lineup/swap-search'
+import { drawSwap, type Swap } from '#lineup/swap'
+import type { SwapBoard } from '#lineup/swap-board'
 
 /**
  * What a step of each field weighs while the search is still loose: broken rules far above promises, those above
@@ -17,13 +18,19 @@ weights[rowFields.changes] = 0.1
 weights[rowFields.moves] = 5e-3
 
 const hottest = 3e4
+/** Where rules must be broken on the way to keep them all. */
+const hottestOfAll = 3e6
 const coldest = 3e-3
 
 /** Simulated annealing by swaps, a fixed number of steps; leaves the board at the best that was met. */
-export function annealLineUp(swaps: SwapBoard, run: { readonly steps: number; readonly chance: Chance }) {
+export function annealLineUp(
+  swaps: SwapBoard,
+  run: { readonly steps: number; readonly chance: Chance; readonly isHot: boolean },
+) {
   const { board } = swaps
-  const cooling = (coldest / hottest) ** (1 / run.steps)
-  let temperature = hottest
+  const first = run.isHot ? hottestOfAll : hottest
+  const cooling = (coldest / first) ** (1 / run.steps)
+  let temperature = first
   let cost = weighed(swaps.total())
   let best = cost
   let bestPlaces = board.places.slice()
@@ -57,7 +64,7 @@ export function settleLineUp(swaps: SwapBoard, mostTries: number) {
     for (const time of times) {
       for (let one = 0; one < playerCount; one += 1) {
         for (let other = one + 1; other < playerCount; other += 1) {
-          const swap: Swap = { one, other, ...time }
+          const swap: Swap = { one, other, third: null, ...time }
           if (!swaps.mayTry(swap)) continue
           tries += 1
           if (tries > mostTries) return
