@@ -69,6 +69,7 @@ describe('loading the demo club', () => {
       'Under-12s: accounts and flags',
       'pages for families confirmed',
       'two practices planned',
+      'a match planned',
     ])
   })
 

@@ -12,8 +12,11 @@ import { listFlagStates } from '#data/flag-states'
 import { listChildrenOf } from '#data/guardianships'
 import { newId } from '#data/ids'
 import { inClub } from '#data/in-club'
+import { listLineWishes } from '#data/line-wishes'
+import { findMatchPlan, getMatchPlan, saveMatchPlan } from '#data/match-plans'
 import { listSquadPlayers } from '#data/players'
 import { listPlanned } from '#data/session-plans'
+import { noWishes } from '#match/format/line-wish'
 import { loadSeasonBook } from '#server/book-views'
 import { eraseChildOf } from '#server/change-rights'
 import { loadChildCopy } from '#server/child-copy'
@@ -26,10 +29,12 @@ import { loadPlayerBook } from '#server/player-views'
 import { loadPlayers } from '#server/players-views'
 import { rebuildSquad } from '#server/rebuild'
 import { refreshFlags } from '#server/refresh-flags'
-import { clubId, demoSeason, demoSquads, personId } from '../../seeds/club'
+import { clubId, demoSeason, demoSquads, membersOf, personId } from '../../seeds/club'
+import { demoId } from '../../seeds/ids'
 import { playerId } from '../../seeds/names'
 import { askAs, failureOf } from '../support/ask-as'
 import { loadDemoBook } from '../support/demo-book'
+import { aMatchPlan } from '../support/match-pitch'
 import { testDatabase } from '../support/test-database'
 
 const squadId = demoSquads.underTen.id
@@ -39,6 +44,8 @@ const days = { squadId, from: demoSeason.firstDay, to: demoSeason.lastDay }
 const now = new Date('2026-06-08T10:00:00Z')
 const fresh = { isFresh: true, now }
 const sessionId = newId()
+const matchPlayed = demoId('underTen/match/2026-05-16')
+const matchToCome = demoId('underTen/match/2026-06-13')
 let admin: Viewer
 let headCoach: Viewer
 let folder: string
@@ -97,6 +104,28 @@ beforeAll(async () => {
     await recordAdjustment(tx, { ...agreed, id: newId(), kind: 'sameSide', playerId: child })
     const consent = { id: newId(), playerId: child, kind: 'messages', wording: name, givenOn: '2026-06-01' }
     await recordConsent(tx, { ...consent, givenById: personId('chinwe'), by })
+    const [bao, elif] = [playerId('bao'), playerId('elif')]
+    const plan = aMatchPlan(membersOf.underTen.slice(0, 10).map((key) => playerId(key)))
+    const held = { start: 0, end: 300, place: 'on' } as const
+    await saveMatchPlan(tx, {
+      sessionId: matchPlayed,
+      plan: {
+        ...plan,
+        players: plan.players.map((one) => ({ ...one, wishes: { ...noWishes, forward: 'likes' } })),
+        apart: [[child, bao]],
+        mayMeet: [
+          [child, bao],
+          [elif, bao],
+        ],
+        together: [[elif, child]],
+        locks: [
+          { playerId: child, ...held },
+          { playerId: bao, ...held },
+        ],
+      },
+      knownVersion: 0,
+      by,
+    })
   })
   await owner(async (client) => {
     const login = [newId(), 'chinwe.fernhollow@example.org', 'Chinwe Fernhollow']
@@ -238,6 +267,20 @@ describe('once a child is erased', () => {
     })
     for (const text of texts)
       expect(JSON.parse(text).locks.some((lock: { playerId: string }) => lock.playerId === child)).toBe(false)
+  })
+
+  it('nothing stands of lines it likes, and a line-up of a match played keeps who was on and nothing said of it', async () => {
+    const wishes = await run((tx) => listLineWishes(tx, [child, playerId('bao')]))
+    expect([wishes.has(child), wishes.has(playerId('bao'))]).toEqual([false, true])
+    expect(await run((tx) => findMatchPlan(tx, matchToCome))).toBeNull()
+    const { plan } = await run((tx) => getMatchPlan(tx, matchPlayed))
+    const [own, ...others] = plan.players
+    expect(own).toMatchObject({ playerId: child, wishes: noWishes, owed: { playSeconds: 0 } })
+    expect(others.every(({ wishes: { forward } }) => forward === 'likes')).toBe(true)
+    const pair = [playerId('elif'), playerId('bao')]
+    expect([plan.apart, plan.together, plan.mayMeet]).toEqual([[], [], [pair]])
+    expect(plan.locks.map((lock) => lock.playerId)).toEqual([playerId('bao')])
+    expect(plan.spells.some((spell) => spell.playerId === child)).toBe(true)
   })
 
   it('its guardian, who is nothing else here, has no name and no way in; the other’s stays', async () => {
