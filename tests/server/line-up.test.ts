@@ -1,0 +1,179 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest'
+import { AppError } from '#common/app-error'
+import { listAudit } from '#data/audit'
+import { newId } from '#data/ids'
+import { findMatchPlan } from '#data/match-plans'
+import { recordPair } from '#data/player-pairs'
+import { cancelSession } from '#data/sessions'
+import { draftOf, planOfDraft } from '#lineup/draft/line-up-draft'
+import { newMatchRequest } from '#lineup/draft/new-match-request'
+import { plainFormat } from '#lineup/draft/plain-format'
+import type { MatchPlan } from '#lineup/match-plan'
+import { findViewer } from '#server/find-viewer'
+import { saveLineUp } from '#server/line-up-actions'
+import { loadLineUpPage, loadLineUpPrint } from '#server/line-up-views'
+import { writeMatch } from '#server/session-actions'
+import { askAsPerson, redirectOf } from '../support/next-request'
+import { enterSession } from '../support/test-club'
+import { formOf, typedMatch } from '../support/typed-session'
+import { type Asker, aClubForWriting, askAs, idle, personIdOf, versionNow } from '../support/writing-club'
+
+// Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
+vi.mock('next/headers', () => import('../support/next-request'))
+vi.mock('next/cache', () => ({ revalidatePath: () => {} }))
+
+const at = aClubForWriting()
+const places = { keeper: 1, back: 1, middle: 1, forward: 0 }
+const threeASide = {
+  ...plainFormat,
+  aSide: 3,
+  periodSeconds: [600, 600],
+  shapes: [{ name: '1-1-0', places }],
+}
+
+beforeEach(async () => {
+  at.sessionId = await enterSession(at.club, { kind: 'match', day: '2026-10-10', periods: null })
+})
+
+const place = () => ({ squadId: at.club.squadId, sessionId: at.sessionId })
+const stored = () => at.club.run((tx) => findMatchPlan(tx, at.sessionId))
+async function viewerOf(who: Asker) {
+  const viewer = await findViewer({ clubId: at.club.club.id, personId: personIdOf(at.club, who) })
+  if (!viewer) throw new Error(`no ${who}`)
+  return viewer
+}
+const pageOf = async (who: Asker) => loadLineUpPage(await viewerOf(who), place())
+
+/** A line-up of the club's five, three a side, by the book as the page has it. */
+async function theLineUp(change: Partial<MatchPlan> = {}): Promise<MatchPlan> {
+  const { players } = await pageOf('coach')
+  const asked = { format: threeASide, players, register: [], policyShare: 0.5, apart: [], together: [] }
+  const plan = planOfDraft(draftOf({ ...newMatchRequest(asked), ...change }), (id) => id)
+  if (!plan) throw new Error('no line-up for five')
+  return plan
+}
+const send = (plan: MatchPlan, knownVersion = 0) =>
+  saveLineUp(idle, formOf({ ...place(), knownVersion, plan }))
+
+describe('saving a line-up', () => {
+  it.each(['coach', 'headCoach'] as const)('is for a %s, with a line in the record', async (who) => {
+    const plan = await theLineUp()
+    askAs(at.club, who)
+    expect(await send(plan)).toMatchObject({ status: 'done', message: expect.stringMatching(/^Saved\. /) })
+    expect(await stored()).toMatchObject({ version: 1, plan: { spells: plan.spells } })
+    const [audit] = await at.club.run((tx) => listAudit(tx, { limit: 1 }))
+    expect(audit).toMatchObject({ action: 'saveLineUp', objectId: at.sessionId, detail: { players: 5 } })
+  })
+
+  it.each(['otherCoach', 'guardian'] as const)('is refused to a %s', async (who) => {
+    const plan = await theLineUp()
+    askAs(at.club, who)
+    expect(await send(plan)).toMatchObject({ status: 'refused' })
+    askAsPerson(null)
+    expect(await send(plan).catch(redirectOf)).toBe('/')
+    expect(await stored()).toBeNull()
+  })
+
+  it('says that somebody else saved meanwhile, and keeps theirs', async () => {
+    const plan = await theLineUp()
+    await send(plan)
+    expect(await send(plan)).toMatchObject({
+      status: 'refused',
+      problems: [{ message: expect.stringContaining('Somebody else saved a line-up') }],
+    })
+    expect((await stored())?.version).toBe(1)
+    expect(await send(plan, 1)).toMatchObject({ status: 'done' })
+  })
+
+  it('believes nothing that a line-up says of itself', async () => {
+    const plan = await theLineUp()
+    const goals = { ...plan.proof.goals, minutes: { value: 0, bound: 0, proven: true } }
+    await send({ ...plan, proof: { sentence: 'The best there ever was.', goals } })
+    expect((await stored())?.plan.proof).toEqual(plan.proof)
+    // A bound above what the line-up itself is worth is disproved by it.
+    const high = { value: 1e12, bound: 1e12, proven: true }
+    await send({ ...plan, proof: { ...plan.proof, goals: { ...plan.proof.goals, minutes: high } } }, 1)
+    expect((await stored())?.plan.proof.goals.minutes).toEqual(plan.proof.goals.minutes)
+  })
+
+  it('refuses one that breaks a rule, in a sentence', async () => {
+    const plan = await theLineUp()
+    const [one, ...others] = plan.spells
+    if (!one) throw new Error('nobody is on')
+    expect(await send({ ...plan, spells: others })).toMatchObject({
+      status: 'refused',
+      problems: expect.arrayContaining([
+        { path: '', message: expect.stringContaining('not every line has as many players') },
+      ]),
+    })
+    expect(await send({ ...plan, spells: [{ ...one, end: one.end - 1 }, ...others] })).toMatchObject({
+      problems: [{ message: expect.stringContaining('do not fit its periods') }],
+    })
+    expect(await stored()).toBeNull()
+  })
+
+  it('refuses one by another book, and one that forgets who is kept apart', async () => {
+    const plan = await theLineUp()
+    const [first, ...others] = plan.players
+    if (!first) throw new Error('nobody')
+    const owed = { ...first.owed, playSeconds: 600 }
+    expect(await send({ ...plan, players: [{ ...first, owed }, ...others] })).toMatchObject({
+      problems: [{ message: expect.stringContaining('season book has changed') }],
+    })
+    const [one = '', other = ''] = at.club.playerIds
+    const pair = { squadId: at.club.squadId, kind: 'apart', firstDay: '2026-10-01', lastDay: null } as const
+    await at.club.run((tx) =>
+      recordPair(tx, { ...pair, id: newId(), playerIds: [one, other], madeById: null }),
+    )
+    expect(await send(plan)).toMatchObject({
+      problems: [{ message: expect.stringContaining('are kept apart on this day') }],
+    })
+    expect(await send({ ...plan, mayMeet: [[one, other]] })).toMatchObject({ status: 'done' })
+  })
+
+  it('is not for a match that was cancelled, nor for a practice', async () => {
+    const plan = await theLineUp()
+    const by = { personId: at.club.coach.personId, at: new Date() }
+    await at.club.run((tx) => cancelSession(tx, { sessionId: at.sessionId, by }))
+    expect(await send(plan)).toMatchObject({ problems: [{ message: expect.stringContaining('cancelled') }] })
+    at.sessionId = await enterSession(at.club, { day: '2026-10-11' })
+    expect(await send(plan)).toMatchObject({
+      problems: [{ message: 'This is a practice: line-ups are for matches.' }],
+    })
+  })
+})
+
+describe('the page of a line-up', () => {
+  it('has what the season’s matches leave everyone due', async () => {
+    const before = at.sessionId
+    at.sessionId = await enterSession(at.club, { kind: 'match', day: '2026-09-12', periods: null })
+    // Forty minutes, five there, four on, one of them in goal; the fifth may not keep it.
+    const typed = ['K K K', 'B B M', 'F O F', 'M F .', '. M B']
+    const version = await versionNow(at)
+    await writeMatch(idle, formOf(typedMatch(at.club, typed, { sessionId: at.sessionId, version })))
+    at.sessionId = before
+    const { players } = await pageOf('coach')
+    const owed = at.club.playerIds.map((id) => players.find((own) => own.id === id)?.owed)
+    // By hand: who may keep goal is due 1/4 of the time of it and 3/4 · 3/4 of the rest, 1950 s; the fifth 3/4, 1800 s.
+    expect(owed.map((own) => own?.playSeconds)).toEqual([-450, -450, 150, 750, 0])
+    expect(owed.map((own) => own?.keepSeconds)).toEqual([-1800, 600, 600, 600, 0])
+    // The first four began, of whom each was due 13/16 of a start; the fifth 3/4.
+    expect(owed.map((own) => own?.starts)).toEqual([-3 / 16, -3 / 16, -3 / 16, -3 / 16, 3 / 4])
+    expect(players.find(({ id }) => id === at.club.playerIds[2])?.metSeconds).toEqual({
+      back: 0,
+      middle: 0,
+      forward: 1800,
+    })
+  })
+
+  it('is for who may plan; the sheet is for who sees the squad, without what is owed', async () => {
+    await send(await theLineUp())
+    expect((await pageOf('headCoach')).plan?.players).toHaveLength(5)
+    await expect(pageOf('guardian')).rejects.toBeInstanceOf(AppError)
+    await expect(pageOf('otherCoach')).rejects.toBeInstanceOf(AppError)
+    const print = await loadLineUpPrint(await viewerOf('coach'), place())
+    expect(Object.keys(print?.players[0] ?? {})).toEqual(['id', 'name'])
+    expect(JSON.stringify(print)).not.toMatch(/owed|apart|together|proof/)
+    await expect(loadLineUpPrint(await viewerOf('guardian'), place())).rejects.toBeInstanceOf(AppError)
+  })
+})
