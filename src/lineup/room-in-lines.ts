@@ -1,5 +1,5 @@
 import type { FairLineUp } from '#lineup/fair-line-up'
-import type { LineUpProblem } from '#lineup/problem'
+import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { type FieldLine, fieldLines } from '#match/format/line-wish'
 
 /**
@@ -11,15 +11,16 @@ export function roomInLines(
   problem: LineUpProblem,
   fair: FairLineUp,
 ): readonly Readonly<Record<FieldLine, number>>[] {
-  const places = problem.windows[0]?.places
-  const field = places ? fieldLines.reduce((sum, line) => sum + places[line], 0) : 0
+  const inLine = (line: FieldLine) =>
+    problem.windows.reduce((sum, window) => sum + window.places[line] * windowSeconds(window), 0)
+  const field = fieldLines.reduce((sum, line) => sum + inLine(line), 0)
   return problem.players.map(({ wishes, metSeconds }, player) => {
     const met = fieldLines.reduce((sum, line) => sum + metSeconds[line], 0)
     const due = (fair.play[player] ?? 0) - (fair.keep[player] ?? 0)
     const roomIn = (line: FieldLine) =>
-      wishes[line] === 'likes' || wishes[line] === 'learning' || !places || field === 0
+      wishes[line] === 'likes' || wishes[line] === 'learning' || field === 0
         ? Number.POSITIVE_INFINITY
-        : Math.max(0, (places[line] / field) * (met + due) - metSeconds[line])
+        : Math.max(0, (inLine(line) / field) * (met + due) - metSeconds[line])
     return { back: roomIn('back'), middle: roomIn('middle'), forward: roomIn('forward') }
   })
 }
