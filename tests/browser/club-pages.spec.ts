@@ -59,6 +59,15 @@ test('the head coach’s pages are good, with everything on them opened', async 
   await expectGoodPages(page, ['/review/committee', '/club', '/account'])
 })
 
+test('a squad’s matches and a player’s are good', async ({ page }) => {
+  await signIn(page, 'Coach')
+  await openTab(page, 'Season book')
+  await page.goto(await firstLink(page, /\/matches$/))
+  await expect(page.getByText(/^Over \d+ matches everyone had between/)).toBeVisible()
+  await expectGoodAtEveryWidth(page)
+  await expectGoodPages(page, [await firstLink(page, /\/players\/.*kind=match/)])
+})
+
 test('the pages of whoever arranges the club are good', async ({ page }) => {
   await signInToOffice(page)
   await expectGoodPages(page, ['/club', '/club/seasons', '/club/squads', '/club/people'])

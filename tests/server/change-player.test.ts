@@ -4,6 +4,7 @@ import { listAdjustments } from '#data/adjustments'
 import { listAudit } from '#data/audit'
 import { newId } from '#data/ids'
 import { listKeepsChanges } from '#data/keeps-changes'
+import { listLineWishes } from '#data/line-wishes'
 import { listMemberships, recordMemberships } from '#data/memberships'
 import { getPlayer, listSquadPlayers, recordPlayers } from '#data/players'
 import { recordRegister } from '#data/register-lines'
@@ -17,6 +18,7 @@ import {
   agree,
   changeAboutPlayer,
   changeKeeps,
+  changeLines,
   changeMembership,
   endAgreement,
 } from '#server/player-actions'
@@ -85,6 +87,7 @@ const everyDoor = () => [
   addPlayer(idle, form({ squadId: at.club.squadId, name: 'Ivo Weld', keeps: 'on', firstDay: today })),
   changeAboutPlayer(idle, form({ ...ofPlayer(), name: 'Ada Gorse' })),
   changeKeeps(idle, form({ ...ofPlayer(1), keeps: 'no', day: today })),
+  changeLines(idle, form({ ...ofPlayer(1), back: 'learning', middle: 'open', forward: 'likes' })),
   changeMembership(
     idle,
     form({ ...ofPlayer(2), heldFrom: '2026-08-01', firstDay: '2026-08-01', lastDay: '2026-09-30' }),
@@ -110,6 +113,7 @@ describe('the doors of a player', () => {
     ])
     expect(await club.run((tx) => listKeepsChanges(tx, club.playerIds))).toEqual([])
     expect(await club.run((tx) => listAdjustments(tx, club.playerIds))).toEqual([])
+    expect((await club.run((tx) => listLineWishes(tx, club.playerIds))).size).toBe(0)
     expect(await club.run((tx) => listAudit(tx, { limit: 9 }))).toEqual([])
   })
 
@@ -117,9 +121,42 @@ describe('the doors of a player', () => {
     askAs(at.club, who)
     for (const answer of await Promise.all(everyDoor())) expect(answer).toMatchObject({ status: 'done' })
     const deeds = (await at.club.run((tx) => listAudit(tx, { limit: 9 }))).map(({ action }) => action)
-    expect(deeds.sort()).toEqual(['addPlayer', 'agree', 'changeKeeps', 'changeMembership', 'changePlayer'])
+    expect(deeds.sort()).toEqual([
+      'addPlayer',
+      'agree',
+      'changeKeeps',
+      'changeLines',
+      'changeMembership',
+      'changePlayer',
+    ])
     const text = JSON.stringify(await at.club.run((tx) => listAudit(tx, { limit: 9 })))
     expect(text).not.toMatch(/Ada|Ivo|Gorse/)
+  })
+
+  it('keep what is said of lines, and refuse what leaves a player nowhere to play', async () => {
+    askAs(at.club, 'coach')
+    const said = { back: 'learning', middle: 'open', forward: 'likes' }
+    const change = (lines: object) => changeLines(idle, form({ ...ofPlayer(), ...lines }))
+    expect(await change(said)).toMatchObject({ status: 'done' })
+    const { club } = at
+    const [player = ''] = club.playerIds
+    const kept = async () => (await club.run((tx) => listLineWishes(tx, [player]))).get(player)
+    expect(await kept()).toEqual(said)
+    expect(
+      (await loadPlayerBook(await viewerOf('coach'), { ...ofPlayer(), query: {} })).settings?.wishes,
+    ).toEqual(said)
+    for (const [wrong, message] of [
+      [said, 'Nothing is different'],
+      [{ back: 'notYet', middle: 'notYet', forward: 'notYet' }, 'no line out of goal'],
+      [{ ...said, back: 'best' }, 'choose one of the four'],
+    ] as const)
+      expect(await change(wrong)).toMatchObject({
+        status: 'refused',
+        problems: [{ message: expect.stringContaining(message) }],
+      })
+    expect(await kept()).toEqual(said)
+    expect(await change({ back: 'open', middle: 'open', forward: 'open' })).toMatchObject({ status: 'done' })
+    expect(await kept()).toBeUndefined()
   })
 
   it('of one squad do not open by a player of another', async () => {

@@ -27,6 +27,7 @@ import {
   agree,
   changeAboutPlayer,
   changeKeeps,
+  changeLines,
   changeMembership,
   endAgreement,
 } from '#server/player-actions'
@@ -104,6 +105,12 @@ const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | ob
   ],
   ['changeAboutPlayer', changeAboutPlayer, 'coach', () => ({ ...ofPlayer(), name: 'Ada Gorse' })],
   ['changeKeeps', changeKeeps, 'coach', () => ({ ...ofPlayer(), keeps: 'no', day: someDay })],
+  [
+    'changeLines',
+    changeLines,
+    'coach',
+    () => ({ ...ofPlayer(), back: 'likes', middle: 'open', forward: 'notYet' }),
+  ],
   [
     'changeMembership',
     changeMembership,
