@@ -8,6 +8,7 @@ import {
   type LineUpWindow,
   notRunning,
 } from '#lineup/problem'
+import { windowsOfPeriods } from '#lineup/windows-of-periods'
 import { leastSecondsOf } from '#match/format/least-seconds'
 import { leastWherePossible } from '#match/format/least-where-possible'
 
@@ -62,19 +63,8 @@ export function windowsOfMatch(
   request: Pick<MatchPlanRequest, 'format' | 'marks' | 'places'>,
 ): readonly LineUpWindow[] {
   const { format, marks, places } = request
-  const starts = periodStarts(format.periodSeconds)
-  return format.periodSeconds.flatMap((seconds, period) => {
-    const start = starts[period] ?? 0
-    const inside = format.changesAtBreaksOnly ? [] : (marks[period] ?? [])
-    const kept = [...new Set(inside)].filter((mark) => 0 < mark && mark < seconds).sort((a, b) => a - b)
-    const edges = [0, ...kept, seconds]
-    return edges.slice(1).map((end, index) => ({
-      period,
-      start: start + (edges[index] ?? 0),
-      end: start + end,
-      places,
-    }))
-  })
+  const inside = format.changesAtBreaksOnly ? [] : marks
+  return windowsOfPeriods(format.periodSeconds, inside).map((window) => ({ ...window, places }))
 }
 
 function windowsWithEnough(request: MatchPlanRequest): readonly LineUpWindow[] {
