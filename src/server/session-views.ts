@@ -75,7 +75,7 @@ export async function loadSessionPage(
       written,
       account: accounts.find((account) => account.sessionId === sessionId) ?? null,
       history: await historyOf(tx, written),
-      tapsWaiting: session.kind === 'practice' ? await countTapsWaiting(tx, sessionId) : 0,
+      tapsWaiting: await countTapsWaiting(tx, sessionId),
     }
   })
 }

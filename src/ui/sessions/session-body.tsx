@@ -65,7 +65,7 @@ export function SessionBody(props: SessionBodyProps) {
     <>
       {props.mayWrite && !session.isCancelled ? (
         <p className="flex flex-wrap gap-3">
-          {session.kind === 'practice' && !props.isToCome ? (
+          {props.isToCome ? null : (
             <LinkButton
               href={paths.whistle(squadId, { sessionId: session.id })}
               weight={props.tapsWaiting > 0 ? 'main' : 'plain'}
@@ -74,7 +74,7 @@ export function SessionBody(props: SessionBodyProps) {
                 ? `After the whistle: ${counted(props.tapsWaiting, 'tap')} to write`
                 : 'After the whistle'}
             </LinkButton>
-          ) : null}
+          )}
           {props.isToCome ? null : (
             <LinkButton
               href={paths.writeSession(squadId, { sessionId: session.id })}
@@ -83,11 +83,12 @@ export function SessionBody(props: SessionBodyProps) {
               {isWritten ? 'Correct it' : 'Write it down'}
             </LinkButton>
           )}
-          {session.kind === 'practice' ? (
-            <WholePageLinkButton href={paths.pitch(session.id)} weight={props.isToCome ? 'main' : 'plain'}>
-              To the pitch
-            </WholePageLinkButton>
-          ) : null}
+          <WholePageLinkButton
+            href={paths.pitch(session.id)}
+            weight={props.isToCome && (session.kind === 'practice' || props.isPlanned) ? 'main' : 'plain'}
+          >
+            To the pitch
+          </WholePageLinkButton>
           {session.kind === 'practice' && !isWritten ? (
             <LinkButton href={paths.plan(squadId, { sessionId: session.id })}>
               {props.isPlanned ? words.plan.look : words.plan.make}
@@ -101,7 +102,7 @@ export function SessionBody(props: SessionBodyProps) {
               {props.isPlanned ? words.lineUp.look : words.lineUp.make}
             </LinkButton>
           ) : null}
-          {session.kind === 'practice' && !isWritten ? (
+          {!isWritten ? (
             <LinkButton href={paths.helpers(squadId, { sessionId: session.id })}>
               Let a helper join
             </LinkButton>

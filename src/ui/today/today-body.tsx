@@ -142,18 +142,16 @@ function NextSession({ squad, next, today }: NextSessionProps) {
           {words[next.kind === 'practice' ? 'plan' : 'lineUp'][next.isPlanned ? 'look' : 'make']}
         </LinkButton>
       </p>
-      {next.kind === 'practice' && next.isTapped && next.day === today ? (
+      {next.isTapped && next.day === today ? (
         <p className="mt-2">
           <LinkButton href={paths.whistle(squad.id, { sessionId: next.id })}>After the whistle</LinkButton>
         </p>
       ) : null}
-      {next.kind === 'practice' ? (
-        <p className="mt-2">
-          <WholePageLinkButton href={paths.pitch(next.id)} weight={next.isPlanned ? 'main' : 'plain'}>
-            To the pitch
-          </WholePageLinkButton>
-        </p>
-      ) : null}
+      <p className="mt-2">
+        <WholePageLinkButton href={paths.pitch(next.id)} weight={next.isPlanned ? 'main' : 'plain'}>
+          To the pitch
+        </WholePageLinkButton>
+      </p>
     </>
   )
 }
