@@ -116,7 +116,7 @@ function playerOf(own: PlayerJson, windows: readonly LineUpWindow[], leastShare:
     (sum, { start, end }, index) => (isThere[index] ? sum + end - start : sum),
     0,
   )
-  const shared = Math.min(secondsAvailable, Math.ceil(leastShare * secondsThere - noise))
+  const shared = Math.min(secondsAvailable, Math.ceil(Math.max(0, leastShare * secondsThere - noise)))
   const { play = 0, keep = 0, starts = 0 } = own.gap ?? {}
   return {
     id: own.id,
