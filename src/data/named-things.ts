@@ -23,6 +23,7 @@ export async function nameThings(
     await db.squad.findMany(named),
     await db.theme.findMany(named),
     await db.practiceDesign.findMany(named),
+    await db.matchFormat.findMany(named),
     await db.term.findMany(named),
     await db.season.findMany(named),
   ].flat()

@@ -75,6 +75,7 @@ export const paths = {
   clubSquads: () => '/club/squads',
   /** How matches of each age are played. */
   clubFormats: () => '/club/formats',
+  newClubFormat: () => '/club/formats/new',
   clubFormat: (formatId: string) => `/club/formats/${formatId}`,
   /** Where pages of squads lead while the club has no season. */
   noSeason: () => '/no-season',
