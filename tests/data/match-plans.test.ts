@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest'
+import { newId } from '#data/ids'
+import { findMatchPlan, getMatchPlan, listMatchesPlanned, saveMatchPlan } from '#data/match-plans'
+import { matchPlanShape } from '#exchange/match-plan-json'
+import { lineUpOf } from '#lineup/line-up-of-plan'
+import { matchPlanOf } from '#lineup/match-plan-of'
+import { problemOfMatch } from '#lineup/problem-of-match'
+import { quickLineUp } from '#lineup/quick-line-up'
+import { aMatchRequest, nameOf } from '../support/match-request-builder'
+import { aClub, enterSession, type TestClub } from '../support/test-club'
+
+function aPlan() {
+  const request = aMatchRequest({ players: 9 })
+  const problem = problemOfMatch(request)
+  const plan = quickLineUp(problem, { seed: 1 })
+  if (!plan) throw new Error('no line-up')
+  return matchPlanOf(request, lineUpOf(problem, plan), nameOf)
+}
+const plan = aPlan()
+const aMatch = (at: TestClub) => enterSession(at, { kind: 'match', day: '2026-09-12' })
+
+describe('line-ups in the database', () => {
+  it('come back as they went in, and are replaced as a whole', async () => {
+    const at = await aClub()
+    const sessionId = await aMatch(at)
+    const save = (knownVersion: number, sent = plan) =>
+      at.run((tx) => saveMatchPlan(tx, { sessionId, plan: sent, knownVersion, by: at.coach }))
+    expect(await at.run((tx) => findMatchPlan(tx, sessionId))).toBeNull()
+    expect(await save(0)).toBe(1)
+    expect(await at.run((tx) => getMatchPlan(tx, sessionId))).toEqual({
+      sessionId,
+      version: 1,
+      plan,
+      madeById: at.coach.personId,
+      madeAt: at.coach.at,
+    })
+    const changed = { ...plan, leastShare: null, spells: plan.spells.slice(1) }
+    expect(await save(1, changed)).toBe(2)
+    expect(await at.run((tx) => getMatchPlan(tx, sessionId))).toMatchObject({ version: 2, plan: changed })
+  })
+
+  it('whoever knew another version is refused, of two at once one', async () => {
+    const at = await aClub()
+    const sessionId = await aMatch(at)
+    const save = (knownVersion: number) =>
+      at.run((tx) => saveMatchPlan(tx, { sessionId, plan, knownVersion, by: at.coach }))
+    await expect(save(1)).rejects.toMatchObject({ code: 'conflict' })
+    const both = await Promise.allSettled([save(0), save(0)])
+    expect(both.map(({ status }) => status).sort()).toEqual(['fulfilled', 'rejected'])
+    const other = await aMatch(at)
+    const found = await at.run((tx) => listMatchesPlanned(tx, [sessionId, other, 'no id']))
+    expect([...found]).toEqual([sessionId])
+  })
+
+  it('a club sees no line-up of another, and there is none of a match that is not there', async () => {
+    const [at, other] = [await aClub(), await aClub()]
+    const sessionId = await aMatch(at)
+    await at.run((tx) => saveMatchPlan(tx, { sessionId, plan, knownVersion: 0, by: at.coach }))
+    expect(await other.run((tx) => findMatchPlan(tx, sessionId))).toBeNull()
+    await expect(other.run((tx) => getMatchPlan(tx, sessionId))).rejects.toMatchObject({ code: 'notFound' })
+    await expect(
+      at.run((tx) => saveMatchPlan(tx, { sessionId: newId(), plan, knownVersion: 0, by: at.coach })),
+    ).rejects.toMatchObject({ code: 'notFound' })
+  })
+})
+
+describe('the form of a stored line-up', () => {
+  it('takes what was made, through JSON too', () => {
+    expect(matchPlanShape.parse(JSON.parse(JSON.stringify(plan)))).toEqual(plan)
+  })
+
+  it.each([
+    ['a key that is not known', { surprise: 1 }],
+    ['a spell in no line', { spells: [{ playerId: 'a', line: 'wing', start: 0, end: 60 }] }],
+    ['a spell of half a second', { spells: [{ playerId: 'a', line: 'back', start: 0, end: 0.5 }] }],
+    ['a share above all', { leastShare: 1.1 }],
+    ['a goal without its proof', { proof: { ...plan.proof, goals: { minutes: plan.proof.goals.minutes } } }],
+    ['a rule below nothing', { rules: { ...plan.rules, leastSpellSeconds: -1 } }],
+  ])('refuses %s', (_what, change) => {
+    expect(matchPlanShape.safeParse({ ...plan, ...change }).success).toBe(false)
+  })
+})
