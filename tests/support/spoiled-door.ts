@@ -24,14 +24,14 @@ function sumsStatement(): Promise<string> {
     .$queryRawUnsafe<{ relname: string }[]>(
       `select relname from pg_class where relkind = 'r' and relnamespace = 'public'::regnamespace order by 1`,
     )
-    .then((rows) =>
-      rows
-        .map(
-          ({ relname }) =>
-            `select '${relname}' as name, md5(string_agg(t::text, '|' order by t::text)) as sum from "${relname}" t`,
-        )
-        .join(' union all '),
-    )
+    .then((rows) => {
+      const sums = rows.map(
+        ({ relname }) =>
+          `select '${relname}' as name, md5(string_agg(t::text, '|' order by t::text)) as sum from "${relname}" t`,
+      )
+      // Several workers of the database may share the tables, and answer in any order.
+      return `${sums.join(' union all ')} order by name`
+    })
   return sumsOfTables
 }
 
