@@ -63,10 +63,11 @@ function sayPartly(problem: LineUpProblem, figures: LineUpFigures, nameOf: NameO
   const { there, throughout, played, secondsThere } = figures
   const partly = there.filter((player) => !throughout.includes(player))
   if (partly.length === 0 || partly.length > mostNames || throughout.length === 0) return ''
-  const said = partly.map(
-    (player) =>
-      `${nameOf(problem.players[player]?.id ?? '')} plays ${Math.round((played[player] ?? 0) / 60)} of ${sayTime(secondsThere[player] ?? 0)}`,
-  )
+  const said = partly.map((player) => {
+    const [on, there] = [played[player] ?? 0, secondsThere[player] ?? 0]
+    const part = on === there ? `all ${sayTime(there)}` : `${Math.round(on / 60)} of ${sayTime(there)}`
+    return `${nameOf(problem.players[player]?.id ?? '')} plays ${part}`
+  })
   return `${andList(said)} there.`
 }
 

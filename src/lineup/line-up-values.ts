@@ -1,3 +1,4 @@
+import type { Seconds } from '#common/time'
 import { type FairLineUp, fairLineUp } from '#lineup/fair-line-up'
 import type { LineUpPlan, LineUpValues } from '#lineup/line-up'
 import { isPeriodRunning } from '#lineup/period-running'
@@ -14,7 +15,7 @@ export function lineUpValues(problem: LineUpProblem, plan: LineUpPlan): LineUpVa
     minutes: minutesUneven(problem, plan, fair),
     goal: goalUneven(problem, plan, fair),
     starts: startsUneven(problem, plan, fair),
-    lines: beyondRoomInLines(problem, plan, fair),
+    lines: beyondRoomInLines(problem, plan, fair) + movePrice * movesInside(problem, plan),
     changes: changesInside(problem, plan),
   }
 }
@@ -70,6 +71,26 @@ function beyondRoomInLines(problem: LineUpProblem, plan: LineUpPlan, fair: FairL
           beyond + Math.max(0, secondsOf(problem, plan[player], line) - (rooms[player]?.[line] ?? 0)),
         sum,
       ),
+    0,
+  )
+}
+
+/** What a move from line to line inside a period weighs among the lines, in seconds. Our own judgement, no source. */
+export const movePrice: Seconds = 600
+
+/** Moves of players who stay on, from one line or goal to another, inside periods. */
+export function movesInside(problem: LineUpProblem, plan: LineUpPlan): number {
+  const isRunning = isPeriodRunning(problem)
+  return problem.players.reduce(
+    (sum, { running }, player) =>
+      sum +
+      problem.windows.filter((window, index) => {
+        const place = plan[player]?.[index] ?? null
+        const before = problem.windows[index - 1]
+        const stood = before ? (plan[player]?.[index - 1] ?? null) : isRunning ? running.line : null
+        const isSamePeriod = !before || before.period === window.period
+        return isSamePeriod && place !== null && stood !== null && stood !== place
+      }).length,
     0,
   )
 }

@@ -1,7 +1,8 @@
 import { type LineUpBoard, offPlace } from '#lineup/line-up-board'
+import { movePrice } from '#lineup/line-up-values'
 import { lines } from '#match/match'
 
-/** What one player's row comes to: how far it breaks rules, then goal by goal, then what only tidies, then its comings on. */
+/** What one player's row comes to: how far it breaks rules, then goal by goal, then what only tidies up, then its comings on. */
 export const rowFields = {
   broken: 0,
   promise: 1,
@@ -10,8 +11,8 @@ export const rowFields = {
   starts: 4,
   lines: 5,
   changes: 6,
-  /** Moves from line to line inside a period. */
-  moves: 7,
+  /** What only tidies up. */
+  tidy: 7,
   comings: 8,
 } as const
 export const rowLength = 9
@@ -108,11 +109,12 @@ export function rowReader(board: LineUpBoard): (player: number, into: Float64Arr
     into[rowFields.goal] = unevenGoal * unevenGoal
     into[rowFields.starts] = unevenStart * unevenStart
     into[rowFields.lines] =
+      moves * movePrice +
       Math.max(0, back - (room[player * 3] as number)) +
       Math.max(0, middle - (room[player * 3 + 1] as number)) +
       Math.max(0, forward - (room[player * 3 + 2] as number))
     into[rowFields.changes] = changes
-    into[rowFields.moves] = moves
+    into[rowFields.tidy] = 0
     into[rowFields.comings] = comings
   }
 }

@@ -15,7 +15,7 @@ weights[rowFields.goal] = 2e-4
 weights[rowFields.starts] = 10
 weights[rowFields.lines] = 5e-3
 weights[rowFields.changes] = 0.1
-weights[rowFields.moves] = 5e-3
+weights[rowFields.tidy] = 5e-3
 
 const hottest = 3e4
 /** Where rules must be broken on the way to keep them all. */

@@ -52,12 +52,12 @@ export function swapBoard(board: LineUpBoard): SwapBoard {
       if (swap.third !== null) readRow(swap.third, 2)
       acrossAfter = acrossRows(board, sum, change)
       change[rowFields.broken] = (change[rowFields.broken] as number) + acrossAfter.broken - across.broken
-      change[rowFields.moves] = (change[rowFields.moves] as number) + acrossAfter.tidy - across.tidy
+      change[rowFields.tidy] = (change[rowFields.tidy] as number) + acrossAfter.tidy - across.tidy
       return change
     },
     keep: ({ one, other, third }) => {
       change[rowFields.broken] = (change[rowFields.broken] as number) + across.broken - acrossAfter.broken
-      change[rowFields.moves] = (change[rowFields.moves] as number) + across.tidy - acrossAfter.tidy
+      change[rowFields.tidy] = (change[rowFields.tidy] as number) + across.tidy - acrossAfter.tidy
       addTo(sum, change)
       across = acrossAfter
       rows.set(into[0] as Float64Array, one * rowLength)
@@ -68,7 +68,7 @@ export function swapBoard(board: LineUpBoard): SwapBoard {
     total: () => {
       const total = sum.slice()
       total[rowFields.broken] = (total[rowFields.broken] as number) + across.broken
-      total[rowFields.moves] = (total[rowFields.moves] as number) + across.tidy
+      total[rowFields.tidy] = (total[rowFields.tidy] as number) + across.tidy
       return total
     },
   }

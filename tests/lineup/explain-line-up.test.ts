@@ -45,6 +45,6 @@ describe('a line-up in words', () => {
     expect(explained(late, 'KK KK', 'BB B-', 'MM -B', '-- MM')).toContain(
       'who is there throughout plays between 15 and 20 minutes, with 1 change during play.',
     )
-    expect(explained(late, 'KK KK', 'BB B-', 'MM -B', '-- MM')).toContain('Dan plays 10 of 10 minutes there.')
+    expect(explained(late, 'KK KK', 'BB B-', 'MM -B', '-- MM')).toContain('Dan plays all 10 minutes there.')
   })
 })
