@@ -6,7 +6,9 @@ import { type PrintedPeriod, printedPeriods } from '#ui/line-up/printed-periods'
 import { words } from '#ui/words'
 
 /** Lines of print that fit on one card of 74 × 105 mm. Measured. */
-const linesOnCard = 21
+const linesOnCard = 25
+/** So few leave room for larger letters. */
+const fewLines = 15
 
 /**
  * Cards the size of a hand, 74 × 105 mm (A7 of ISO 216), with marks to cut along: who starts where, then each change with
@@ -17,7 +19,11 @@ export function LineUpCard(props: LineUpPrintProps) {
   return (
     <div className="line-up-cards">
       {cards.map((periods, index) => (
-        <article key={periods[0]?.period ?? 0} className="line-up-card">
+        <article
+          key={periods[0]?.period ?? 0}
+          className="line-up-card"
+          data-lines={sumOf(periods) <= fewLines ? 'few' : 'many'}
+        >
           <header>
             <strong>{props.title || 'Match'}</strong>{' '}
             <span>
@@ -52,7 +58,9 @@ export function LineUpCard(props: LineUpPrintProps) {
                           <b>ON</b> {on.join(', ')}
                         </>
                       ) : null}
-                      {moves.length > 0 ? <> · to {moves.join(', ')}</> : null}
+                      {moves.length > 0
+                        ? `${off.length + on.length > 0 ? '; ' : ''}${moves.join(', ')}`
+                        : null}
                     </span>
                   </li>
                 ))}
@@ -82,6 +90,10 @@ function dealPeriods(periods: readonly PrintedPeriod[]): readonly (readonly Prin
   return cards
 }
 
+function sumOf(periods: readonly PrintedPeriod[]): number {
+  return periods.reduce((sum, period) => sum + linesOf(period), 0)
+}
+
 /** About how many lines of print a period takes: so many letters go on one line. */
 function linesOf({ begins, changes }: PrintedPeriod): number {
   const letters = 38
@@ -93,7 +105,7 @@ function linesOf({ begins, changes }: PrintedPeriod): number {
     (sum, { off, on, moves }) =>
       sum +
       length(
-        `12:30 OFF ${off.join(', ')} ON ${on.join(', ')}${moves.length > 0 ? ` · to ${moves.join(', ')}` : ''}`,
+        `12:30 OFF ${off.join(', ')} ON ${on.join(', ')}${moves.length > 0 ? `; ${moves.join(', ')}` : ''}`,
       ),
     0,
   )

@@ -22,6 +22,7 @@ import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
 import { PairsPart } from '#ui/planning/pairs-part'
 import type { PlanningPair } from '#ui/planning/planning-types'
+import { counted } from '#ui/plural'
 
 export type LineUpInputsProps = {
   readonly squadId: string
@@ -49,6 +50,7 @@ export function LineUpInputs(props: LineUpInputsProps) {
   const { request, players, pairs, register, problems, onAsk } = props
   useNewPairs(pairs, onAsk)
   const ofFormat = problemsAt(problems, 'places')
+  const ofRules = problemsAt(problems, 'rules', 'format')
   return (
     <>
       <section>
@@ -91,8 +93,9 @@ export function LineUpInputs(props: LineUpInputsProps) {
         </Details>
       </section>
       <section className="space-y-4">
-        <SectionTitle>Rules for this match</SectionTitle>
-        <MatchRulesPart request={request} players={players} problems={problems} onAsk={onAsk} />
+        <Details summary={`Rules: ${rulesWords(request)}`} isOpen={ofRules.length > 0}>
+          <MatchRulesPart request={request} players={players} problems={ofRules} onAsk={onAsk} />
+        </Details>
         <PairsPart
           squadId={props.squadId}
           day={props.session.day}
@@ -109,6 +112,26 @@ export function LineUpInputs(props: LineUpInputsProps) {
       </section>
     </>
   )
+}
+
+/** The rules that are set, short. */
+function rulesWords({ leastShare, rules, format, isAfresh }: MatchPlanRequest): string {
+  const { leastSpellSeconds, longestOffSeconds, mostChanges, mostKeeperPeriods } = rules
+  const minutes = (seconds: number) => `${wholeMinutes(seconds)} min`
+  return [
+    leastShare === null
+      ? 'no promise of time'
+      : `at least ${Math.round(leastShare * 100)} % of the time for everyone`,
+    rules.keeperForPeriod ? 'the keeper stays for the period' : '',
+    mostKeeperPeriods === null ? '' : `in goal for ${counted(mostKeeperPeriods, 'period')} at most`,
+    leastSpellSeconds === 0 ? '' : `on for ${minutes(leastSpellSeconds)} at least`,
+    longestOffSeconds === null ? '' : `off for ${minutes(longestOffSeconds)} at most`,
+    format.changesAtBreaksOnly ? 'changes at breaks only' : '',
+    mostChanges === null || format.changesAtBreaksOnly ? '' : `at most ${counted(mostChanges, 'change')}`,
+    isAfresh ? 'earlier matches left out' : 'made up for earlier matches',
+  ]
+    .filter(Boolean)
+    .join(', ')
 }
 
 /** "Seven a side · 7 a side · 2 × 25 min". */

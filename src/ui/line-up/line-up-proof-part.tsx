@@ -45,14 +45,17 @@ export function LineUpProofPart({
       ) : isProven ? null : (
         <p>
           <Button type="button" weight="plain" onClick={onSearch}>
-            {draft.request.locks.length > 0
-              ? 'Look for a fairer line-up around what is held'
-              : 'Look for a fairer line-up'}
+            {searchWords(made.proofs.minutes.proven, draft.request.locks.length > 0)}
           </Button>
         </p>
       )}
     </div>
   )
+}
+
+function searchWords(isProven: boolean, hasHeld: boolean): string {
+  const what = isProven ? 'Look for better starts, lines and fewer changes' : 'Look for a fairer line-up'
+  return hasHeld ? `${what} around what is held` : what
 }
 
 export function SearchBar({

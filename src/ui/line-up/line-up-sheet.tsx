@@ -91,7 +91,7 @@ function PeriodOfSheet({
                     <b>ON</b> <u>{on.join(', ')}</u>
                   </>
                 ) : null}
-                {moves.length > 0 ? <> · to {moves.join(', ')}</> : null}
+                {moves.length > 0 ? `${off.length + on.length > 0 ? '; ' : ''}${moves.join(', ')}` : null}
               </td>
             </tr>
           ))}

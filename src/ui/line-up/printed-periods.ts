@@ -61,6 +61,8 @@ export function printedPeriods({ periodSeconds, spells, players }: Printed): rea
   })
 }
 
+const lineWords: Readonly<Record<Line, string>> = { ...words.line, keeper: 'goal' }
+
 function changeAt(
   spells: readonly PlannedSpell[],
   {
@@ -71,11 +73,13 @@ function changeAt(
 ): PrintedChange {
   const ended = new Set(spells.filter(({ end }) => end === edge).map(({ playerId }) => playerId))
   const begun = spells.filter((spell) => spell.start === edge)
-  const placed = ({ playerId, line }: PlannedSpell) => `${nameOf(playerId)} (${words.line[line]})`
+  const placed = ({ playerId, line }: PlannedSpell) => `${nameOf(playerId)} (${lineWords[line]})`
   return {
     clock: sayClock(edge - start),
     off: [...ended].filter((id) => !begun.some(({ playerId }) => playerId === id)).map(nameOf),
     on: begun.filter(({ playerId }) => !ended.has(playerId)).map(placed),
-    moves: begun.filter(({ playerId }) => ended.has(playerId)).map(placed),
+    moves: begun
+      .filter(({ playerId }) => ended.has(playerId))
+      .map(({ playerId, line }) => `${nameOf(playerId)} to ${lineWords[line]}`),
   }
 }
