@@ -9,6 +9,9 @@ import { newId } from '#data/ids'
 import { recordPair } from '#data/player-pairs'
 import { recordRegister } from '#data/register-lines'
 import { recordThemes } from '#data/themes'
+import { draftOf as draftOfLineUp, planOfDraft as lineUpOfDraft } from '#lineup/draft/line-up-draft'
+import { newMatchRequest } from '#lineup/draft/new-match-request'
+import { plainFormat } from '#lineup/draft/plain-format'
 import { draftOf as draftOfPlan, planOfDraft } from '#planning/plan-draft'
 import { addDesign, changeDesign, copyDesign, putDesignAway } from '#server/design-actions'
 import { designVersion } from '#server/design-version'
@@ -21,6 +24,8 @@ import { makeHelperPass, takeBackHelperPass } from '#server/helper-actions'
 import { codeOfPass } from '#server/helper-secret'
 import { checkFileAction, importFileAction } from '#server/import-actions'
 import { joinPractice } from '#server/join-actions'
+import { saveLineUp } from '#server/line-up-actions'
+import { loadLineUpPage } from '#server/line-up-views'
 import { addPlayerPair, endPlayerPair, savePracticePlan } from '#server/plan-actions'
 import {
   addPlayer,
@@ -39,6 +44,7 @@ import { addTheme, changeProgramme, changeTheme, moveTheme } from '#server/theme
 import { joinGuestToPlayer, writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
 import { draftOf } from '#ui/designs/form/draft'
 import { aSheet } from '../support/design-builder'
+import { threeOn } from '../support/line-up-builder'
 import { aPlan, planIt, send, wholePractice } from '../support/pitch-club'
 import { aPlanRequest, aPlanRound } from '../support/plan-builder'
 import { spoilForm, spoilings } from '../support/spoil-form'
@@ -51,6 +57,7 @@ import {
   askAs,
   idle,
   otherCoachId,
+  personIdOf,
   twoRounds,
   versionNow,
 } from '../support/writing-club'
@@ -95,6 +102,7 @@ const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | ob
   ['copyDesign', copyDesign, 'coach', ofDesign],
   ['putDesignAway', putDesignAway, 'coach', async () => ({ ...(await ofDesign()), what: 'putAway' })],
   ['savePracticePlan', savePracticePlan, 'coach', planning],
+  ['saveLineUp', saveLineUp, 'coach', liningUp],
   ['addPlayerPair', addPlayerPair, 'coach', () => ({ ...ofPair(), kind: 'apart' })],
   ['endPlayerPair', endPlayerPair, 'coach', endingPair],
   [
@@ -184,6 +192,21 @@ async function planning() {
   })
   const players = request.players.map((own, index) => ({ ...own, playerId: at.club.playerIds[index] ?? '' }))
   return { ...ofSquad(), sessionId, knownVersion: 0, plan: planOfDraft(draftOfPlan({ ...request, players })) }
+}
+
+async function liningUp() {
+  const sessionId = await entered(at.club, { title: newId(), kind: 'match', periods: null })
+  const format = { ...plainFormat, aSide: 3, shapes: [{ name: '1-1-0', places: threeOn }] }
+  const viewer = await findViewer({ clubId: at.club.club.id, personId: personIdOf(at.club, 'coach') })
+  if (!viewer) throw new Error('no coach')
+  const { players } = await loadLineUpPage(viewer, { ...ofSquad(), sessionId })
+  const asked = { format, players, register: [], policyShare: 0.5, apart: [], together: [] }
+  return {
+    ...ofSquad(),
+    sessionId,
+    knownVersion: 0,
+    plan: lineUpOfDraft(draftOfLineUp(newMatchRequest(asked)), () => 'Ivo Weld'),
+  }
 }
 
 async function practice() {
