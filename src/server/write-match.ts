@@ -6,15 +6,15 @@ import { accept, type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
 import { recordGuests } from '#data/guests'
 import type { ClubTx } from '#data/in-club'
-import { recordSpells, voidSpells } from '#data/match-spells'
-import { changeSession, markWritten, type Session } from '#data/sessions'
+import type { Session } from '#data/sessions'
 import { loadMatch, type WrittenMatch } from '#data/written-sessions'
 import { matchEntrySentence } from '#match/entry-sentence'
-import type { Spell } from '#match/match'
 import { type DecidedMatch, decideMatch, type MatchEntry } from '#match/match-entry'
+import { recordMatch } from '#server/record-match'
 import { type Cast, castOf, underBookIds } from '#server/session-cast'
 import type { MatchInput } from '#server/session-input'
-import { problemsOfRegister, writeRegister } from '#server/session-register'
+import { problemsOfRegister } from '#server/session-register'
+import type { Written } from '#squad/written'
 
 type Decision = { readonly decided: DecidedMatch; readonly cast: Cast; readonly before: WrittenMatch }
 
@@ -56,33 +56,14 @@ export async function saveMatchWriting(
   const by = { personId: viewer.personId, at: now }
   const { decided, before } = decision
   await recordGuests(tx, { guests: decision.cast.guests, since: session.day })
-  if (JSON.stringify(session.periods) !== JSON.stringify(input.grid.periods)) {
-    await changeSession(tx, session.id, { periods: input.grid.periods })
-  }
-  const at = { sessionId: session.id, by }
-  const registered = await writeRegister(tx, { before: before.register, after: decided.register }, at)
-  const changed = playersWithOtherSpells(before.match.spells, decided.spells)
-  const voided = changed.length > 0 ? await voidSpells(tx, { ...at, playerIds: changed }) : 0
-  const spells = decided.spells.filter(({ playerId }) => changed.includes(playerId))
-  await recordSpells(tx, { matches: [{ sessionId: session.id, spells }], by })
-  const written =
+  const written: Written =
     decided.spells.length === 0
       ? 'notWritten'
       : session.written === 'notWritten'
         ? 'typedLater'
         : session.written
-  if (written !== session.written) await markWritten(tx, { sessionIds: [session.id], written, by })
-  const detail = { written, spells: spells.length, voided, registered, guests: decision.cast.guests.length }
+  const match = { periods: input.grid.periods, register: decided.register, spells: decided.spells, written }
+  const { spells, voided, registered } = await recordMatch(tx, match, { session, before, by })
+  const detail = { written, spells, voided, registered, guests: decision.cast.guests.length }
   await recordAudit(tx, { action: 'writeMatch', objectKind: 'session', objectId: session.id, detail, by })
-}
-
-function playersWithOtherSpells(before: readonly Spell[], after: readonly Spell[]): readonly string[] {
-  const textOf = (spells: readonly Spell[], id: string) =>
-    spells
-      .filter(({ playerId }) => playerId === id)
-      .map(({ line, start, end }) => `${start}-${end} ${line}`)
-      .sort()
-      .join(',')
-  const ids = new Set([...before, ...after].map(({ playerId }) => playerId))
-  return [...ids].filter((id) => textOf(before, id) !== textOf(after, id))
 }
