@@ -1,7 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest'
+import { allDays } from '#common/time'
 import { sumAccounts } from '#data/account-sums'
+import { newId } from '#data/ids'
 import { inClub } from '#data/in-club'
+import { sumMatchDays } from '#data/match-day-sums'
+import { recordMatchFormats, setFormatOfSquad } from '#data/match-formats'
 import { listPeople } from '#data/people'
+import { plainFormat } from '#lineup/draft/plain-format'
 import { loadSeasonBook } from '#server/book-views'
 import { findViewer } from '#server/find-viewer'
 import { loadMatchBook } from '#server/match-book-views'
@@ -89,6 +94,41 @@ describe('the matches of a season', () => {
     expect(autumn.matches.length).toBeLessThan(whole.matches.length)
     expect(autumn.matches.every(({ day }) => day <= '2025-12-31')).toBe(true)
     expect((await bookOf(demoSquads.underTen.id, { term: 'none' })).matches).toEqual(whole.matches)
+  })
+
+  it('add up to days, whichever squads a player played in', async () => {
+    const books = await Promise.all(squadIds.map((squadId) => bookOf(squadId)))
+    const byDay = new Map<string, number>()
+    for (const { day, figures } of books.flatMap(({ matches }) => matches))
+      for (const { playerId, playedSeconds } of figures.filter((figure) => figure.playedSeconds > 0))
+        byDay.set(`${day} ${playerId}`, (byDay.get(`${day} ${playerId}`) ?? 0) + playedSeconds)
+    const playerIds = [...new Set(books.flatMap(({ players }) => players.map(({ id }) => id)))]
+    const days = await inClub(clubId, (tx) => sumMatchDays(tx, { playerIds, ...allDays }))
+    expect(days.length).toBeGreaterThan(100)
+    expect(new Map(days.map((one) => [`${one.day} ${one.playerId}`, one.playedSeconds]))).toEqual(byDay)
+  })
+
+  it('are held against the squad’s own format: its promise, and its limit of a day', async () => {
+    const squadId = demoSquads.underTwelve.id
+    const before = await bookOf(squadId)
+    await inClub(clubId, async (tx) => {
+      const leastTime = { share: 1, periods: null, late: [], wherePossible: false }
+      const format = { ...plainFormat, leastTime, mostSecondsADay: 3000 }
+      const id = newId()
+      await recordMatchFormats(tx, [{ id, format, takenFrom: null }])
+      await setFormatOfSquad(tx, { squadId, formatId: id })
+    })
+    const after = await bookOf(squadId)
+    const offFor = (book: typeof after) =>
+      book.matches.flatMap(({ figures }) =>
+        figures.filter((own) => own.isMember && own.playedSeconds < own.thereSeconds),
+      )
+    expect(after.below.map(({ figure }) => figure)).toEqual(offFor(after))
+    expect(before.below.length).toBeLessThan(after.below.length)
+    const long = after.matches.flatMap(({ figures }) => figures.filter((own) => own.playedSeconds > 3000))
+    expect(after.longDays.length).toBeGreaterThanOrEqual(long.length)
+    expect(long.length).toBeGreaterThan(0)
+    expect(after.longDays.every(({ playedSeconds }) => playedSeconds > 3000)).toBe(true)
   })
 
   it('are for who may see the squad only', async () => {
