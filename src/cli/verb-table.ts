@@ -6,6 +6,7 @@ export const verbTable: ReadonlyMap<string, () => Promise<Verb>> = new Map([
   ['export', async () => (await import('#cli/verbs/export')).verb],
   ['import', async () => (await import('#cli/verbs/import')).verb],
   ['ledger', async () => (await import('#cli/verbs/ledger')).verb],
+  ['match-plan', async () => (await import('#cli/verbs/match-plan')).verb],
   ['rebuild', async () => (await import('#cli/verbs/rebuild')).verb],
   ['restore', async () => (await import('#cli/verbs/restore')).verb],
   ['rotation', async () => (await import('#cli/verbs/rotation')).verb],
