@@ -27,6 +27,7 @@ import { demoLineWishes } from './line-wishes'
 import { demoPlayers, playerId } from './names'
 import { autumnProgramme, type DemoTheme, demoThemes, springProgramme } from './programme'
 import { buildSessions } from './sessions'
+import { demoFormats } from './squad-formats'
 import { stories } from './stories'
 
 export type DemoReview = {
@@ -59,6 +60,8 @@ export type DemoClub = {
   readonly people: typeof demoPeople
   readonly season: Season
   readonly squads: readonly Squad[]
+  /** How each squad plays its matches. */
+  readonly formats: typeof demoFormats
   readonly coaches: readonly DemoSquadCoach[]
   readonly players: readonly Player[]
   readonly memberships: readonly DemoMembership[]
@@ -83,6 +86,7 @@ export function buildDemoClub(): DemoClub {
     people: demoPeople,
     season: demoSeason,
     squads: Object.values(demoSquads),
+    formats: demoFormats,
     coaches: demoCoaches,
     players: demoPlayers,
     memberships: demoMemberships,

@@ -4,6 +4,7 @@ import { recordDesigns } from '#data/designs'
 import { recordGuardianships } from '#data/guardianships'
 import type { ClubTx } from '#data/in-club'
 import { setLineWishes } from '#data/line-wishes'
+import { recordMatchFormats, setFormatOfSquad } from '#data/match-formats'
 import { recordMemberships } from '#data/memberships'
 import { recordPeople } from '#data/people'
 import { recordPlayers } from '#data/players'
@@ -21,6 +22,8 @@ export async function recordFrame(tx: ClubTx, demo: DemoClub): Promise<void> {
   await recordPeople(tx, demo.people)
   await recordSeason(tx, demo.season)
   await recordSquads(tx, demo.squads)
+  await recordMatchFormats(tx, demo.formats)
+  for (const { squadId, id: formatId } of demo.formats) await setFormatOfSquad(tx, { squadId, formatId })
   await recordPlayers(
     tx,
     demo.players.map((player) => ({ ...player, code: null })),

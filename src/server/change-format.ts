@@ -55,7 +55,7 @@ export async function saveFormatOf(viewer: Viewer, input: SaveFormatInput, now =
     await changeMatchFormat(tx, { id: formatId, format: changed })
     const detail = { parts: formatChanges(held.format, changed).join(' ') }
     await recordAudit(tx, { action: 'changeFormat', objectKind: 'format', objectId: formatId, detail, by })
-    return saved('Saved. Line-ups that are saved keep the format they were made with.')
+    return goTo(`/club/formats/${formatId}`)
   })
 }
 

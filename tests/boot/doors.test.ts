@@ -98,6 +98,7 @@ function addressOf(page: string, at: Things): string {
     playerId: at.playerId,
     sessionId: isAhead ? at.comingId : at.sessionId,
     designId: at.designId,
+    formatId: at.formatId,
     personId: at.coachId,
     requestId: at.requestId,
     what: 'roster',

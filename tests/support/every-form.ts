@@ -9,6 +9,7 @@ import { draftOf } from '#ui/designs/form/draft'
 import { aSheet } from './design-builder'
 import { aPlanRequest, aPlanRound } from './plan-builder'
 import type { Things } from './two-clubs'
+import { typedFormat } from './typed-format'
 import { typedMatch, typedPractice } from './typed-session'
 
 const day = '2026-06-08'
@@ -59,6 +60,7 @@ export function formsAbout(at: Things): Readonly<Record<string, object>> {
     changeTheme: { ...ofTheme, name: 'Pressing', parentId: '', asks: '' },
     changeWhenAndWhere: { ...session, day, title: 'Moved', startsAt: '', place: '' },
     checkFileAction: { ...squad, ...roster },
+    chooseFormat: { ...squad, formatId: at.formatId },
     confirmPages: { ...squad, seen: [{ playerId: at.playerId, mark: 'x' }] },
     countGoals: { countsGoals: 'yes' },
     copyDesign: ofDesign,
@@ -79,6 +81,7 @@ export function formsAbout(at: Things): Readonly<Record<string, object>> {
     moveTheme: { ...ofTheme, step: 'down' },
     openReview: { termId: at.termId },
     putDesignAway: { ...ofDesign, what: 'putAway' },
+    putFormatAway: { formatId: at.formatId, what: 'takeOut' },
     recordConsent: {
       ...{ playerId: at.playerId, kind: 'messages', wording: 'Yes.', givenById: at.guardianId },
       givenOn: day,
@@ -87,6 +90,7 @@ export function formsAbout(at: Things): Readonly<Record<string, object>> {
     removeGuardian: guardian,
     revokeFamilyLink: { playerId: at.playerId, linkId: newId() },
     revokePersonLink: { ...person, linkId: newId() },
+    saveFormat: { formatId: '', version, ...typedFormat },
     saveLineUp: { ...session, knownVersion: 0, plan: aLineUpOf(typed.playerIds) },
     savePracticePlan: { ...session, knownVersion: 0, plan: aPlanOf(typed.playerIds) },
     saveSeason: {
@@ -96,6 +100,8 @@ export function formsAbout(at: Things): Readonly<Record<string, object>> {
     saveSquad: { squadId: '', name: 'Stoats', ageLimit: '11' },
     switchComing: { ...squad, showsComing: 'yes' },
     takeBackHelperPass: { ...session, passId: newId() },
+    takeFormat: { key: 'ours-5-halves' },
+    takeLeastTime: { formatId: at.formatId, key: 'half-recreational' },
     takeOurContent: {},
     withdrawConsent: { playerId: at.playerId, consentId: newId(), on: day },
     withholdComing: { ...guardian, withholdsComing: 'on' },

@@ -6,6 +6,7 @@ import { closeDatabase, type Database, openDatabase } from '#data/database'
 import { recordDesigns } from '#data/designs'
 import { newId } from '#data/ids'
 import { inClub } from '#data/in-club'
+import { recordMatchFormats } from '#data/match-formats'
 import { recordMemberships } from '#data/memberships'
 import { recordPeople } from '#data/people'
 import { recordPlayers } from '#data/players'
@@ -14,6 +15,7 @@ import { recordSessions } from '#data/sessions'
 import { recordSquadCoach } from '#data/squad-coaches'
 import { recordSquads } from '#data/squads'
 import { recordThemes } from '#data/themes'
+import { plainFormat } from '#lineup/draft/plain-format'
 import { calendarDay, clubId, demoSeason, demoSquads, personId } from '../../seeds/club'
 import { type PlayerKey, playerId } from '../../seeds/names'
 import { databaseUrl } from '../../src/boot/postgres.mjs'
@@ -31,6 +33,7 @@ export type Things = {
   /** Planned, and to come. */
   readonly comingId: string
   readonly designId: string
+  readonly formatId: string
   readonly themeId: string
   readonly termId: string
   readonly coachId: string
@@ -100,6 +103,7 @@ async function thingsOfDemo(
       [squad, calendarDay],
     ),
     designId: await idBy('select id from "PracticeDesign" order by id limit 1'),
+    formatId: await idBy('select "matchFormatId" as id from "Squad" where id = $1', [squad]),
     themeId: await idBy('select id from "Theme" order by id limit 1'),
     termId: demoSeason.terms[0]?.id ?? '',
     coachId: personId(of.squad === 'underTen' ? 'idris' : 'samir'),
@@ -121,6 +125,7 @@ async function recordForeignClub(database: Database): Promise<Things> {
     aSession({ squadId: ids.squadId, day: calendarDay }),
   ]
   const [design, theme] = [aSheet({ id: newId(), name: 'Foreign lanes' }), aTheme({ name: 'Foreign theme' })]
+  const format = { id: newId(), format: { ...plainFormat, name: 'Foreign sevens' }, takenFrom: null }
   const terms = demoSeason.terms.map((term) => ({ ...term, id: newId() }))
   await inClub(
     club.id,
@@ -147,6 +152,7 @@ async function recordForeignClub(database: Database): Promise<Things> {
       })
       await recordThemes(tx, [theme])
       await recordDesigns(tx, [design])
+      await recordMatchFormats(tx, [format])
       await recordSessions(tx, [written, coming])
     },
     { database },
@@ -154,7 +160,7 @@ async function recordForeignClub(database: Database): Promise<Things> {
   return {
     ...ids,
     ...{ playerId: child.id, otherPlayerId: another.id, sessionId: written.id, comingId: coming.id },
-    ...{ designId: design.id, themeId: theme.id, termId: terms[0]?.id ?? '' },
+    ...{ designId: design.id, formatId: format.id, themeId: theme.id, termId: terms[0]?.id ?? '' },
     ...{ requestId: newId(), flagId: newId() },
   }
 }

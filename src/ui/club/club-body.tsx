@@ -48,6 +48,9 @@ export function ClubBody(props: ClubBodyProps) {
           <ClubCard href={paths.clubSquads()} title="Squads">
             {squads.length > 0 ? `${listed(squads.map((squad) => squad.name))}.` : 'No squad yet.'}
           </ClubCard>
+          <ClubCard href={paths.clubFormats()} title="Match formats">
+            How many a side, how long, what everyone is promised; and which squad plays what.
+          </ClubCard>
           {canAnswerRequests ? (
             <ClubCard href={paths.clubRequests()} title="What families ask">
               Copies, corrections and erasures; whom families ask; how long names are kept.

@@ -4,7 +4,9 @@ import type { PolicyHold } from '#squad/policy-history'
 import type { SendForm } from '#ui/entry/send-form'
 import { formatDay } from '#ui/format-day'
 import { Details } from '#ui/page/details'
+import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
+import { paths } from '#ui/paths'
 import { listed } from '#ui/plural'
 import { heldText } from '#ui/policy/held-text'
 import { PolicyForm } from '#ui/policy/policy-form'
@@ -53,6 +55,13 @@ export function PolicyBody({ today, canChange, bands, change }: PolicyBodyProps)
           </div>
         </section>
       ))}
+      <section className="max-w-prose">
+        <SectionTitle>How matches are played</SectionTitle>
+        <p>
+          A format can promise more of each match than these rules do.{' '}
+          <PageLink href={paths.clubFormats()}>Match formats</PageLink>
+        </p>
+      </section>
       <section className="max-w-prose text-soft">
         <SectionTitle>How old numbers stay explained</SectionTitle>
         <p>
