@@ -54,6 +54,7 @@ export function EachPlayerPart({
                   promised {wholeMinutes(own.leastSeconds)}
                 </span>
               ) : null}
+              <DayWords request={draft.request} own={own} />
             </td>
             <td>
               <span className="text-soft lg:hidden">Starts </span>
@@ -80,6 +81,19 @@ export function EachPlayerPart({
         ))}
       </tbody>
     </table>
+  )
+}
+
+/** With other matches of the day: what it comes to, and what the format allows. */
+function DayWords({ request, own }: { readonly request: LineUpDraft['request']; readonly own: LineUpTotal }) {
+  const played = request.players.find(({ playerId }) => playerId === own.playerId)?.playedToday ?? 0
+  const most = request.format.mostSecondsADay
+  if (played === 0) return null
+  return (
+    <span className="block text-sm text-soft">
+      {wholeMinutes(played + own.playSeconds)} on the day
+      {most === null ? '' : `, of ${wholeMinutes(most)} allowed`}
+    </span>
   )
 }
 
