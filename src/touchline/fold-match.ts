@@ -1,0 +1,170 @@
+import { placesOfFormat } from '#lineup/draft/places-of-format'
+import { placesInAll } from '#lineup/places-for'
+import type { Line } from '#match/match'
+import { inOrder } from '#pitch/event-order'
+import { type BookMarks, marksInBook, marksOfOthers } from '#pitch/marked-in-book'
+import type { EpochMs, PitchEvent } from '#pitch/pitch-event'
+import { type DoneEvent, eventsThatStand } from '#pitch/standing-events'
+import type { PlayerId } from '#squad/player'
+import { callsOf } from '#touchline/calls'
+import { changeOfPlan } from '#touchline/change-of-plan'
+import type { MatchDeed } from '#touchline/match-deed'
+import type { MatchEvent, MatchPack } from '#touchline/match-pack'
+import { matchPlayers } from '#touchline/match-players'
+import type { MatchSetAside } from '#touchline/match-set-aside'
+import type { MatchState, MatchStatus, NextKickOff } from '#touchline/match-state'
+import { type MatchTimes, matchTimes, playingSecondAt, secondOfPeriod } from '#touchline/match-times'
+import { matchRedoSteps, matchUndoSteps } from '#touchline/match-undo-steps'
+import { periodFrame } from '#touchline/period-frame'
+import { plansInForce } from '#touchline/plans-in-force'
+import { type WalkedMatch, walkMatch } from '#touchline/walk-match'
+import { type WalkedRegister, walkedRegister } from '#touchline/walked-register'
+
+/** What a fold needs of a pack. */
+export type MatchToFold = Pick<MatchPack, 'plan' | 'format'> & {
+  readonly players: readonly { readonly id: PlayerId; readonly name: string; readonly keeps?: boolean }[]
+  /** Who was out for today or not playing by the book's register. */
+  readonly register?: MatchPack['register']
+}
+
+/**
+ * The same set of events gives the same state at the same moment, whatever order they arrived in and however often.
+ * `now`: the plan's changes count as made up to it where no tap says otherwise; nothing: up to the last tap.
+ */
+export function foldMatch(
+  pack: MatchToFold,
+  events: readonly MatchEvent[],
+  now: EpochMs = Number.NEGATIVE_INFINITY,
+): MatchState {
+  const { plan, players } = pack
+  const format = plan?.format ?? pack.format
+  const ordered = inOrder(events)
+  const stood = eventsThatStand(ordered)
+  const { standing } = stood
+  const at = Math.max(now, standing.at(-1)?.at ?? now)
+  const times = matchTimes(standing, format)
+  const register = walkedRegister({
+    roster: players,
+    plan,
+    standing,
+    beganAt: times.periods[0]?.startedAt ?? Number.POSITIVE_INFINITY,
+    marks: marksOf(pack, events),
+  })
+  const keeps = keepsOf(pack)
+  const plans = plansInForce(standing, { spells: plan?.spells ?? [], format, times })
+  const places = plan?.places ?? placesOfFormat(format)
+  const walked = walkMatch({ standing, format, times, plans, register, places, keeps, now: at })
+  const period =
+    times.endedAt === null ? (times.periods.find(({ endedAt }) => endedAt === null) ?? null) : null
+  const sets = plans.after(standing.length)
+  const people = register.players()
+  const isAble = (id: PlayerId, due: number) =>
+    register.isAble(id) ||
+    people.some((one) => one.id === id && one.expectedFrom !== null && one.expectedFrom <= due)
+  const calls = period
+    ? callsOf({
+        ...walked,
+        ...{ sets, isAble, keeps, period: period.period },
+        second: secondOfPeriod(period, at),
+      })
+    : []
+  const second = playingSecondAt(times, at)
+  const setAside: readonly MatchSetAside[] = [...stood.setAside, ...times.setAside, ...walked.setAside].sort(
+    (one, other) => (one.id < other.id ? -1 : one.id > other.id ? 1 : one.why < other.why ? -1 : 1),
+  )
+  return {
+    at,
+    plan,
+    format,
+    status: statusOf(times),
+    beganAt: times.periods[0]?.startedAt ?? null,
+    endedAt: times.endedAt,
+    periods: times.periods,
+    period,
+    isClockStopped: period?.stops.at(-1)?.to === null,
+    second,
+    planSecond: planSecondOf(times, format, at),
+    players: matchPlayers(people, { periods: times.periods, spells: walked.spells, second, keeps }),
+    on: walked.on,
+    places: walked.places,
+    emptyPlaces: period ? Math.max(0, placesInAll(walked.places) - walked.on.length) : 0,
+    spells: walked.spells,
+    call: calls[0] ?? null,
+    upcoming: calls.slice(1),
+    nextKickOff: nextKickOffOf({ times, walked, register, isAble, keeps, sets, format }),
+    made: walked.made,
+    sets,
+    sentence: plans.sentence,
+    goals: goalsOf(standing),
+    undoable: matchUndoSteps(stood, setAside),
+    redoable: matchRedoSteps(stood),
+    setAside,
+  }
+}
+
+function marksOf({ register = [] }: MatchToFold, events: readonly MatchEvent[]): BookMarks {
+  // What a practice's taps say of the register, a match's say in the same deeds.
+  return marksOfOthers(marksInBook(register), events as readonly PitchEvent[])
+}
+
+/** By the plan where it names the player, who may have been set aside from goal for this match; else as the squad has it. */
+function keepsOf({ plan, players }: MatchToFold): (id: PlayerId) => boolean {
+  const keepers = new Map<PlayerId, boolean>(players.map(({ id, keeps = false }) => [id, keeps]))
+  for (const { playerId, keeps } of plan?.players ?? []) keepers.set(playerId, keeps)
+  return (id) => keepers.get(id) ?? false
+}
+
+function statusOf({ periods, endedAt }: MatchTimes): MatchStatus {
+  if (endedAt !== null) return 'ended'
+  const last = periods.at(-1)
+  if (!last) return 'notBegun'
+  return last.endedAt === null ? 'running' : 'atBreak'
+}
+
+function planSecondOf({ periods }: MatchTimes, format: MatchState['format'], at: EpochMs): number {
+  const last = periods.at(-1)
+  if (!last) return 0
+  const { start, seconds } = periodFrame(format, last.period)
+  return last.endedAt === null ? start + Math.min(seconds, secondOfPeriod(last, at)) : start + seconds
+}
+
+function nextKickOffOf(given: {
+  readonly times: MatchTimes
+  readonly walked: WalkedMatch
+  readonly register: WalkedRegister
+  readonly isAble: (id: PlayerId, due: number) => boolean
+  readonly keeps: (id: PlayerId) => boolean
+  readonly sets: MatchState['sets']
+  readonly format: MatchState['format']
+}): NextKickOff | null {
+  const { times, walked, register, isAble, keeps, sets, format } = given
+  const last = times.periods.at(-1)
+  if (times.endedAt !== null || (last && last.endedAt === null)) return null
+  const period = (last?.period ?? -1) + 1
+  const { start, isExtra } = periodFrame(format, period)
+  const planned = sets.find((set) => set.period === period && set.second === 0)
+  const before = lastOn(walked, last?.period)
+  const able = (id: PlayerId) => (planned ? isAble(id, start) : register.isAble(id))
+  const change = changeOfPlan(planned ? { ...planned, before: null } : { on: before, before: null }, {
+    on: before,
+    places: walked.places,
+    isAble: able,
+    keeps,
+  })
+  return { period, isExtra, on: change.after, missing: change.missing }
+}
+
+/** Who was on as a period ended. */
+function lastOn({ spells }: WalkedMatch, period: number | undefined) {
+  const own = spells.filter((spell) => spell.period === period)
+  const end = own.reduce((latest, { to }) => Math.max(latest, to ?? 0), 0)
+  return own
+    .filter(({ to }) => to === end)
+    .map(({ playerId, line }): { playerId: PlayerId; line: Line } => ({ playerId, line }))
+}
+
+function goalsOf(standing: readonly DoneEvent<MatchDeed>[]): MatchState['goals'] {
+  const count = (side: 'ours' | 'theirs') =>
+    standing.filter(({ deed }) => deed.kind === 'goal' && deed.side === side).length
+  return { ours: count('ours'), theirs: count('theirs') }
+}

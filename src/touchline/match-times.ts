@@ -1,0 +1,190 @@
+import type { Seconds } from '#common/time'
+import type { MatchFormat } from '#match/format/match-format'
+import type { EpochMs } from '#pitch/pitch-event'
+import { type DoneEvent, type EventOf, eventsOf } from '#pitch/standing-events'
+import type { MatchDeed } from '#touchline/match-deed'
+import type { MatchSetAside } from '#touchline/match-set-aside'
+import { periodFrame } from '#touchline/period-frame'
+
+/** A period as it was played. */
+export type PlayedPeriod = {
+  /** From 0. */
+  readonly period: number
+  readonly startedAt: EpochMs
+  /** Null: it runs. */
+  readonly endedAt: EpochMs | null
+  /** Nobody tapped the whistle: it is taken to have ended at its planned length, or at what was tapped next. */
+  readonly isEndAssumed: boolean
+  /** While the clock stood; `to` null: it stands. */
+  readonly stops: readonly { readonly from: EpochMs; readonly to: EpochMs | null }[]
+  /** Playing time before it, as it was. */
+  readonly start: Seconds
+  /** As it was; null: it runs. */
+  readonly length: Seconds | null
+  readonly planned: Seconds
+  readonly isExtra: boolean
+}
+
+export type MatchTimes = {
+  readonly periods: readonly PlayedPeriod[]
+  /** The match is over since; null: not yet. */
+  readonly endedAt: EpochMs | null
+  readonly setAside: readonly MatchSetAside[]
+}
+
+type Open = { period: number; startedAt: EpochMs; stops: { from: EpochMs; to: EpochMs | null }[] }
+
+/** A whistle that was forgotten is heard so long after the planned end; what is tapped later cannot be the whistle. */
+const latestWhistle = 15 * 60
+
+/**
+ * When each period was played. Of two kick-offs of a period the first counts; a kick-off ends the period before it where
+ * nobody tapped the whistle. A full time holds unless a period was kicked off after it.
+ */
+export function matchTimes(
+  standing: readonly DoneEvent<MatchDeed>[],
+  format: Pick<MatchFormat, 'periodSeconds'>,
+): MatchTimes {
+  const periods: PlayedPeriod[] = []
+  const setAside: MatchSetAside[] = []
+  const lastKickOff = eventsOf(standing, 'kickOff').at(-1)?.at ?? Number.NEGATIVE_INFINITY
+  let open: Open | null = null
+  let endedAt: EpochMs | null = null
+  const aside = ({ id }: { readonly id: string }, why: MatchSetAside['why']) => setAside.push({ id, why })
+  const close = (of: Open, at: EpochMs, isWhistle: boolean) => {
+    const {
+      start,
+      seconds: planned,
+      isExtra,
+    } = { ...periodFrame(format, of.period), start: playedSoFar(periods) }
+    const played = playedMs(of, at) / 1000
+    const isForgotten = isWhistle ? played > planned + latestWhistle : played > planned
+    const length = Math.floor(isForgotten ? planned : played)
+    periods.push({
+      ...of,
+      stops: of.stops.map((stop) => ({ from: stop.from, to: stop.to ?? at })),
+      endedAt: isForgotten ? momentOfMs(of, planned * 1000) : at,
+      isEndAssumed: !isWhistle || isForgotten,
+      start,
+      length,
+      planned,
+      isExtra,
+    })
+    open = null
+  }
+  for (const event of standing) {
+    const { at } = event
+    // Written to again below: TypeScript must not believe it to be null for good.
+    const running = open as Open | null
+    switch (event.deed.kind) {
+      case 'kickOff': {
+        const { period } = event.deed
+        const last = running?.period ?? periods.at(-1)?.period ?? -1
+        if (period <= last) aside(event, 'alreadyBegun')
+        else {
+          if (running) close(running, at, false)
+          open = { period, startedAt: at, stops: [] }
+        }
+        break
+      }
+      case 'periodEnd':
+        if (running?.period === event.deed.period) close(running, at, true)
+        else
+          aside(event, periods.some(({ period }) => period === periodOf(event)) ? 'alreadyEnded' : 'notBegun')
+        break
+      case 'clockStops':
+        if (!running) aside(event, 'notBegun')
+        else if (running.stops.at(-1)?.to === null) aside(event, 'alreadyStopped')
+        else running.stops.push({ from: at, to: null })
+        break
+      case 'clockGoesOn': {
+        const stop = running?.stops.at(-1)
+        if (!stop || stop.to !== null) aside(event, 'notBegun')
+        else stop.to = at
+        break
+      }
+      case 'fullTime':
+        if (at < lastKickOff) aside(event, 'wentOn')
+        else if (endedAt !== null) aside(event, 'alreadyStopped')
+        else if (!running && periods.length === 0) aside(event, 'notBegun')
+        else {
+          if (running) close(running, at, true)
+          endedAt = at
+        }
+        break
+    }
+  }
+  const running = open as Open | null
+  if (running) {
+    const { seconds: planned, isExtra } = periodFrame(format, running.period)
+    const start = playedSoFar(periods)
+    periods.push({ ...running, endedAt: null, isEndAssumed: false, start, length: null, planned, isExtra })
+  }
+  return { periods, endedAt, setAside }
+}
+
+function periodOf({ deed }: DoneEvent<MatchDeed>): number | null {
+  return deed.kind === 'periodEnd' ? (deed as EventOf<'periodEnd', MatchDeed>['deed']).period : null
+}
+
+function playedSoFar(periods: readonly PlayedPeriod[]): Seconds {
+  const last = periods.at(-1)
+  return last ? last.start + (last.length ?? 0) : 0
+}
+
+type Running = Pick<PlayedPeriod, 'startedAt' | 'stops'>
+
+/** Milliseconds of play from a period's kick-off to a moment; a clock that stands counts nothing. */
+function playedMs({ startedAt, stops }: Running, at: EpochMs): number {
+  const stood = stops.reduce(
+    (sum, { from, to }) => sum + Math.max(0, Math.min(to ?? at, at) - Math.min(from, at)),
+    0,
+  )
+  return Math.max(0, at - startedAt - stood)
+}
+
+/** The moment at which so much of a period had been played. */
+function momentOfMs({ startedAt, stops }: Running, ms: number): EpochMs {
+  return stops.reduce((at, { from, to }) => (to !== null && from < at ? at + to - from : at), startedAt + ms)
+}
+
+/** The second of a period at a moment: whole seconds, never beyond its end. */
+export function secondOfPeriod(period: PlayedPeriod, at: EpochMs): Seconds {
+  const second = Math.floor(playedMs(period, at) / 1000)
+  return period.length === null ? second : Math.min(second, period.length)
+}
+
+/** The period that was running at a moment, its kick-off included and its whistle not; null: none. */
+export function periodRunningAt({ periods }: Pick<MatchTimes, 'periods'>, at: EpochMs): PlayedPeriod | null {
+  return (
+    periods.find(({ startedAt, endedAt }) => startedAt <= at && (endedAt === null || at < endedAt)) ?? null
+  )
+}
+
+/** Playing time at a moment: breaks and a clock that stood left out. */
+export function playingSecondAt({ periods }: Pick<MatchTimes, 'periods'>, at: EpochMs): Seconds {
+  const period = periods.findLast(({ startedAt }) => startedAt <= at)
+  return period ? period.start + secondOfPeriod(period, at) : 0
+}
+
+/**
+ * The book's second at a moment: from the first kick-off, breaks included. The time for which a clock stood is left out,
+ * so that a period is as long in the book as was played of it.
+ */
+export function bookSecondAt(times: Pick<MatchTimes, 'periods'>, at: EpochMs): Seconds {
+  const period = times.periods.findLast(({ startedAt }) => startedAt <= at)
+  if (!period) return 0
+  const sinceEnd = period.endedAt === null ? 0 : Math.max(0, Math.floor((at - period.endedAt) / 1000))
+  return bookStartOf(times, period) + secondOfPeriod(period, at) + sinceEnd
+}
+
+/** Where a period begins in the book. */
+export function bookStartOf({ periods }: Pick<MatchTimes, 'periods'>, period: PlayedPeriod): Seconds {
+  let breaks = 0
+  for (const [index, own] of periods.entries()) {
+    if (own === period) break
+    const next = periods[index + 1]
+    if (next && own.endedAt !== null) breaks += Math.max(0, Math.floor((next.startedAt - own.endedAt) / 1000))
+  }
+  return period.start + breaks
+}
