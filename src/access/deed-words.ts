@@ -47,7 +47,7 @@ export const deedWords = {
   copyDesign: 'copied a practice design, as {thing}',
   putDesignAway: 'put away the practice design {thing}',
   takeDesignOut: 'took out again the practice design {thing}',
-  takeOurContent: 'took over the themes and designs to begin with',
+  takeOurContent: 'took over the themes, designs and match formats to begin with',
   addFormat: 'added the match format {thing}',
   changeFormat: 'changed the match format {thing}',
   takeFormat: 'took over the match format {thing}',

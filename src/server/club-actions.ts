@@ -26,5 +26,5 @@ export const saveSeason = action(seasonInput, (viewer, input) => saveSeasonOf(vi
 /** A squad, new or changed. */
 export const saveSquad = action(squadInput, (viewer, input) => saveSquadOf(viewer, input))
 
-/** Our own themes and designs, for a club that has none. */
+/** Our own themes, designs and match formats, for a club that has none. */
 export const takeOurContent = action(takeOurContentInput, (viewer) => takeOurContentOf(viewer))

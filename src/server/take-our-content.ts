@@ -8,9 +8,12 @@ import { lockClub } from '#data/clubs'
 import { listEveryDesign, recordDesigns } from '#data/designs'
 import { newId } from '#data/ids'
 import { type ClubTx, inClub } from '#data/in-club'
+import { listMatchFormats, recordMatchFormats } from '#data/match-formats'
 import { listThemes, recordThemes } from '#data/themes'
+import { nameKey } from '#exchange/table/name-form'
 import { ourDesigns } from '#practice/our-designs/our-designs'
 import { type Done, saved } from '#server/action'
+import { publishedFormats } from '#server/published-formats'
 import { ourThemes } from '#themes/our-themes'
 
 /** Only a club with no theme and no design of its own is offered ours: they are to begin with, not to be mixed in. */
@@ -18,7 +21,19 @@ export async function canTakeOurContent(tx: ClubTx): Promise<boolean> {
   return (await listThemes(tx)).length === 0 && (await listEveryDesign(tx)).length === 0
 }
 
-/** Our own themes and practice designs become the club's, once. @throws AppError `notAllowed`. */
+/** Ours, but those that the club has taken over, or has something else by the name of. */
+async function formatsToTake(tx: ClubTx) {
+  const held = await listMatchFormats(tx)
+  const names = new Set(held.map(({ format }) => nameKey(format.name)))
+  const taken = new Set(held.map(({ takenFrom }) => takenFrom))
+  return publishedFormats.formats
+    .filter(
+      ({ key, format }) => format.source === null && !taken.has(key) && !names.has(nameKey(format.name)),
+    )
+    .map(({ key, format }) => ({ id: newId(), format, takenFrom: key }))
+}
+
+/** Our own themes, practice designs and match formats become the club's, once. @throws AppError `notAllowed`. */
 export async function takeOurContentOf(viewer: Viewer, now = new Date()): Promise<Result<Done, Problem>> {
   demand(viewer, 'arrangeClub', { kind: 'club' })
   return inClub(viewer.clubId, async (tx) => {
@@ -40,8 +55,10 @@ export async function takeOurContentOf(viewer: Viewer, now = new Date()): Promis
       tx,
       ourDesigns.map((design) => ({ ...design, id: newId(), themeId: idOf(design.themeId) })),
     )
+    const formats = await formatsToTake(tx)
+    await recordMatchFormats(tx, formats)
     const by = { personId: viewer.personId, at: now }
-    const detail = { themes: ourThemes.length, designs: ourDesigns.length }
+    const detail = { themes: ourThemes.length, designs: ourDesigns.length, formats: formats.length }
     await recordAudit(tx, {
       action: 'takeOurContent',
       objectKind: 'club',
@@ -50,7 +67,7 @@ export async function takeOurContentOf(viewer: Viewer, now = new Date()): Promis
       by,
     })
     return saved(
-      `Added: ${ourThemes.length} themes and ${ourDesigns.length} practice designs. They are the club’s now: change them as you like.`,
+      `Added: ${ourThemes.length} themes, ${ourDesigns.length} practice designs and ${formats.length} match formats. They are the club’s now: change them as you like.`,
     )
   })
 }

@@ -4,6 +4,7 @@ import { getClub } from '#data/clubs'
 import { listDesigns } from '#data/designs'
 import { newId } from '#data/ids'
 import { inClub } from '#data/in-club'
+import { listMatchFormats } from '#data/match-formats'
 import { recordPeople } from '#data/people'
 import { listSeasons } from '#data/seasons'
 import { listSquads } from '#data/squads'
@@ -206,6 +207,8 @@ describe('our themes and designs', () => {
     expect(answers.map(({ status }) => status).sort()).toEqual(['done', 'refused'])
     const [themes, designs] = [await read(listThemes), await read(listDesigns)]
     expect(themes).toHaveLength(8)
+    const sizes = (await read(listMatchFormats)).map(({ format }) => format.aSide)
+    expect([...new Set(sizes)]).toEqual([3, 4, 5, 6, 7, 8, 9, 10, 11])
     expect(designs.length).toBeGreaterThan(12)
     const names = new Map(themes.map(({ id, name }) => [id, name]))
     const back = designs.find(({ name }) => name === 'Back to back')

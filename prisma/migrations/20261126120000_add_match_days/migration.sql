@@ -51,9 +51,12 @@ ALTER TABLE "LineWish" ADD CONSTRAINT "LineWish_clubId_playerId_fkey" FOREIGN KE
 
 -- What Prisma cannot say.
 ALTER TABLE "MatchFormat"
-  ADD CONSTRAINT "MatchFormat_text_check" CHECK (char_length(name) BETWEEN 1 AND 80 AND char_length("takenFrom") <= 80);
+  ADD CONSTRAINT "MatchFormat_text_check" CHECK (char_length(name) BETWEEN 1 AND 80 AND char_length("takenFrom") <= 80),
+  ADD CONSTRAINT "MatchFormat_definition_check"
+    CHECK (jsonb_typeof(definition) = 'object' AND octet_length(definition::text) <= 65536);
 ALTER TABLE "MatchPlan"
-  ADD CONSTRAINT "MatchPlan_version_check" CHECK (version >= 1);
+  ADD CONSTRAINT "MatchPlan_version_check" CHECK (version >= 1),
+  ADD CONSTRAINT "MatchPlan_plan_check" CHECK (jsonb_typeof(plan) = 'object' AND octet_length(plan::text) <= 1048576);
 ALTER TABLE "LineWish"
   -- Who keeps goal is said elsewhere.
   ADD CONSTRAINT "LineWish_line_check" CHECK (line <> 'keeper');

@@ -11,16 +11,16 @@ type OursFormProps = {
   readonly send: SendForm
 }
 
-/** Our own themes and practice designs, for a club that has none yet. What was added is said where the button was. */
+/** Our own themes, practice designs and match formats, for a club that has none yet. What was added is said where the button was. */
 export function OursForm({ isOffered, send }: OursFormProps) {
   return (
     <ReplyForm send={send} refusedTitle="Nothing was added" waiting="Adding…" className="empty:hidden">
       {isOffered ? (
         <>
           <SectionTitle note="Write your own later, or begin with ours and change them as you like.">
-            Themes and practice designs
+            Themes, practice designs and match formats
           </SectionTitle>
-          <Button weight="plain">Start with our themes and practice designs</Button>
+          <Button weight="plain">Start with our themes, designs and formats</Button>
         </>
       ) : null}
     </ReplyForm>
