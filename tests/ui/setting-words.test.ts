@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { noWishes } from '#match/format/line-wish'
+import { linesSaid } from '#ui/player/lines-said'
 import { keepsLines, lastDayToOffer, memberText } from '#ui/player/setting-words'
 
 const change = (day: string, keeps: boolean) => ({ playerId: 'ana', day, keeps })
@@ -35,5 +37,14 @@ describe('the days of a member, in words', () => {
   it('are offered to end yesterday, and never before they begin', () => {
     expect(lastDayToOffer({ firstDay: '2025-09-01', today })).toBe('2026-06-07')
     expect(lastDayToOffer({ firstDay: today, today })).toBe(today)
+  })
+})
+
+describe('lines in matches, in words', () => {
+  it('are what was said of each, and nothing where nothing was', () => {
+    expect(linesSaid(noWishes)).toBeNull()
+    expect(linesSaid({ back: 'notYet', middle: 'likes', forward: 'likes' })).toBe(
+      'Lines in matches: likes middle and forward; not yet back.',
+    )
   })
 })

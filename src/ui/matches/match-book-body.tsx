@@ -6,7 +6,6 @@ import type { MatchFormat } from '#match/format/match-format'
 import type { Player } from '#squad/player'
 import type { Policy } from '#squad/policy'
 import type { Season, Squad } from '#squad/squad'
-import { BookLegend } from '#ui/book/book-legend'
 import { balanceSpanSeconds } from '#ui/figures/balance-geometry'
 import { MatchGrid, type NamedMatch } from '#ui/matches/match-grid'
 import { MatchPlayersTable } from '#ui/matches/match-players-table'
@@ -87,7 +86,13 @@ function Parts(props: MatchBookBodyProps) {
     <>
       <section>
         <h2 className="sr-only">Players</h2>
-        {written.isEnough ? <BookLegend policy={policy} kind="match" /> : null}
+        {written.isEnough ? (
+          <p className="mb-3 max-w-prose text-sm text-soft">
+            The upright line of a bar is the even share of the time a player was there for, the pale band is
+            about even. A dot to the left had less, to the right more. Why somebody is behind stands in the
+            season book.
+          </p>
+        ) : null}
         <MatchPlayersTable
           caption={`${squad.name}: matches`}
           rows={members}

@@ -1,7 +1,6 @@
 import type { ReactNode } from 'react'
 import type { MatchRow } from '#fairness/matches/match-rows'
 import { lines } from '#match/match'
-import { CauseLine } from '#ui/book/cause-line'
 import { capital } from '#ui/capital'
 import { BalanceBar } from '#ui/figures/balance-bar'
 import { judgedDifferenceText } from '#ui/figures/difference'
@@ -28,9 +27,9 @@ const heads = ['On the pitch', 'Starts', ...lines.map(lineHead), 'Off']
 /** Every player's matches: a table where there is room, a block for each on a phone. In the order of their names. */
 export function MatchPlayersTable({ caption, rows, ...of }: MatchPlayersTableProps) {
   return (
-    <table className="ruled book">
+    <table className="ruled max-lg:block">
       <caption className="sr-only">{caption}</caption>
-      <thead>
+      <thead className="max-lg:hidden">
         <tr>
           <th scope="col">Player</th>
           {heads.map((head) => (
@@ -40,7 +39,7 @@ export function MatchPlayersTable({ caption, rows, ...of }: MatchPlayersTablePro
           ))}
         </tr>
       </thead>
-      <tbody>
+      <tbody className="max-lg:block">
         {rows.map((row) => (
           <PlayerLine key={row.player.id} row={row} {...of} />
         ))}
@@ -57,8 +56,8 @@ function PlayerLine({ row, spanSeconds, isJudged, hrefOf }: PlayerLineProps) {
   const href = hrefOf(player.id)
   const held = counted(matchesWritten, 'match', 'matches')
   return (
-    <tr className="keep-together">
-      <th scope="row">
+    <tr className="keep-together max-lg:grid max-lg:grid-cols-3 max-lg:gap-x-4 max-lg:gap-y-2 max-lg:border-b max-lg:border-rule-strong max-lg:py-4">
+      <th scope="row" className="max-lg:static max-lg:col-span-3 max-lg:block max-lg:border-0 max-lg:p-0">
         {href ? (
           <PageLink href={href} className="tap inline-flex items-center lg:min-h-0">
             {player.name}
@@ -70,7 +69,7 @@ function PlayerLine({ row, spanSeconds, isJudged, hrefOf }: PlayerLineProps) {
           there for {matchesThere} of {held}, {wholeMinutes(thereSeconds)} min in all
         </div>
       </th>
-      <Cell head="On the pitch">
+      <Cell head="On the pitch" isWide>
         <Played row={row} spanSeconds={spanSeconds} isJudged={isJudged} />
       </Cell>
       <Cell head="Starts">
@@ -87,22 +86,22 @@ function PlayerLine({ row, spanSeconds, isJudged, hrefOf }: PlayerLineProps) {
       <Cell head="Off">
         {offMinutes} min
         {longestOffSeconds > 0 ? (
-          <span className="block text-sm text-soft">
-            at most {wholeMinutes(longestOffSeconds)} at a stretch
-          </span>
+          <span className="block text-sm text-soft">longest {wholeMinutes(longestOffSeconds)} min</span>
         ) : null}
       </Cell>
     </tr>
   )
 }
 
-function Cell({ head, children }: { readonly head: string; readonly children: ReactNode }) {
+type CellProps = { readonly head: string; readonly isWide?: boolean; readonly children: ReactNode }
+
+function Cell({ head, isWide = false, children }: CellProps) {
   return (
-    <td>
+    <td className={`max-lg:block max-lg:border-0 max-lg:p-0 ${isWide ? 'max-lg:col-span-3' : ''}`}>
       <div className="text-sm text-soft lg:hidden" aria-hidden="true">
         {head}
       </div>
-      <div>{children}</div>
+      <div className="lg:whitespace-nowrap">{children}</div>
     </td>
   )
 }
@@ -112,7 +111,7 @@ function Played({ row, spanSeconds, isJudged }: Pick<PlayerLineProps, 'row' | 's
   const { figure, minutes, dueMinutes, differenceMinutes } = played
   if (!isJudged) return <p className="font-medium">{minutes} min</p>
   return (
-    <div className="min-w-40">
+    <div className="min-w-40 lg:whitespace-normal">
       <BalanceBar label="On the pitch" shown={played} spanSeconds={spanSeconds} />
       <p className="font-medium">{minutes} min</p>
       <p className="text-sm text-soft">
@@ -122,7 +121,6 @@ function Played({ row, spanSeconds, isJudged }: Pick<PlayerLineProps, 'row' | 's
           {judgedDifferenceText(differenceMinutes, figure.status)}
         </span>
       </p>
-      <CauseLine figure={figure} differenceMinutes={differenceMinutes} />
     </div>
   )
 }

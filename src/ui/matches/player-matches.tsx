@@ -48,7 +48,7 @@ export function PlayerMatches({ matches, below, hrefOf }: PlayerMatchesProps) {
               <PageLink href={hrefOf(sessionId)} className="tap inline-flex items-center lg:min-h-0">
                 {formatDay(day, 'short')}
               </PageLink>
-              <span className="block text-sm font-normal text-soft">{title}</span>
+              <span className="text-sm font-normal text-soft max-sm:sr-only sm:block">{title}</span>
             </th>
             <td className="figure">
               {wholeMinutes(figure.playedSeconds)} of {wholeMinutes(figure.thereSeconds)} min

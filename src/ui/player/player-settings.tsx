@@ -35,6 +35,7 @@ type PlayerSettingsProps = {
 /** How the player stands, and what its coaches can set. */
 export function PlayerSettings(props: PlayerSettingsProps) {
   const { keeps, wantsToKeep, wishes, keepsChanges, memberships, today } = props
+  const lines = linesSaid(wishes)
   return (
     <section className="no-print">
       <SectionTitle>In the squad</SectionTitle>
@@ -46,9 +47,7 @@ export function PlayerSettings(props: PlayerSettingsProps) {
           <li key={line}>{line}</li>
         ))}
         {wantsToKeep ? <li>Asks to keep goal.</li> : null}
-        {linesSaid(wishes).map((line) => (
-          <li key={line}>{line}</li>
-        ))}
+        {lines ? <li>{lines}</li> : null}
       </ul>
       <h3 className="mt-4 font-semibold">Change</h3>
       {props.mayChangePlayer ? (
