@@ -12,6 +12,7 @@ import { ChangesPart } from '#ui/line-up/changes-part'
 import { EachPlayerPart } from '#ui/line-up/each-player-part'
 import { LineUpInputs, type LineUpInputsProps } from '#ui/line-up/line-up-inputs'
 import { LineUpResult } from '#ui/line-up/line-up-result'
+import { OtherWays } from '#ui/line-up/other-ways'
 import { type LineUpEditing, useLineUpDraft } from '#ui/line-up/use-line-up-draft'
 import { Button, LinkButton } from '#ui/page/button'
 import { Details } from '#ui/page/details'
@@ -26,8 +27,6 @@ export type LineUpFormProps = Omit<LineUpInputsProps, 'request' | 'nameOf' | 'pr
   readonly version: number
   readonly save: SendForm
   readonly solver: LineUpSolver
-  /** What could be traded, or let go; it knows the solver, this page does not. */
-  readonly choices: (editing: LineUpEditing, nameOf: (playerId: string) => string) => ReactNode
 }
 
 /** A match planned: who comes, format, rules, and the line-up that follows at once; changed by hand where the coach likes. */
@@ -60,7 +59,15 @@ export function LineUpForm(props: LineUpFormProps) {
         <LineUpResult
           editing={editing}
           problems={problems}
-          waysOut={props.choices(editing, nameOf)}
+          otherWays={
+            <OtherWays
+              draft={draft}
+              isSearching={editing.search !== null}
+              solver={solver}
+              nameOf={nameOf}
+              onAsk={ask}
+            />
+          }
           nameOf={nameOf}
         />
       </section>

@@ -23,14 +23,14 @@ type Chosen = {
 export function LineUpResult({
   editing,
   problems,
-  waysOut,
+  otherWays,
   nameOf,
 }: {
   readonly editing: LineUpEditing
   /** What stands in the way; empty where nothing is known to. */
   readonly problems: readonly Problem[]
-  /** What to let go, each to be taken with a tap. */
-  readonly waysOut: ReactNode
+  /** What could be asked instead, each to be taken with a tap. */
+  readonly otherWays: ReactNode
   readonly nameOf: NameOf
 }) {
   const { draft, search } = editing
@@ -55,7 +55,7 @@ export function LineUpResult({
             ]}
           />
         ) : null}
-        {waysOut}
+        {otherWays}
       </div>
     )
   const tap = (place: CellPlace) => {
@@ -78,7 +78,6 @@ export function LineUpResult({
         onSearch={editing.searchNow}
         onStop={editing.stop}
       />
-      {waysOut}
       <p className="text-sm text-soft">
         K keeps goal, B plays at the back, M in the middle, F up front; empty is off. ▲ comes on, ▽ goes off,
         ■ is held. Tap a place, then another in the same column, to swap them.
@@ -101,6 +100,7 @@ export function LineUpResult({
           onClose={close}
         />
       ) : null}
+      {otherWays}
     </div>
   )
 }

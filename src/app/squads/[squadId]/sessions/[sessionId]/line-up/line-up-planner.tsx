@@ -18,6 +18,6 @@ const solver: LineUpSolver = async (problem, { start, timeLimitMs, signal, onBet
 }
 
 /** The page of a line-up with its solver. */
-export function LineUpPlanner(props: Omit<ComponentProps<typeof LineUpForm>, 'solver' | 'choices'>) {
-  return <LineUpForm {...props} solver={solver} choices={() => null} />
+export function LineUpPlanner(props: Omit<ComponentProps<typeof LineUpForm>, 'solver'>) {
+  return <LineUpForm {...props} solver={solver} />
 }
