@@ -1,9 +1,19 @@
+import { proofOf } from '#common/proof'
+import { InvariantError } from '#common/result'
 import { checkLineUp } from '#lineup/check-line-up'
 import { findLineUpClash, type LineUpClash } from '#lineup/find-line-up-clash'
-import type { LineUp, LineUpPlan } from '#lineup/line-up'
+import { type LineUp, type LineUpPlan, lineUpGoals } from '#lineup/line-up'
 import { lineUpOf } from '#lineup/line-up-of-plan'
+import { lineUpValues } from '#lineup/line-up-values'
 import type { LineUpProblem } from '#lineup/problem'
 import { quickLineUp } from '#lineup/quick-line-up'
+import { bestPatterns, type Known } from '#solver/best-patterns'
+import { isBetterLineUp } from '#solver/compare-line-ups'
+import { setDeadline } from '#solver/deadline'
+import { loadSolver } from '#solver/highs'
+import { lineUpClasses } from '#solver/line-up-classes'
+import type { LineUpSearch } from '#solver/line-up-stage'
+import { rulesInForce } from '#solver/rules-in-force'
 
 export type LineUpSettings = {
   readonly seed: number
@@ -21,15 +31,46 @@ export type LineUpAnswer =
   | { readonly kind: 'solved'; readonly lineUp: LineUp }
   | { readonly kind: 'impossible'; readonly clash: readonly LineUpClash[] }
 
-/** The best line-up, goal by goal, with proofs; or why there is none. */
+/**
+ * The best line-up, goal by goal, with proofs; or why there is none.
+ * @throws InvariantError when a plan is about to be returned that breaks a rule.
+ */
 export async function solveLineUp(problem: LineUpProblem, settings: LineUpSettings): Promise<LineUpAnswer> {
-  const { start, onBetter } = settings
+  const { start, onBetter, seed } = settings
   const given = start && checkLineUp(problem, start).length === 0 ? start : null
   const clash = given ? [] : findLineUpClash(problem)
   if (clash.length > 0) return { kind: 'impossible', clash }
-  const quick = given ?? quickLineUp(problem, settings)
-  if (!quick) return { kind: 'impossible', clash: [{ kind: 'rules', rules: [] }] }
-  const lineUp = lineUpOf(problem, quick)
-  onBetter?.(lineUp)
-  return { kind: 'solved', lineUp }
+  const search: LineUpSearch = {
+    problem,
+    classes: lineUpClasses(problem),
+    solver: await loadSolver(),
+    deadline: setDeadline(settings),
+    seed,
+  }
+  const tell = ({ plan }: Known) => onBetter?.(lineUpOf(problem, plan))
+  const incumbent = () => {
+    const quick = quickLineUp(problem, { seed })
+    const known = betterOf(quick && knownPlan(problem, quick), given && knownPlan(problem, given))
+    if (known) tell(known)
+    return known
+  }
+  const found = bestPatterns(search, incumbent, tell)
+  if (!found) return { kind: 'impossible', clash: [{ kind: 'rules', rules: rulesInForce(problem) }] }
+  const best = betterOf(found.best, given && knownPlan(problem, given)) ?? found.best
+  const { plan, values } = best
+  const broken = checkLineUp(problem, plan)
+  if (broken.length > 0) throw new InvariantError('A line-up breaks a rule.', { broken: broken.slice(0, 5) })
+  const proofs = Object.fromEntries(
+    lineUpGoals.map((goal) => [goal, proofOf(values[goal], found.bounds[goal])]),
+  ) as LineUp['proofs']
+  return { kind: 'solved', lineUp: { plan, proofs } }
+}
+
+function knownPlan(problem: LineUpProblem, plan: LineUpPlan): Known {
+  return { plan, values: lineUpValues(problem, plan) }
+}
+
+function betterOf(one: Known | null, other: Known | null): Known | null {
+  if (!one || !other) return one ?? other
+  return isBetterLineUp(other.values, one.values) ? other : one
 }

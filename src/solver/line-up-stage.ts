@@ -1,0 +1,88 @@
+import type { LineUpPlan } from '#lineup/line-up'
+import type { LineUpProblem } from '#lineup/problem'
+import type { Deadline } from '#solver/deadline'
+import type { Solver } from '#solver/highs'
+import type { LineUpClass } from '#solver/line-up-classes'
+import { levelTable, type Within } from '#solver/line-up-levels'
+import { type LineUpModel, lineUpModel, type ModelGoal, patternsOf, startFrom } from '#solver/line-up-model'
+
+/** Where each player is in each window, lines of the field not told apart: `[player][window]`. */
+export type LineUpPatterns = readonly (readonly number[])[]
+
+export type LineUpSearch = {
+  readonly problem: LineUpProblem
+  readonly classes: readonly LineUpClass[]
+  readonly solver: Solver
+  readonly deadline: Deadline
+  readonly seed: number
+}
+
+export type Stage = {
+  readonly goal: ModelGoal
+  readonly within: Within | 'atBounds'
+  /** Of the goal itself: no more than this, where something is known that has as much. */
+  readonly mostChanges?: number
+  readonly start: LineUpPlan | null
+  readonly mostMs: number
+}
+
+export type StageAnswer = {
+  readonly status: 'optimal' | 'infeasible' | 'stopped'
+  readonly patterns: LineUpPatterns | null
+  /** No line-up within what is allowed has less of the goal. */
+  readonly bound: number
+}
+
+/** The least of one goal, others held within what they may come to. */
+export function solveStage(search: LineUpSearch, stage: Stage): StageAnswer {
+  const { problem, classes, deadline } = search
+  const table = levelTable(problem, classes, stage.within)
+  const model = lineUpModel(problem, classes, table.levels)
+  addCaps(model, stage, table)
+  for (const [column, value] of model.terms[stage.goal])
+    model.linear.costs[column] = (model.linear.costs[column] ?? 0) + value
+  const start = stage.start ? startFrom(model, stage.start) : new Map<number, number>()
+  const answer = search.solver.solve(model.linear, {
+    timeMs: Math.max(1, stage.mostMs),
+    work: deadline.leftWork(),
+    seed: search.seed,
+    ...(start.size > 0 ? { start } : {}),
+  })
+  deadline.spend(answer.work)
+  const [base, scale] = measureOf(search, stage.goal, table)
+  const reached = answer.status === 'optimal' ? answer.objective : answer.bound
+  return {
+    status: answer.status === 'failed' ? 'stopped' : answer.status,
+    patterns: answer.values && patternsOf(model, answer.values),
+    bound: base + scale * Math.max(0, stage.goal === 'changes' ? Math.ceil(reached - 1e-4) : reached),
+  }
+}
+
+function addCaps(
+  model: LineUpModel,
+  { within, goal, mostChanges }: Stage,
+  table: ReturnType<typeof levelTable>,
+) {
+  if (mostChanges !== undefined) model.linear.addRow({ upper: mostChanges }, model.terms.changes)
+  if (within === 'atBounds') return
+  const longest = Math.sqrt(table.scale.minutes)
+  if (within.promise && goal !== 'promise')
+    model.linear.addRow({ upper: within.promise / longest + 1e-6 }, model.terms.promise)
+  for (const own of ['minutes', 'goal', 'starts'] as const) {
+    const most = within[own]
+    if (most === null || own === goal) continue
+    const slack = (most - table.bounds[own]) / table.scale[own]
+    // Where the bound is reached, the levels that are left say it all.
+    if (slack > 1e-9) model.linear.addRow({ upper: slack + 1e-6 }, model.terms[own])
+  }
+}
+
+function measureOf(
+  { problem }: LineUpSearch,
+  goal: ModelGoal,
+  table: ReturnType<typeof levelTable>,
+): readonly [base: number, scale: number] {
+  if (goal === 'changes' || problem.windows.length === 0) return [0, 1]
+  if (goal === 'promise') return [0, Math.sqrt(table.scale.minutes)]
+  return [table.bounds[goal], table.scale[goal]]
+}

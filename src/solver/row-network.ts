@@ -1,0 +1,126 @@
+import type { Seconds } from '#common/time'
+import type { LineUpProblem } from '#lineup/problem'
+import { inGoal, keyOfState, offField, onField, type RowState, rowSteps } from '#solver/row-state'
+
+/** What a player does in some windows one after another. Nodes are numbered through the whole network. */
+export type RowArc = {
+  readonly from: number
+  readonly to: number
+  readonly first: number
+  /** By window, from the first on: off, on the field or in goal. */
+  readonly places: readonly number[]
+  readonly changes: number
+  readonly comings: number
+  readonly seconds: Seconds
+  readonly goal: Seconds
+}
+
+/** Ways through a match, from node 0 to the ends. An end tells the time on and in goal only where the network tells time. */
+export type RowNetwork = {
+  readonly nodeCount: number
+  readonly arcs: readonly RowArc[]
+  readonly ends: readonly { readonly node: number; readonly seconds: Seconds; readonly goal: Seconds }[]
+}
+
+export type RowWish = {
+  readonly tellsTime: boolean
+  readonly mayPlay: (seconds: Seconds) => boolean
+  readonly mayKeep: (seconds: Seconds) => boolean
+  readonly mayStart: (isOn: boolean) => boolean
+}
+
+/** Patterns of so many windows at most are listed whole, with time told and without. */
+const mostPatterns = { told: 30, untold: 250 }
+
+/** Every way through the match that a player's own rules allow: a path is a pattern of places, a pattern is a path. */
+export function rowNetwork(problem: LineUpProblem, player: number, wish: RowWish): RowNetwork {
+  const steps = rowSteps(problem, player)
+  const own = problem.players[player]
+  let layer = new Map<string, { node: number; state: RowState }>([['', { node: 0, state: steps.first }]])
+  let nodeCount = 1
+  const arcs: RowArc[] = []
+  for (const { first, last, endsPeriod } of chunksOf(problem, own?.keeps ?? false, wish.tellsTime)) {
+    const next = new Map<string, { node: number; state: RowState }>()
+    const go = (from: number, before: RowState, at: Walk) => {
+      const window = first + at.places.length
+      if (window > last) {
+        const key = keyOfState(before, { endsPeriod, tellsTime: wish.tellsTime })
+        let to = next.get(key)
+        if (!to) {
+          to = { node: nodeCount, state: wish.tellsTime ? before : { ...before, seconds: 0, goal: 0 } }
+          nodeCount += 1
+          next.set(key, to)
+        }
+        arcs.push({
+          from,
+          to: to.node,
+          first,
+          ...at,
+          seconds: before.seconds - at.seconds,
+          goal: before.goal - at.goal,
+        })
+        return
+      }
+      for (const place of [offField, onField, inGoal]) {
+        if (window === 0 && !wish.mayStart(place !== offField)) continue
+        const step = steps.step(before, window, place)
+        if (!step) continue
+        go(from, step.state, {
+          ...at,
+          places: [...at.places, place],
+          changes: at.changes + step.changes,
+          comings: at.comings + step.comings,
+        })
+      }
+    }
+    for (const { node, state } of layer.values())
+      go(node, state, { places: [], changes: 0, comings: 0, seconds: state.seconds, goal: state.goal })
+    layer = next
+  }
+  const ends = [...layer.values()].filter(
+    ({ state }) => !wish.tellsTime || (wish.mayPlay(state.seconds) && wish.mayKeep(state.goal)),
+  )
+  return pruned({
+    nodeCount,
+    arcs,
+    ends: ends.map(({ node, state }) => ({ node, seconds: state.seconds, goal: state.goal })),
+  })
+}
+
+type Walk = Pick<RowArc, 'places' | 'changes' | 'comings' | 'seconds' | 'goal'>
+
+/** Leaves out what leads to no end. */
+function pruned({ nodeCount, arcs, ends }: RowNetwork): RowNetwork {
+  const leads = new Uint8Array(nodeCount)
+  for (const { node } of ends) leads[node] = 1
+  for (let index = arcs.length - 1; index >= 0; index -= 1) {
+    const arc = arcs[index] as RowArc
+    if (leads[arc.to]) leads[arc.from] = 1
+  }
+  return { nodeCount, ends, arcs: arcs.filter(({ to }) => leads[to]) }
+}
+
+type Chunk = { readonly first: number; readonly last: number; readonly endsPeriod: boolean }
+
+/** Periods, or parts of them where a period has too many patterns to be listed. */
+function chunksOf(problem: LineUpProblem, keeps: boolean, tellsTime: boolean): readonly Chunk[] {
+  const ways = keeps && !problem.rules.keeperForPeriod ? 3 : 2
+  const most = Math.max(
+    1,
+    Math.floor(Math.log(tellsTime ? mostPatterns.told : mostPatterns.untold) / Math.log(ways)),
+  )
+  const chunks: Chunk[] = []
+  const { windows } = problem
+  for (let first = 0; first < windows.length; ) {
+    let end = first
+    while (end < windows.length && windows[end]?.period === windows[first]?.period) end += 1
+    const size = Math.ceil((end - first) / Math.ceil((end - first) / most))
+    for (; first < end; first += size) {
+      const last = Math.min(first + size, end) - 1
+      chunks.push({ first, last, endsPeriod: last === end - 1 })
+      if (last === end - 1) break
+    }
+    first = end
+  }
+  return chunks
+}
