@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
 import { daysLater } from '#common/days-later'
 import { listAdjustments, recordAdjustment } from '#data/adjustments'
+import { setCountsGoals } from '#data/clubs'
 import { getDesign, recordDesigns } from '#data/designs'
 import { recordGuests } from '#data/guests'
 import { listHelperPasses } from '#data/helper-passes'
@@ -38,7 +39,7 @@ import {
 } from '#server/player-actions'
 import { changePolicy } from '#server/policy-actions'
 import { answerTermReview, handOver, openReview } from '#server/review-actions'
-import { cancelWritten, enterSession, writeMatch, writePractice } from '#server/session-actions'
+import { cancelWritten, enterSession, writeGoals, writeMatch, writePractice } from '#server/session-actions'
 import { signInToDemo } from '#server/sign-in-actions'
 import { addTheme, changeProgramme, changeTheme, moveTheme } from '#server/theme-actions'
 import { joinGuestToPlayer, writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
@@ -86,6 +87,7 @@ const policy = {
 /** Every door of the pages, with a form that it takes. */
 const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | object])[] = [
   ['enterSession', enterSession, 'coach', () => ({ ...ofSquad(), kind: 'match', day: '2026-09-15' })],
+  ['writeGoals', writeGoals, 'coach', goals],
   ['cancelWritten', cancelWritten, 'coach', () => ({ ...ofSquad(), sessionId: at.sessionId })],
   ['writePractice', writePractice, 'coach', practice],
   ['writeMatch', writeMatch, 'coach', match],
@@ -288,6 +290,12 @@ async function helperPassOfToday() {
 async function codeOfToday() {
   const { passId } = await helperPassOfToday()
   return { code: codeOfPass({ clubId: at.club.club.id, passId: passId ?? '' }) }
+}
+
+async function goals() {
+  await at.club.run((tx) => setCountsGoals(tx, true))
+  const sessionId = await entered(at.club, { title: newId(), kind: 'match' })
+  return { ...ofSquad(), sessionId, ours: '3', theirs: '1' }
 }
 
 /** There is no such flag, and no review has been opened. */

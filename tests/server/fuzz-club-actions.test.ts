@@ -7,7 +7,7 @@ import { recordPeople } from '#data/people'
 import { closeTriesPool } from '#data/tries-pool'
 import { askAboutChild } from '#server/ask-actions'
 import { eraseChild, recordConsent, withdrawConsent } from '#server/child-actions'
-import { changeClub, saveSeason, saveSquad } from '#server/club-actions'
+import { changeClub, countGoals, saveSeason, saveSquad } from '#server/club-actions'
 import { answerRequest, changeClubRights, extendRequest, writeDownRequest } from '#server/request-actions'
 import {
   askForNewPassword,
@@ -52,6 +52,7 @@ type Asker = 'administrator' | 'guardian' | 'nobody'
 /** Doors of the club's own pages and of families, with a form that each takes, or refuses with reason. */
 const doors: readonly (readonly [string, Door, Asker, () => object])[] = [
   ['changeClub', changeClub, 'administrator', () => ({ name: 'Marl Lane', timeZone: 'Europe/London' })],
+  ['countGoals', countGoals, 'administrator', () => ({ countsGoals: 'yes' })],
   [
     'saveSeason',
     saveSeason,
