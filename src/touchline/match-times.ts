@@ -63,7 +63,7 @@ export function matchTimes(
     periods.push({
       ...of,
       stops: of.stops.map((stop) => ({ from: stop.from, to: stop.to ?? at })),
-      endedAt: isForgotten ? momentOfMs(of, planned * 1000) : at,
+      endedAt: isForgotten ? momentOfSecond(of, planned) : at,
       isEndAssumed: !isWhistle || isForgotten,
       start,
       length,
@@ -144,8 +144,11 @@ function playedMs({ startedAt, stops }: Running, at: EpochMs): number {
 }
 
 /** The moment at which so much of a period had been played. */
-function momentOfMs({ startedAt, stops }: Running, ms: number): EpochMs {
-  return stops.reduce((at, { from, to }) => (to !== null && from < at ? at + to - from : at), startedAt + ms)
+export function momentOfSecond({ startedAt, stops }: Running, second: Seconds): EpochMs {
+  return stops.reduce(
+    (at, { from, to }) => (to !== null && from < at ? at + to - from : at),
+    startedAt + second * 1000,
+  )
 }
 
 /** The second of a period at a moment: whole seconds, never beyond its end. */

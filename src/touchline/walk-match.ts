@@ -66,6 +66,9 @@ const needsPlay: ReadonlySet<MatchDeed['kind']> = new Set([
   'sentOff',
 ])
 
+/** What happens at a second of a period without a tap. */
+type Untapped = { readonly id: PlayerId; readonly second: Seconds; readonly leaves: boolean }
+
 class Walk {
   private readonly book: SpellBook = spellBook()
   private readonly made: MadeChange[] = []
@@ -173,9 +176,8 @@ class Walk {
           one.second <= until &&
           !this.handled.has(one),
       )
-      const person = this.nextToCome(own, until)
-      if (person && person.second <= (set?.second ?? until))
-        this.given.register.comes(person.id, this.momentOf(own, person.second))
+      const person = this.nextUntapped(own, until)
+      if (person && person.second <= (set?.second ?? until)) this.comesOrGoes(own, person)
       else if (set) this.change(own, set)
       else break
     }
@@ -191,18 +193,29 @@ class Walk {
     this.made.push({ ...change, set, second, isTapped: false })
   }
 
-  /** Whoever is back from being sent off, or is planned to come, by a second of the period. */
-  private nextToCome(own: PlayedPeriod, until: Seconds) {
+  /** Whoever is back from being sent off, or comes or leaves as planned, by a second of the period. */
+  private nextUntapped(own: PlayedPeriod, until: Seconds): Untapped | undefined {
     const planned = periodFrame(this.given.format, own.period).start
     return this.given.register
       .players()
-      .flatMap(({ id, sentOff, expectedFrom }) => {
+      .flatMap(({ id, sentOff, expectedFrom, expectedUntil }): Untapped[] => {
         const back = sentOff?.until ?? null
-        if (back !== null) return [{ id, second: Math.max(0, back - own.start) }]
-        return expectedFrom === null ? [] : [{ id, second: Math.max(0, expectedFrom - planned) }]
+        if (back !== null) return [{ id, second: back - own.start, leaves: false }]
+        if (expectedFrom !== null) return [{ id, second: expectedFrom - planned, leaves: false }]
+        return expectedUntil === null ? [] : [{ id, second: expectedUntil - planned, leaves: true }]
       })
+      .map((one) => ({ ...one, second: Math.max(0, one.second) }))
       .filter(({ second }) => second <= until)
       .sort((one, other) => one.second - other.second)[0]
+  }
+
+  private comesOrGoes(own: PlayedPeriod, { id, second, leaves }: Untapped): void {
+    const { register } = this.given
+    const at = this.momentOf(own, second)
+    if (leaves) {
+      this.book.takeOff(id, second)
+      register.leaves(id, at)
+    } else register.comes(id, at)
   }
 
   private put(own: PlayedPeriod, on: readonly PlacedPlayer[], second: Seconds): void {

@@ -27,6 +27,8 @@ export type WalkedPlayer = {
   readonly sentOff: { readonly until: Seconds | null } | null
   /** Not seen yet, and by the plan there from this second of it on; null: not expected. */
   readonly expectedFrom: Seconds | null
+  /** By the plan it leaves at this second of it; null: it stays, or it has left. */
+  readonly expectedUntil: Seconds | null
 }
 
 export type Moment = { readonly book: Seconds; readonly playing: Seconds }
@@ -41,6 +43,7 @@ export type WalkedRegister = {
   /** Put on: so it is here. False: it cannot be, out for today or sent off. */
   readonly placed: (id: PlayerId, at: Moment) => boolean
   readonly comes: (id: PlayerId, at: Moment) => void
+  readonly leaves: (id: PlayerId, at: Moment) => void
   readonly sendOff: (id: PlayerId, until: Seconds | null, at: Moment) => void
 }
 
@@ -63,31 +66,24 @@ export function walkedRegister(given: {
   const { roster, plan, standing, beganAt, marks = noMarks } = given
   const taps = eventsOf<'register', MatchDeed>(standing as never, 'register')
   const isTaken = taps.some(({ deed, at }) => deed.state === 'here' && at <= beganAt)
-  const fromOf = new Map((plan?.players ?? []).map(({ playerId, from }) => [playerId, from]))
+  const plannedOf = new Map((plan?.players ?? []).map((player) => [player.playerId, player]))
   const players = new Map<PlayerId, WalkedPlayer>(
     roster.map(({ id, name }) => {
       const first = taps.find(({ deed }) => deed.playerId === id)
       const comesLater = first?.deed.state === 'here'
-      const from = isTaken || comesLater ? undefined : fromOf.get(id)
-      const unseen: WalkedPlayer = {
-        id,
-        name,
-        isGuest: false,
-        state: 'missing',
-        isOut: false,
-        isAssumed: false,
-        segments: [],
-        since: 0,
-        sentOff: null,
+      const from = isTaken || comesLater ? undefined : plannedOf.get(id)?.from
+      const player: WalkedPlayer = {
+        ...unseen(id, name),
         expectedFrom: from === undefined || from === 0 ? null : from,
+        expectedUntil: plannedOf.get(id)?.to ?? null,
       }
       const mark = marks.get(id)
       if (mark)
         return [
           id,
-          { ...set(unseen, mark.state, { book: mark.from, playing: 0 }), isOut: mark.state === 'out' },
+          { ...set(player, mark.state, { book: mark.from, playing: 0 }), isOut: mark.state === 'out' },
         ]
-      return [id, from === 0 ? { ...set(unseen, 'here', { book: 0, playing: 0 }), isAssumed: true } : unseen]
+      return [id, from === 0 ? { ...set(player, 'here', { book: 0, playing: 0 }), isAssumed: true } : player]
     }),
   )
   const change = (id: PlayerId, next: (player: WalkedPlayer) => WalkedPlayer) => {
@@ -102,15 +98,8 @@ export function walkedRegister(given: {
     tap: ({ deed }, at) => {
       if (deed.kind === 'guest') {
         if (players.has(deed.playerId)) return 'knownPlayer'
-        const guest = { id: deed.playerId, name: deed.name, isGuest: true, isOut: false, isAssumed: false }
-        players.set(
-          deed.playerId,
-          set(
-            { ...guest, state: 'missing', segments: [], since: 0, sentOff: null, expectedFrom: null },
-            'here',
-            at,
-          ),
-        )
+        const guest = { ...unseen(deed.playerId, deed.name), isGuest: true }
+        players.set(deed.playerId, set(guest, 'here', at))
         return null
       }
       const player = players.get(deed.playerId)
@@ -134,13 +123,22 @@ export function walkedRegister(given: {
       return true
     },
     comes: (id, at) =>
-      change(id, (own) => ({
-        ...set(own, 'here', at),
-        sentOff: null,
-        isAssumed: own.isAssumed || own.expectedFrom !== null,
-        expectedFrom: null,
-      })),
+      change(id, (own) => {
+        // Sent off, and hurt or gone meanwhile: it does not come back for that.
+        if (own.sentOff && own.state !== 'notPlaying') return { ...own, sentOff: null }
+        const isAssumed = own.isAssumed || own.expectedFrom !== null
+        return { ...set(own, 'here', at), sentOff: null, isAssumed, expectedFrom: null }
+      }),
+    leaves: (id, at) =>
+      change(id, (own) => ({ ...(own.state === 'here' ? set(own, 'gone', at) : own), expectedUntil: null })),
     sendOff: (id, until, at) => change(id, (own) => ({ ...set(own, 'notPlaying', at), sentOff: { until } })),
+  }
+}
+
+function unseen(id: PlayerId, name: string): WalkedPlayer {
+  return {
+    ...{ id, name, isGuest: false, state: 'missing', isOut: false, isAssumed: false },
+    ...{ segments: [], since: 0, sentOff: null, expectedFrom: null, expectedUntil: null },
   }
 }
 

@@ -72,11 +72,17 @@ describe('foldMatch', () => {
     expect(dropped.on).toEqual(expect.arrayContaining(first.kind === 'kickOff' ? [...first.on] : []))
   })
   test('off hurt: the place is empty until somebody fills it', () => {
-    const hurt = before.nextKickOff?.on.find(({ line }) => line === 'middle')?.playerId ?? ''
+    const hurt = stateAt(pack, taps([0, first]), 432).on.find(({ line }) => line !== 'keeper')?.playerId ?? ''
     const events = taps([0, first], [432, { kind: 'register', playerId: hurt, state: 'notPlaying' }])
     const state = stateAt(pack, events, 440)
-    expect(state.players.find(({ id }) => id === hurt)?.seconds).toBe(432 - 0)
-    expect(state.players.find(({ id }) => id === hurt)?.line).toBeNull()
+    const { on, emptyPlaces, players } = state
+    expect(on.map(({ playerId }) => playerId)).not.toContain(hurt)
+    expect(emptyPlaces).toBe(1)
+    expect(players.find(({ id }) => id === hurt)).toMatchObject({
+      line: null,
+      placedSince: 432,
+      state: 'notPlaying',
+    })
   })
   test('a change whose player is not there is not made by itself, and is said', () => {
     const call = stateAt(pack, taps([0, first]), 10).call

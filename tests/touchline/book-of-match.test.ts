@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest'
+import { checkMatch } from '#match/checks/check-match'
+import type { Match } from '#match/match'
+import { withAsPlanned } from '#touchline/as-planned-taps'
+import { bookOfMatch, type MatchBook } from '#touchline/book-of-match'
+import { foldMatch } from '#touchline/fold-match'
+import type { MatchDeed } from '#touchline/match-deed'
+import {
+  kickOff,
+  kickOffMs,
+  matchId,
+  packOf,
+  planFor,
+  requestOf,
+  stateAt,
+  taps,
+} from '../support/tapped-match'
+
+const plan = planFor(requestOf(10))
+const pack = packOf(plan)
+const first = kickOff(foldMatch(pack, []))
+const whistle = (period: number): MatchDeed => ({ kind: 'periodEnd', period })
+
+function checked(book: MatchBook): MatchBook {
+  const register: Match['register'] = book.register.filter(({ state }) => state === 'here')
+  expect(checkMatch({ periods: book.periods, register, spells: book.spells })).toEqual([])
+  return book
+}
+
+function secondsOnPitch({ spells }: MatchBook): number {
+  return spells.reduce((sum, { start, end }) => sum + end - start, 0)
+}
+
+describe('bookOfMatch', () => {
+  test('nothing was tapped, and it was all as planned', () => {
+    const book = checked(bookOfMatch(pack, withAsPlanned(pack, [], kickOffMs)))
+    expect(book.written).toBe('asPlanned')
+    expect(book.periods).toEqual([
+      { start: 0, end: 1500 },
+      { start: 2100, end: 3600 },
+    ])
+    const planned = plan.spells.map(({ start, end, ...spell }) => {
+      const later = start >= 1500 ? 600 : 0
+      return { ...spell, start: start + later, end: end + later }
+    })
+    expect(new Set(book.spells.map((spell) => JSON.stringify(spell)))).toEqual(
+      new Set(
+        planned.map(({ playerId, line, start, end }) => JSON.stringify({ playerId, line, start, end })),
+      ),
+    )
+    expect(book.register).toHaveLength(10)
+  })
+  test('the second half was not tapped: the rest as planned', () => {
+    const begun = taps([0, first], [1510, whistle(0)])
+    const book = checked(bookOfMatch(pack, withAsPlanned(pack, begun, kickOffMs)))
+    expect(book.periods).toEqual([
+      { start: 0, end: 1510 },
+      { start: 2110, end: 3610 },
+    ])
+    expect(secondsOnPitch(book)).toBe(7 * 3010)
+  })
+  test('a clock that stood is left out, and time beyond the whistle counts', () => {
+    const events = taps(
+      [0, first],
+      [600, { kind: 'clockStops' }],
+      [780, { kind: 'clockGoesOn' }],
+      [1810, whistle(0)],
+    )
+    const book = checked(bookOfMatch(pack, events))
+    // 1810 s on the wall, 180 of them stood still.
+    expect(book.periods).toEqual([{ start: 0, end: 1630 }])
+    expect(secondsOnPitch(book)).toBe(7 * 1630)
+    // A clock that stands moves the plan's changes.
+    const due = Math.min(...plan.spells.map(({ end }) => end).filter((end) => end > 600 && end < 1500))
+    expect(book.spells.some(({ start }) => start === due)).toBe(true)
+  })
+  test('a forgotten whistle: as long as planned, and it is said', () => {
+    const begun = taps([0, first])
+    const next = kickOff(stateAt(pack, taps([0, first], [1500, whistle(0)]), 1600))
+    expect(bookOfMatch(pack, begun)).toMatchObject({ periods: [{ start: 0, end: 1500 }], endsAssumed: [0] })
+    const twoHalves = taps([0, first], [2200, next], [3700, whistle(1)])
+    expect(checked(bookOfMatch(pack, twoHalves))).toMatchObject({
+      periods: [
+        { start: 0, end: 1500 },
+        { start: 2200, end: 3700 },
+      ],
+      endsAssumed: [0],
+    })
+  })
+  test('a new face and a late one: there from when they came', () => {
+    const guest = '00000000-0000-4000-8000-00000000aaaa'
+    const gone: MatchDeed = { kind: 'register', playerId: matchId(9), state: 'gone' }
+    const events = taps(
+      [-60, gone],
+      [0, kickOff(foldMatch(pack, taps([-60, gone])))],
+      [700, { kind: 'guest', playerId: guest, name: 'Somebody New' }],
+      [900, { kind: 'register', playerId: matchId(9), state: 'here' }],
+      [1500, whistle(0)],
+    )
+    const book = checked(bookOfMatch(pack, events))
+    const from = (id: string) => book.register.find(({ playerId }) => playerId === id)?.from
+    expect([from(guest), from(matchId(9))]).toEqual([700, 900])
+    expect(book.guests).toEqual([{ playerId: guest, name: 'Somebody New' }])
+    expect(book.written).toBe('tapped')
+  })
+})
