@@ -1,5 +1,6 @@
 'use client'
 
+import { OneMatch } from '#app/pitch/one-match'
 import { OnePractice } from '#app/pitch/one-practice'
 import { useSessionOnPhone } from '#app/pitch/use-session-on-phone'
 import { NoPractice } from '#ui/pitch/no-practice'
@@ -11,6 +12,6 @@ export function OneSession({ sessionId }: { readonly sessionId: string }) {
   if (practice === null) return null
   if (practice === 'missing') return <NoPractice signal={phone.signal} />
   const { pack } = practice
-  if ('kind' in pack) return null
+  if ('kind' in pack) return <OneMatch pack={pack} phone={phone} />
   return <OnePractice pack={pack} phone={phone} />
 }

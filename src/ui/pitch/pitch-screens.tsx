@@ -11,13 +11,14 @@ import { MoreScreen } from '#ui/pitch/more-screen'
 import { NowScreen } from '#ui/pitch/now-screen'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchFooter, PitchMain } from '#ui/pitch/pitch-footer'
+import { PitchHeader } from '#ui/pitch/pitch-header'
 import type { PitchSettings } from '#ui/pitch/pitch-settings'
 import { type PitchTab, PitchTabs } from '#ui/pitch/pitch-tabs'
 import { type Refusal, RefusalNotice } from '#ui/pitch/refusal-notice'
 import { RegisterScreen } from '#ui/pitch/register-screen'
 import { listedPlayers } from '#ui/pitch/register-words'
 import { RunningClock } from '#ui/pitch/running-clock'
-import { type OfflinePages, offlineSentence, type Saved, savedLine } from '#ui/pitch/saved-line'
+import type { OfflinePages, Saved } from '#ui/pitch/saved-line'
 import { TotalsScreen } from '#ui/pitch/totals-screen'
 import { UndoButton } from '#ui/pitch/undo-button'
 import { useWakeLock } from '#ui/pitch/use-wake-lock'
@@ -89,7 +90,12 @@ export function PitchScreens(props: PitchScreensProps) {
   }
   return (
     <div className="flex min-h-dvh flex-col flat:grid flat:grid-cols-[1fr_17rem] flat:grid-rows-[auto_1fr]">
-      <PitchHeader {...props} />
+      <PitchHeader
+        title={`${pack.session.title || pack.session.squadName}, ${formatDay(pack.session.day, 'short')}`}
+        saved={props.saved}
+        pages={props.pages}
+        clock={isBegun ? <RunningClock state={state} now={now} label="Time of the practice" /> : null}
+      />
       {tab === 'now' ? (
         <NowScreen
           {...shared}
@@ -141,27 +147,5 @@ export function PitchScreens(props: PitchScreensProps) {
         </>
       )}
     </div>
-  )
-}
-
-function PitchHeader({ pack, state, saved, pages, now }: PitchScreensProps) {
-  const sentence = offlineSentence(pages)
-  return (
-    <header className="sticky top-0 z-10 border-b-2 border-ink bg-leaf px-3 pt-[max(0.25rem,env(safe-area-inset-top))] pb-1 flat:col-start-1">
-      <div className="flex items-baseline justify-between gap-3">
-        <h1 className="min-w-0 truncate text-lg font-bold">
-          {pack.session.title || pack.session.squadName}, {formatDay(pack.session.day, 'short')}
-        </h1>
-        {state.status === 'notBegun' ? null : (
-          <span className="text-2xl">
-            <RunningClock state={state} now={now} label="Time of the practice" />
-          </span>
-        )}
-      </div>
-      <p role="status" className="text-base leading-tight tabular-nums">
-        {savedLine(saved)}
-      </p>
-      {sentence ? <p className="text-base leading-tight font-semibold">{sentence}</p> : null}
-    </header>
   )
 }

@@ -1,0 +1,189 @@
+'use client'
+
+import { type ReactNode, useState } from 'react'
+import type { PlayerId } from '#squad/player'
+import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
+import type { MatchEvent, MatchPack } from '#touchline/match-pack'
+import type { MatchState } from '#touchline/match-state'
+import { formatDay } from '#ui/format-day'
+import { NotTaken } from '#ui/pitch/not-taken'
+import { PitchFooter, PitchMain } from '#ui/pitch/pitch-footer'
+import { PitchHeader } from '#ui/pitch/pitch-header'
+import { RegisterScreen } from '#ui/pitch/register-screen'
+import type { OfflinePages, Saved } from '#ui/pitch/saved-line'
+import { useWakeLock } from '#ui/pitch/use-wake-lock'
+import { listedInMatch } from '#ui/touchline/listed-in-match'
+import { MatchActions } from '#ui/touchline/match-actions'
+import { matchAsideSentences } from '#ui/touchline/match-aside-words'
+import { matchDeedWords } from '#ui/touchline/match-deed-words'
+import { MatchMore } from '#ui/touchline/match-more'
+import { MatchNow } from '#ui/touchline/match-now'
+import { type MatchTab, MatchTabs } from '#ui/touchline/match-tabs'
+import { MatchUndoButton } from '#ui/touchline/match-undo-button'
+import { type MinutesRow, MinutesScreen } from '#ui/touchline/minutes-screen'
+import { periodName } from '#ui/touchline/period-name'
+
+export type MatchScreensProps = {
+  readonly pack: Omit<MatchPack, 'events' | 'cursor'>
+  readonly state: MatchState
+  readonly events: readonly MatchEvent[]
+  readonly saved: Saved
+  readonly pages: OfflinePages
+  /** What the book did not take of what was tapped here. */
+  readonly refusals: readonly { readonly id: string; readonly deed: MatchDeed; readonly why: string | null }[]
+  /** The time, set right by the server's clock, in milliseconds. */
+  readonly now: () => number
+  readonly onDeeds: (deeds: readonly MatchDeed[]) => void
+  readonly onGuest: (name: string) => void
+  /** What has to be seen before all else: a plan made anew, a promise in danger. */
+  readonly notices: ReactNode
+  readonly minutes: readonly MinutesRow[]
+}
+
+/** One match at the touchline: who is here, who is on and who comes on next, what everyone has had. */
+export function MatchScreens(props: MatchScreensProps) {
+  const { pack, state, events, onDeeds } = props
+  const [chosen, setChosen] = useState<MatchTab | null>(null)
+  const [starters, setStarters] = useState<Starters | null>(null)
+  const isBegun = state.status !== 'notBegun'
+  const tab = chosen ?? (isBegun ? 'now' : 'here')
+  useWakeLock(state.status === 'running' || state.status === 'atBreak')
+  const players = listedInMatch(state, pack)
+  const names = new Map(players.map(({ id, name }) => [id, name]))
+  const nameOf = (id: PlayerId) => names.get(id) ?? 'Somebody'
+  const next = state.nextKickOff
+  const isTaken = state.players.some(({ state: how, isAssumed }) => how === 'here' && !isAssumed)
+  const untapped = players.filter(({ state: how, isExpected }) => how === 'missing' && isExpected)
+  const on = next ? startersOf(starters, { period: next.period, on: next.on, state }) : state.on
+  const game = { periods: state.format.periodSeconds.length, isShortGames: state.format.isShortGames }
+  const undo = <MatchUndoButton state={state} events={events} nameOf={nameOf} onDeeds={onDeeds} />
+  const told = props.refusals.map(({ id, deed, why }) => ({
+    id,
+    sentence: `${matchDeedWords(deed, nameOf)}: ${why ?? 'The book did not take it.'}`,
+  }))
+  const onRegister = (playerId: PlayerId, is: 'here' | 'notPlaying' | 'out' | 'gone') =>
+    onDeeds([{ kind: 'register', playerId, state: is }])
+  const kickOff = () => {
+    if (!next) return
+    // Where no name was tapped, all who are expected are taken to be here.
+    const all = isBegun || isTaken ? [] : untapped
+    onDeeds([
+      ...all.map(({ id }) => ({ kind: 'register', playerId: id, state: 'here' }) as const),
+      { kind: 'kickOff', period: next.period, on },
+    ])
+    setStarters(null)
+    setChosen('now')
+  }
+  const setNotOut = (playerId: PlayerId) => {
+    const outs = state.undoable.filter(
+      ({ event: { deed }, needsSecondAnswer }) =>
+        needsSecondAnswer && deed.kind === 'register' && deed.playerId === playerId,
+    )
+    const undos = outs.flatMap(({ event, also }) =>
+      [event.id, ...also].map((undoes) => ({ kind: 'undo', undoes, secondAnswer: true }) as const),
+    )
+    // The book alone has it so: there is no tap to be taken back.
+    const here = { kind: 'register', playerId, state: 'here', secondAnswer: true } as const
+    onDeeds(undos.length > 0 ? undos : [here])
+  }
+  const period = state.period?.period ?? next?.period ?? 0
+  const actions = (
+    <MatchActions
+      status={state.status}
+      periodName={periodName(period, game)}
+      isLast={period >= game.periods}
+      clockStands={state.isClockStopped}
+      count={on.length}
+      onKickOff={kickOff}
+      onPeriodEnd={() => onDeeds([{ kind: 'periodEnd', period }])}
+      onClock={() => onDeeds([{ kind: state.isClockStopped ? 'clockGoesOn' : 'clockStops' }])}
+      onFullTime={() => onDeeds([{ kind: 'fullTime' }])}
+    />
+  )
+  const notices = (
+    <>
+      <NotTaken refusals={told} />
+      {props.notices}
+    </>
+  )
+  const { id: sessionId, squadId } = pack.session
+  return (
+    <div className="flex min-h-dvh flex-col flat:grid flat:grid-cols-[1fr_17rem] flat:grid-rows-[auto_1fr]">
+      <PitchHeader
+        title={`${pack.session.title || pack.session.squadName}, ${formatDay(pack.session.day, 'short')}`}
+        saved={props.saved}
+        pages={props.pages}
+        clock={null}
+      />
+      <PitchMain about={`${tab} ${tab === 'now' ? state.status : ''}`}>
+        {tab === 'now' ? (
+          <MatchNow
+            pack={pack}
+            state={state}
+            on={on}
+            players={players}
+            nameOf={nameOf}
+            now={props.now}
+            isAllSent={props.saved.waiting === 0}
+            onDeeds={onDeeds}
+            onPlaces={(places) =>
+              next
+                ? setStarters({ period: next.period, on: places })
+                : onDeeds([{ kind: 'places', on: places }])
+            }
+            onRegister={onRegister}
+            onNotOut={setNotOut}
+            notices={notices}
+          />
+        ) : null}
+        {tab === 'here' ? (
+          <>
+            {notices}
+            <RegisterScreen
+              players={players}
+              isBegun={isBegun}
+              onRegister={onRegister}
+              onNotOut={setNotOut}
+              onGuest={props.onGuest}
+              onEveryone={(ids) =>
+                onDeeds(ids.map((playerId) => ({ kind: 'register', playerId, state: 'here' }) as const))
+              }
+            />
+          </>
+        ) : null}
+        {tab === 'minutes' ? <MinutesScreen rows={props.minutes} /> : null}
+        {tab === 'more' ? (
+          <MatchMore
+            sessionId={sessionId}
+            squadId={squadId}
+            isHelper={pack.viewer.kind === 'helper'}
+            sentence={state.sentence ?? state.plan?.proof.sentence ?? ''}
+            toKnow={[
+              ...new Set(told.map(({ sentence }) => `Not taken: ${sentence}`)),
+              ...matchAsideSentences(state.setAside.map(({ why }) => why)),
+            ]}
+          />
+        ) : null}
+      </PitchMain>
+      <PitchFooter undo={undo} tabs={<MatchTabs tab={tab} onTab={setChosen} />}>
+        {tab === 'now' || tab === 'here' ? actions : null}
+      </PitchFooter>
+    </div>
+  )
+}
+
+/** Who begins a period, otherwise than planned, until it is kicked off. */
+type Starters = { readonly period: number; readonly on: readonly PlacedPlayer[] }
+
+/** As they were chosen on this phone, as long as all of them are there. */
+function startersOf(
+  chosen: Starters | null,
+  { period, on, state }: Starters & { readonly state: MatchState },
+): readonly PlacedPlayer[] {
+  if (!chosen || chosen.period !== period || chosen.on.length !== on.length) return on
+  const isAble = (id: PlayerId) =>
+    state.players.some(
+      (player) => player.id === id && player.state === 'here' && !player.isOut && player.sentOff === null,
+    )
+  return chosen.on.every(({ playerId }) => isAble(playerId)) ? chosen.on : on
+}
