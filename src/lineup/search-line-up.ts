@@ -21,6 +21,10 @@ const hottest = 3e4
 /** Where rules must be broken on the way to keep them all. */
 const hottestOfAll = 3e6
 const coldest = 3e-3
+/** Beyond so many temperatures a step is as good as never taken: it is not looked at. */
+const hopeless = 12
+/** What the goals below minutes may make up for, as they are weighed. */
+const mostBelowMinutes = 300
 
 /** Simulated annealing by swaps, a fixed number of steps; leaves the board at the best that was met. */
 export function annealLineUp(
@@ -38,6 +42,7 @@ export function annealLineUp(
     temperature *= cooling
     const swap = drawSwap(board, run.chance)
     if (!swaps.mayTry(swap)) continue
+    if (swaps.isClean() && swaps.lessEven(swap) > hopeless * temperature + mostBelowMinutes) continue
     const more = weighed(swaps.tryOut(swap))
     if (more > 0 && run.chance() >= Math.exp(-more / temperature)) {
       swaps.undo(swap)
@@ -64,7 +69,7 @@ export function settleLineUp(swaps: SwapBoard, mostTries: number) {
     for (const time of times) {
       for (let one = 0; one < playerCount; one += 1) {
         for (let other = one + 1; other < playerCount; other += 1) {
-          const swap: Swap = { one, other, third: null, ...time }
+          const swap: Swap = { one, other, third: null, onlyLines: false, ...time }
           if (!swaps.mayTry(swap)) continue
           tries += 1
           if (tries > mostTries) return

@@ -1,12 +1,16 @@
 import { type LineUpBoard, offPlace } from '#lineup/line-up-board'
 import { rowFields, rowLength, rowReader } from '#lineup/row-values'
 import type { Swap } from '#lineup/swap'
-import { maySwap, swapPlaces } from '#lineup/swap-places'
+import { maySwap, secondsGained, swapPlaces } from '#lineup/swap-places'
 
 /** A board with what every row comes to, on which swaps are tried. */
 export type SwapBoard = {
   readonly board: LineUpBoard
   readonly mayTry: (swap: Swap) => boolean
+  /** No rule is broken and no promise missed: nothing above minutes could get better. */
+  readonly isClean: () => boolean
+  /** How much less even minutes would be, without trying; for three players, nothing is said: 0. */
+  readonly lessEven: (swap: Swap) => number
   /** What a swap would change, by field of a row; the board stays swapped until `undo`, and `keep` makes it last. */
   readonly tryOut: (swap: Swap) => Float64Array
   readonly keep: (swap: Swap) => void
@@ -30,6 +34,7 @@ export function swapBoard(board: LineUpBoard): SwapBoard {
     read(player, row)
     addTo(sum, row)
   }
+  const left = Float64Array.from({ length: board.playerCount }, (_, player) => dueLeft(board, player))
   let across = acrossRows(board, sum)
   let acrossAfter = across
 
@@ -44,6 +49,15 @@ export function swapBoard(board: LineUpBoard): SwapBoard {
   return {
     board,
     mayTry: (swap) => maySwap(board, swap),
+    isClean: () =>
+      (sum[rowFields.broken] as number) + across.broken < 1e-6 && (sum[rowFields.promise] as number) < 1e-6,
+    lessEven: (swap) => {
+      const gained = secondsGained(board, swap)
+      if (!gained) return 0
+      // (a − g)² − a² + (b + g)² − b², with what each is still due.
+      const [due, otherDue] = [left[swap.one] as number, left[swap.other] as number]
+      return 2 * gained * (gained - due + otherDue)
+    },
     tryOut: (swap) => {
       swapPlaces(board, swap, 'make')
       change.fill(0)
@@ -60,6 +74,9 @@ export function swapBoard(board: LineUpBoard): SwapBoard {
       change[rowFields.tidy] = (change[rowFields.tidy] as number) + across.tidy - acrossAfter.tidy
       addTo(sum, change)
       across = acrossAfter
+      left[one] = dueLeft(board, one)
+      left[other] = dueLeft(board, other)
+      if (third !== null) left[third] = dueLeft(board, third)
       rows.set(into[0] as Float64Array, one * rowLength)
       rows.set(into[1] as Float64Array, other * rowLength)
       if (third !== null) rows.set(into[2] as Float64Array, third * rowLength)
@@ -72,6 +89,14 @@ export function swapBoard(board: LineUpBoard): SwapBoard {
       return total
     },
   }
+}
+
+/** Seconds that a player is due beyond what it plays. */
+function dueLeft({ problem, fair, places, seconds, windowCount }: LineUpBoard, player: number): number {
+  let due = (problem.players[player]?.owed.playSeconds ?? 0) + (fair.play[player] ?? 0)
+  for (let window = 0; window < windowCount; window += 1)
+    if (places[player * windowCount + window] !== offPlace) due -= seconds[window] as number
+  return due
 }
 
 type Across = { readonly broken: number; readonly tidy: number }

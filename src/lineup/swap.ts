@@ -16,23 +16,27 @@ export type Swap = {
   readonly range: WindowRange
   /** Where the one gives back what it took: so both may keep their minutes. */
   readonly second: WindowRange | null
+  /** Only lines change hands: windows in which one of them is off are left as they are. */
+  readonly onlyLines: boolean
 }
 
-/** A swap drawn by chance: mostly at one time, else at two that do not meet, else of three players. */
+/** A swap drawn by chance: mostly at one time, else of lines alone, at two times that do not meet, or of three players. */
 export function drawSwap(board: LineUpBoard, chance: Chance): Swap {
   const { playerCount } = board
   const one = Math.floor(chance() * playerCount)
   const other = (one + 1 + Math.floor(chance() * (playerCount - 1))) % playerCount
   const range = drawRange(board, chance)
+  const two = { one, other, third: null, range, second: null, onlyLines: false }
   const kind = chance()
-  if (kind < 0.6) return { one, other, third: null, range, second: null }
+  if (kind < 0.6) return two
+  if (kind < 0.7) return { ...two, onlyLines: true }
   if (kind < 0.9) {
     const second = drawRange(board, chance)
     const meets = second.first <= range.last && range.first <= second.last
-    return { one, other, third: null, range, second: meets ? null : second }
+    return meets ? two : { ...two, second }
   }
   const third = Math.floor(chance() * playerCount)
-  return { one, other, third: third === one || third === other ? null : third, range, second: null }
+  return third === one || third === other ? two : { ...two, third }
 }
 
 /** One window, some of one period in a row, or a whole period. */
