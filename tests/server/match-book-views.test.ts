@@ -10,7 +10,8 @@ import { plainFormat } from '#lineup/draft/plain-format'
 import { loadSeasonBook } from '#server/book-views'
 import { findViewer } from '#server/find-viewer'
 import { loadMatchBook } from '#server/match-book-views'
-import { autumnId, clubId, demoSquads, personId } from '../../seeds/club'
+import { loadReview } from '#server/review-views'
+import { autumnId, clubId, demoSquads, personId, springId } from '../../seeds/club'
 import { loadDemoBook } from '../support/demo-book'
 
 beforeAll(async () => {
@@ -129,6 +130,17 @@ describe('the matches of a season', () => {
     expect(after.longDays.length).toBeGreaterThanOrEqual(long.length)
     expect(long.length).toBeGreaterThan(0)
     expect(after.longDays.every(({ playedSeconds }) => playedSeconds > 3000)).toBe(true)
+    // The review asks the database for the same.
+    const review = await loadReview(await viewerOf(personId('maren')), { query: { term: springId } })
+    const { below, matches } = await bookOf(squadId, { term: springId })
+    expect(review.squads.find(({ squad }) => squad.id === squadId)?.leastTime).toEqual({
+      share: 1,
+      matches: matches.length,
+      matchesBelow: new Set(below.map(({ sessionId }) => sessionId)).size,
+      timesBelow: below.length,
+      timesThroughout: below.filter(({ reason }) => reason === null).length,
+    })
+    expect(below.length).toBeGreaterThan(10)
   })
 
   it('are for who may see the squad only', async () => {

@@ -16,11 +16,14 @@ export function belowPromise(matches: readonly MatchFigures[]): readonly BelowPr
   return matches.flatMap(({ sessionId, figures }) =>
     figures
       .filter(({ isMember, leastSeconds, playedSeconds }) => isMember && leastSeconds - playedSeconds > noise)
-      .map((figure) => ({ sessionId, figure, reason: reasonOf(figure) })),
+      .map((figure) => ({ sessionId, figure, reason: belowReason(figure) })),
   )
 }
 
-function reasonOf({ attendance, isAgreed }: MatchFigure): BelowReason {
+export function belowReason({
+  attendance,
+  isAgreed,
+}: Pick<MatchFigure, 'attendance' | 'isAgreed'>): BelowReason {
   if (attendance === 'late' || attendance === 'left' || attendance === 'out') return attendance
   return isAgreed ? 'agreed' : null
 }

@@ -98,15 +98,16 @@ export function linesSentence(figures: readonly { readonly lines: LineSeconds }[
   return `Of the time on the pitch: ${parts.join(', ')}.`
 }
 
-/** "In 2 of 9 matches somebody had less than the least time: 3 times in all, 1 of them there throughout." */
+/** "In 2 of 9 matches somebody had less than 50 % of the time there: 3 times in all, 1 of them there throughout." */
 export function leastTimeSentence(kept: LeastTimeKept): string {
+  const ofTime = `${percent(kept.share)} % of the time there`
   const { matches, matchesBelow, timesBelow, timesThroughout } = kept
   if (matchesBelow === 0)
     return matches === 1
-      ? 'Everyone had the least time in the one match.'
-      : `Everyone had the least time in all ${matches} matches.`
+      ? `Everyone had at least ${ofTime} in the one match.`
+      : `Everyone had at least ${ofTime} in all ${matches} matches.`
   const throughout = timesThroughout === 0 ? 'none' : String(timesThroughout)
-  return `In ${matchesBelow} of ${counted(matches, 'match', 'matches')} somebody had less than the least time: ${counted(timesBelow, 'time')} in all, ${throughout} of them there throughout.`
+  return `In ${matchesBelow} of ${counted(matches, 'match', 'matches')} somebody had less than ${ofTime}: ${counted(timesBelow, 'time')} in all, ${throughout} of them there throughout.`
 }
 
 /** "Bo played 65 min on Sat, 4 Oct 2025 in 3 matches; the format allows 60 min a day." */

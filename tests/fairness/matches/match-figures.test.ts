@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { accountMatch } from '#fairness/account-match'
 import { belowPromise } from '#fairness/matches/below-promise'
-import { leastTimeKept } from '#fairness/matches/least-time-kept'
 import { longDays } from '#fairness/matches/long-days'
 import { longestOffOf } from '#fairness/matches/longest-off'
 import { type MatchFigure, matchFigures } from '#fairness/matches/match-figure'
@@ -167,12 +166,6 @@ describe('what was promised', () => {
       ['cy', 'agreed'],
     ])
     expect(belowPromise([figures()])).toEqual([])
-    expect(leastTimeKept([strict, figures()])).toEqual({
-      matches: 2,
-      matchesBelow: 1,
-      timesBelow: 3,
-      timesThroughout: 2,
-    })
   })
 })
 

@@ -62,11 +62,13 @@ describe('sentences of the matches', () => {
   })
 
   it('say in how many matches the least time was kept', () => {
-    const kept = { matches: 9, matchesBelow: 0, timesBelow: 0, timesThroughout: 0 }
-    expect(leastTimeSentence(kept)).toBe('Everyone had the least time in all 9 matches.')
-    expect(leastTimeSentence({ ...kept, matches: 1 })).toBe('Everyone had the least time in the one match.')
+    const kept = { share: 0.5, matches: 9, matchesBelow: 0, timesBelow: 0, timesThroughout: 0 }
+    expect(leastTimeSentence(kept)).toBe('Everyone had at least 50 % of the time there in all 9 matches.')
+    expect(leastTimeSentence({ ...kept, matches: 1 })).toBe(
+      'Everyone had at least 50 % of the time there in the one match.',
+    )
     expect(leastTimeSentence({ ...kept, matchesBelow: 2, timesBelow: 3, timesThroughout: 1 })).toBe(
-      'In 2 of 9 matches somebody had less than the least time: 3 times in all, 1 of them there throughout.',
+      'In 2 of 9 matches somebody had less than 50 % of the time there: 3 times in all, 1 of them there throughout.',
     )
   })
 
