@@ -113,9 +113,11 @@ function playerOf(
   const keeps = index % 4 === 3 || random.chance(0.35)
   const met = () => random.whole(0, 6000)
   const wishFor = () => (random.chance(0.75) ? 'open' : random.pick(lineWishes))
+  const mostSeconds = random.chance(0.05) ? Math.floor(whole * 0.6) : null
   return {
     ...own,
-    mostSeconds: random.chance(0.05) ? Math.floor(whole * 0.6) : null,
+    mostSeconds,
+    leastSeconds: Math.min(own.leastSeconds, mostSeconds ?? own.leastSeconds),
     keeps,
     owed: {
       playSeconds: random.whole(-9000, 9000) / 10,
