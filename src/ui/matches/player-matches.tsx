@@ -45,7 +45,10 @@ export function PlayerMatches({ matches, below, hrefOf }: PlayerMatchesProps) {
         {matches.map(({ sessionId, day, title, figure }) => (
           <tr key={sessionId}>
             <th scope="row">
-              <PageLink href={hrefOf(sessionId)} className="tap inline-flex items-center lg:min-h-0">
+              <PageLink
+                href={hrefOf(sessionId)}
+                className="tap inline-flex items-center whitespace-nowrap lg:min-h-0"
+              >
                 {formatDay(day, 'short')}
               </PageLink>
               <span className="text-sm font-normal text-soft max-sm:sr-only sm:block">{title}</span>
@@ -60,7 +63,7 @@ export function PlayerMatches({ matches, below, hrefOf }: PlayerMatchesProps) {
             </td>
             <td className="figure">{wholeMinutes(figure.dueSeconds)} min</td>
             <td>{figure.isStart ? 'yes' : 'no'}</td>
-            <td>{linesOf(figure)}</td>
+            <td className="whitespace-nowrap">{linesOf(figure)}</td>
             <td className="figure">{wholeMinutes(figure.longestOffSeconds)} min</td>
           </tr>
         ))}
