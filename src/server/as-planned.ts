@@ -9,6 +9,7 @@ import type { Deed, PitchEvent } from '#pitch/pitch-event'
 import { plannedLength } from '#pitch/plan-as-it-stands'
 import type { Done } from '#server/action'
 import { writeTapped } from '#server/confirm-pitch'
+import { writeMatchAsPlanned } from '#server/match-as-planned'
 import { loadTapped } from '#server/pitch-book'
 import { takeEvents } from '#server/pitch-sync'
 import { openForWriting } from '#server/session-writing'
@@ -17,8 +18,8 @@ import type { PlayerId } from '#squad/player'
 import type { RegisterLine, RegisterState } from '#squad/register'
 
 /**
- * The answer to one question, for a practice that was played and not tapped: taken as if a phone had sent it, and
- * written into the book at once.
+ * The answer to one question, for a practice or match that was played and not tapped: taken as if a phone had sent it,
+ * and written into the book at once.
  * @throws AppError `notAllowed`, `notFound`, or `conflict` when the book was written in since the page was opened.
  */
 export async function writeAsPlannedOf(
@@ -28,6 +29,8 @@ export async function writeAsPlannedOf(
 ): Promise<Result<Done, Problem>> {
   return inClub(viewer.clubId, async (tx) => {
     const session = await openForWriting(tx, viewer, input)
+    if (session.kind === 'match')
+      return orNothing(await writeMatchAsPlanned(tx, viewer, { session, input, now }))
     const { plan, state, before } = await loadTapped(tx, session)
     if (!plan || state.turns.length === 0)
       return refuse({ path: '', message: 'Nothing was planned for this practice. Type in what was played.' })
@@ -52,13 +55,17 @@ export async function writeAsPlannedOf(
     await takeEvents(tx, { kind: 'coach', viewer }, { session, events, now })
     const nothingSeen = { cursor: null, overTyped: false, takenBack: [] }
     const result = await writeTapped(tx, viewer, { session, input: nothingSeen, now })
-    // Taps cannot be taken back: an answer that cannot be written must leave none behind.
-    if (!result.ok) throw new Unwritable(result.reasons)
-    return result
+    return orNothing(result)
   }).catch((error: unknown) => {
     if (error instanceof Unwritable) return refuse(...error.reasons)
     throw error
   })
+}
+
+/** Taps cannot be taken back: an answer that cannot be written must leave none behind. */
+function orNothing<Value>(result: Result<Value, Problem>): Result<Value, Problem> {
+  if (!result.ok) throw new Unwritable(result.reasons)
+  return result
 }
 
 /** Undoes the transaction and carries why. */

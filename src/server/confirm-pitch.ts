@@ -16,6 +16,7 @@ import type { PracticeEvent } from '#practice/event'
 import { eventsThatStand } from '#practice/replay'
 import { type Done, saved } from '#server/action'
 import { loadClubDay } from '#server/club-day'
+import { writeTappedMatch } from '#server/confirm-match'
 import { forgetTodayOf } from '#server/forget-today'
 import { loadTapped, registerToWrite, type TappedPractice } from '#server/pitch-book'
 import { problemsOfRegister, writeRegister } from '#server/session-register'
@@ -28,7 +29,7 @@ import type { PlayerId } from '#squad/player'
 import type { RegisterLine } from '#squad/register'
 
 /**
- * Writes a practice into the book as it was tapped: only where the book says otherwise yet, so that writing again
+ * Writes a practice or match into the book as it was tapped: only where the book says otherwise yet, so that writing again
  * writes nothing. What somebody typed meanwhile is not written over unless the coach says so.
  * @throws AppError `notAllowed`, `notFound`, or `conflict` when the book was written in since the page was opened.
  */
@@ -39,7 +40,9 @@ export async function confirmPitchOf(
 ): Promise<Result<Done, Problem>> {
   return inClub(viewer.clubId, async (tx) => {
     const session = await openForWriting(tx, viewer, input)
-    return writeTapped(tx, viewer, { session, input, now })
+    return session.kind === 'match'
+      ? writeTappedMatch(tx, viewer, { session, input, now })
+      : writeTapped(tx, viewer, { session, input, now })
   })
 }
 

@@ -1,8 +1,6 @@
 import 'server-only'
 import { getClub } from '#data/clubs'
 import type { ClubTx } from '#data/in-club'
-import { findFormatOfSquad } from '#data/match-formats'
-import { findMatchPlan } from '#data/match-plans'
 import { listMatchEvents } from '#data/pitch-events'
 import { listPairs } from '#data/player-pairs'
 import { listPolicies } from '#data/policies'
@@ -10,9 +8,9 @@ import { listRegister } from '#data/register-lines'
 import type { Session } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { namesApart } from '#fairness/book/names-apart'
-import { plainFormat } from '#lineup/draft/plain-format'
 import type { MatchPlan } from '#lineup/match-plan'
 import { pairsForgotten } from '#planning/player-pair'
+import { loadMatchFrame } from '#server/match-frame'
 import type { PitchAsker } from '#server/pitch-asker'
 import { frameOf, listPitchPlayers, viewerOf, withShortName } from '#server/pitch-players'
 import { policyInForce } from '#squad/policy'
@@ -27,14 +25,11 @@ export async function loadMatchPack(
   { session, now }: { readonly session: Session; readonly now: Date },
 ): Promise<MatchPack> {
   const squad = await getSquad(tx, session.squadId)
-  const stored = await findMatchPlan(tx, session.id)
+  const { plan, planVersion, format } = await loadMatchFrame(tx, session)
   const register = await listRegister(tx, session.id)
   const { events, cursor } = await listMatchEvents(tx, { sessionId: session.id })
   const policies = await listPolicies(tx)
   const { leastMatchShare } = policyInForce(policies, { ageLimit: squad.ageLimit, day: session.day })
-  const plan = stored?.plan ?? null
-  const ofSquad = await findFormatOfSquad(tx, session.squadId)
-  const format = plan?.format ?? ofSquad?.format ?? plainFormat
   const planned = plan?.players.map(({ playerId }) => playerId) ?? []
   const players = await listPitchPlayers(tx, { session, planned, register, events })
   const isCoach = asker.kind === 'coach'
@@ -42,7 +37,7 @@ export async function loadMatchPack(
     kind: 'match',
     session: frameOf(session, squad.name),
     plan: plan && (isCoach ? await withPairs(tx, { plan, session }) : matchPlanForHelper(plan)),
-    planVersion: stored?.version ?? 0,
+    planVersion,
     format: isCoach ? format : formatForHelper(format),
     players: isCoach ? namesApart(players) : namesApart(players.map(withShortName)),
     policy: { leastMatchShare: isCoach ? leastMatchShare : 0 },

@@ -2,7 +2,6 @@ import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
-import { listGuests } from '#data/guests'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listPlayers } from '#data/players'
 import { getVersion } from '#data/written-history'
@@ -13,7 +12,7 @@ import { joinedDifferences } from '#pitch/joined-differences'
 import { eventsThatStand } from '#practice/replay'
 import { forgetGuestsWhenDue } from '#server/forget-guests'
 import { forgetTodayWhenDue } from '#server/forget-today'
-import { listJoinable } from '#server/join-guest'
+import { loadGuestsOf } from '#server/guests-of-session'
 import { loadFrame } from '#server/page-frame'
 import { loadTapped, registerToWrite, type TappedPractice } from '#server/pitch-book'
 import { getSessionOfSquad } from '#server/session-of-squad'
@@ -75,7 +74,7 @@ export async function loadWhistle(
       account,
       moved: await loadMoved(tx, of, { session, account, players: people, lastWrite }),
       players: people.map(({ id, name }) => ({ id, name })),
-      ...(await loadGuestsOf(tx, viewer, { tapped, people })),
+      ...(await loadGuestsOf(tx, viewer, { ids: guestIdsOf(tapped), people })),
     }
   })
 }
@@ -107,26 +106,10 @@ async function loadPeople(tx: ClubTx, { state, before, book }: TappedPractice): 
   return namesApart(await listPlayers(tx, [...ids]))
 }
 
-type Named = { readonly id: PlayerId; readonly name: string }
-type ShownGuest = Named & { readonly joinedToId: PlayerId | null }
-
-/** The guests of this practice, and whom they may turn out to be. */
-async function loadGuestsOf(
-  tx: ClubTx,
-  viewer: Viewer,
-  { tapped, people }: { readonly tapped: TappedPractice; readonly people: readonly Player[] },
-): Promise<{ readonly guests: readonly ShownGuest[]; readonly joinable: readonly Named[] }> {
-  const names = new Map(people.map(({ id, name }) => [id, name]))
-  const ids = [
-    ...tapped.state.players.flatMap(({ isGuest, playerId }) => (isGuest ? [playerId] : [])),
-    ...tapped.before.register.map(({ playerId }) => playerId),
+/** Whoever may be a guest: tapped as one, or written down. */
+function guestIdsOf({ state, before }: TappedPractice): readonly PlayerId[] {
+  return [
+    ...state.players.flatMap(({ isGuest, playerId }) => (isGuest ? [playerId] : [])),
+    ...before.register.map(({ playerId }) => playerId),
   ]
-  const guests = (await listGuests(tx, [...new Set(ids)])).map(({ id, name, joinedToId }) => ({
-    id,
-    name: names.get(id) ?? name,
-    joinedToId,
-  }))
-  const isAsked = guests.some(({ joinedToId }) => joinedToId === null)
-  const joinable = isAsked ? namesApart(await listJoinable(tx, viewer)) : []
-  return { guests, joinable: joinable.map(({ id, name }) => ({ id, name })) }
 }

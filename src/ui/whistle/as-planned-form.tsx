@@ -8,14 +8,14 @@ type AsPlannedFormProps = {
   readonly squadId: string
   readonly sessionId: string
   readonly version: string
-  /** Names of the planned rounds, in order. */
+  /** Names of the planned rounds, in order; none of a match. */
   readonly rounds: readonly string[]
   /** `isAbsent`: the register that was taken beforehand has it not. */
   readonly players: readonly { readonly id: string; readonly name: string; readonly isAbsent: boolean }[]
   readonly send: SendForm
 }
 
-/** One question for a practice that was played and not tapped: was it as planned, up to where, and who left? */
+/** One question for what was played and not tapped: was it as planned, up to which round, and who left? */
 export function AsPlannedForm({ rounds, players, send, ...sent }: AsPlannedFormProps) {
   const stops = rounds.slice(0, -1).map((name, round) => ({ value: String(round), label: `after ${name}` }))
   const leaves = rounds.slice(0, -1).map((name, round) => ({ round, label: `left after ${name}` }))
@@ -30,13 +30,15 @@ export function AsPlannedForm({ rounds, players, send, ...sent }: AsPlannedFormP
       {Object.entries(sent).map(([name, value]) => (
         <input key={name} type="hidden" name={name} value={value} />
       ))}
-      <Select
-        name="stoppedAfterRound"
-        label="Was all of it played?"
-        options={[{ value: '', label: 'All rounds, as planned' }, ...stops]}
-      />
+      {stops.length > 0 ? (
+        <Select
+          name="stoppedAfterRound"
+          label="Was all of it played?"
+          options={[{ value: '', label: 'All rounds, as planned' }, ...stops]}
+        />
+      ) : null}
       <Details
-        summary="Somebody left early, or did not come"
+        summary={stops.length > 0 ? 'Somebody left early, or did not come' : 'Somebody did not come'}
         isOpen={players.some(({ isAbsent }) => isAbsent)}
       >
         <div className="grid gap-3 sm:grid-cols-2">
@@ -48,7 +50,7 @@ export function AsPlannedForm({ rounds, players, send, ...sent }: AsPlannedFormP
               label={name}
               defaultValue={isAbsent ? `${id}:none` : ''}
               options={[
-                { value: '', label: 'there to the end' },
+                { value: '', label: stops.length > 0 ? 'there to the end' : 'there, as planned' },
                 { value: `${id}:none`, label: 'did not come' },
                 ...leaves.map(({ round, label }) => ({ value: `${id}:${round}`, label })),
               ]}

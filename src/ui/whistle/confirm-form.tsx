@@ -7,6 +7,7 @@ import { Tick } from '#ui/page/tick'
 import { lengthQuestion, proposedMinutes } from '#ui/whistle/length-words'
 
 type ConfirmFormProps = {
+  readonly kind: 'practice' | 'match'
   readonly squadId: string
   readonly sessionId: string
   readonly version: string
@@ -23,8 +24,8 @@ type ConfirmFormProps = {
 
 const places = { lengthMinutes: 'How long it was', overTyped: 'Typed by hand', takenBack: 'Out for today' }
 
-/** The one button that writes a practice into the book, with what must be answered before. */
-export function ConfirmForm({ typed, takenBack, length, label, send, ...sent }: ConfirmFormProps) {
+/** The one button that writes a practice or match into the book, with what must be answered before. */
+export function ConfirmForm({ kind, typed, takenBack, length, label, send, ...sent }: ConfirmFormProps) {
   return (
     <ReplyForm
       send={send}
@@ -55,7 +56,7 @@ export function ConfirmForm({ typed, takenBack, length, label, send, ...sent }: 
         <Tick
           name="overTyped"
           label="What was tapped is to stand in place of what was typed"
-          hint={`${typed.byName ?? 'Somebody'} typed this practice in, or corrected it, at ${typed.time}. What was typed stays in the history.`}
+          hint={`${typed.byName ?? 'Somebody'} typed this ${kind} in, or corrected it, at ${typed.time}. What was typed stays in the history.`}
           isTicked={false}
         />
       ) : null}

@@ -1,10 +1,14 @@
 import type { Metadata } from 'next'
+import type { ReactNode } from 'react'
 import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
+import { kindToWrite } from '#server/kind-to-write'
+import { loadMatchWhistle } from '#server/match-whistle-views'
 import { getViewer } from '#server/viewer'
 import { joinGuestToPlayer, writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
 import { loadWhistle } from '#server/whistle-views'
 import { formatDay } from '#ui/format-day'
+import { MatchWhistleBody } from '#ui/whistle/match-whistle-body'
 import { WhistleBody } from '#ui/whistle/whistle-body'
 
 export const metadata: Metadata = { title: 'After the whistle' }
@@ -14,7 +18,41 @@ type WhistlePageProps = { readonly params: Promise<{ readonly squadId: string; r
 export default async function WhistlePage({ params }: WhistlePageProps) {
   const viewer = await getViewer()
   const { squadId, sessionId } = await params
-  const { frame, squad, session, ...page } = await orNotFound(loadWhistle(viewer, { squadId, sessionId }))
+  const at = { squadId, sessionId }
+  const kind = await orNotFound(kindToWrite(viewer, at))
+  if (kind === 'match') {
+    const { frame, ...page } = await orNotFound(loadMatchWhistle(viewer, at))
+    return (
+      <WhistleShell frame={frame} {...page}>
+        <MatchWhistleBody
+          {...page}
+          {...at}
+          confirm={writeFromPitch}
+          asPlanned={writeAsPlanned}
+          joinGuest={joinGuestToPlayer}
+        />
+      </WhistleShell>
+    )
+  }
+  const { frame, ...page } = await orNotFound(loadWhistle(viewer, at))
+  return (
+    <WhistleShell frame={frame} {...page}>
+      <WhistleBody
+        {...page}
+        {...at}
+        confirm={writeFromPitch}
+        asPlanned={writeAsPlanned}
+        joinGuest={joinGuestToPlayer}
+      />
+    </WhistleShell>
+  )
+}
+
+type WhistleShellProps = Pick<Awaited<ReturnType<typeof loadMatchWhistle>>, 'frame' | 'squad' | 'session'> & {
+  readonly children: ReactNode
+}
+
+function WhistleShell({ frame, squad, session, children }: WhistleShellProps) {
   return (
     <Shell
       frame={frame}
@@ -22,14 +60,7 @@ export default async function WhistlePage({ params }: WhistlePageProps) {
       title={`After the whistle, ${formatDay(session.day)}`}
       lead={[squad.name, session.title, session.startsAt].filter(Boolean).join(' · ')}
     >
-      <WhistleBody
-        {...page}
-        squadId={squadId}
-        sessionId={sessionId}
-        confirm={writeFromPitch}
-        asPlanned={writeAsPlanned}
-        joinGuest={joinGuestToPlayer}
-      />
+      {children}
     </Shell>
   )
 }
