@@ -1,0 +1,121 @@
+import { describe, expect, test } from 'vitest'
+import { checkMatch } from '#match/checks/check-match'
+import { bookOfMatch } from '#touchline/book-of-match'
+import { foldMatch } from '#touchline/fold-match'
+import type { MatchDeed } from '#touchline/match-deed'
+import { replanMatch } from '#touchline/replan-match'
+import {
+  kickOff,
+  kickOffMs,
+  matchId,
+  packOf,
+  planFor,
+  requestOf,
+  stateAt,
+  taps,
+} from '../support/tapped-match'
+
+const policy = { policy: { leastMatchShare: 0.5 } }
+type Tap = readonly [number, MatchDeed]
+
+/** The match goes on: a tap at a second, and the plan made anew on the phone that heard it. */
+function replanned(pack: ReturnType<typeof packOf>, given: readonly Tap[], second: number): readonly Tap[] {
+  const made = replanMatch(stateAt(pack, taps(...given), second), policy)
+  if (!made.ok) throw new Error(made.reasons.join())
+  return [...given, [second, made.value]]
+}
+
+describe('a day for ten, seven a side', () => {
+  // One of ten is late; the register was taken before the match.
+  const plan = planFor(requestOf(10))
+  const pack = packOf(plan)
+  const late = matchId(9)
+  const register: Tap[] = [0, 1, 2, 3, 4, 5, 6, 7, 8].map((index) => [
+    -300 + index,
+    { kind: 'register', playerId: matchId(index), state: 'here' },
+  ])
+  const planned = replanned(pack, register, -60)
+  const begun: Tap[] = [...planned, [0, kickOff(stateAt(pack, taps(...planned), 0))]]
+
+  test('nine are there: the late one is in no plan so far', () => {
+    const state = stateAt(pack, taps(...begun), 1)
+    expect(state.on).toHaveLength(7)
+    expect(state.players.find(({ id }) => id === late)?.state).toBe('missing')
+    expect(state.upcoming.every(({ missing }) => missing.length === 0)).toBe(true)
+  })
+
+  test('one goes off hurt at 7:12, one comes at half-time, and the book balances', () => {
+    const hurt = stateAt(pack, taps(...begun), 432).on.find(({ line }) => line !== 'keeper')?.playerId ?? ''
+    const off: Tap[] = [...begun, [432, { kind: 'register', playerId: hurt, state: 'notPlaying' }]]
+    expect(stateAt(pack, taps(...off), 432).emptyPlaces).toBe(1)
+    const filled = replanned(pack, off, 433)
+    const after = stateAt(pack, taps(...filled), 434)
+    expect(after.emptyPlaces).toBe(0)
+    const whistle: Tap[] = [...filled, [1512, { kind: 'periodEnd', period: 0 }]]
+    const came = replanned(
+      pack,
+      [...whistle, [1700, { kind: 'register', playerId: late, state: 'here' }]],
+      1701,
+    )
+    const second: Tap[] = [...came, [2130, kickOff(stateAt(pack, taps(...came), 2130))]]
+    const done: Tap[] = [...second, [3640, { kind: 'periodEnd', period: 1 }], [3641, { kind: 'fullTime' }]]
+    const events = taps(...done)
+    const book = bookOfMatch(pack, events)
+    expect(checkMatch({ ...book, register: book.register.filter(({ state }) => state === 'here') })).toEqual(
+      [],
+    )
+    expect(book.periods).toEqual([
+      { start: 0, end: 1512 },
+      { start: 2130, end: 3640 },
+    ])
+    // Seven places for 1512 + 1510 s, less the second in which one was empty.
+    const total = book.spells.reduce((sum, { start, end }) => sum + end - start, 0)
+    expect(total).toBe(7 * 3022 - 1)
+    const end = foldMatch(pack, events)
+    for (const { id, seconds, secondsThere } of end.players) {
+      const own = book.spells.filter(({ playerId }) => playerId === id)
+      expect(own.reduce((sum, { start, end: to }) => sum + to - start, 0)).toBe(seconds)
+      expect(2 * seconds).toBeGreaterThanOrEqual(secondsThere)
+    }
+    // Whatever order the taps arrive in.
+    expect(bookOfMatch(pack, events.toReversed())).toEqual(book)
+  })
+
+  test('the change that was called stays', () => {
+    const at = stateAt(pack, taps(...begun), 10)
+    const due = at.call?.due ?? 0
+    const soon = due - 20
+    const bystander =
+      at.on.find(({ playerId, line }) => line !== 'keeper' && !at.call?.off.includes(playerId))?.playerId ??
+      ''
+    const off: Tap[] = [...begun, [soon, { kind: 'register', playerId: bystander, state: 'notPlaying' }]]
+    const filled = stateAt(pack, taps(...replanned(pack, off, soon)), due + 1)
+    const on = filled.on.map(({ playerId }) => playerId)
+    expect(on).toHaveLength(7)
+    for (const { playerId } of at.call?.on ?? []) expect(on).toContain(playerId)
+  })
+
+  test('nothing was planned: from the register alone', () => {
+    const bare = { ...pack, plan: null }
+    const made = replanMatch(stateAt(bare, taps(...register), -60), policy)
+    expect(made.ok).toBe(true)
+    const state = foldMatch(bare, taps(...replanned(bare, register, -60)), kickOffMs)
+    expect(state.nextKickOff?.on).toHaveLength(7)
+  })
+
+  test('the keeper is sent off: somebody goes in goal, six play on', () => {
+    const keeper = stateAt(pack, taps(...begun), 300).on.find(({ line }) => line === 'keeper')?.playerId ?? ''
+    const off: Tap[] = [...begun, [300, { kind: 'sentOff', playerId: keeper, seconds: null }]]
+    const state = stateAt(pack, taps(...replanned(pack, off, 301)), 302)
+    expect(state.on).toHaveLength(6)
+    expect(state.on.filter(({ line }) => line === 'keeper')).toHaveLength(1)
+  })
+
+  test('after the match nothing is left to plan', () => {
+    const over: Tap[] = [...begun, [1500, { kind: 'periodEnd', period: 0 }], [1501, { kind: 'fullTime' }]]
+    expect(replanMatch(stateAt(pack, taps(...over), 1600), policy)).toEqual({
+      ok: false,
+      reasons: ['nothingLeft'],
+    })
+  })
+})
