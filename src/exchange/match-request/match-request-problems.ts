@@ -105,7 +105,7 @@ function changeProblems(json: MatchRequestJson): readonly Problem[] {
 }
 
 function playerProblems(player: PlayerJson, whole: number, at: JsonPath): readonly Problem[] {
-  const { least, most: allowed, met, present } = player
+  const { least, most: allowed, met, gap, present } = player
   return [
     ...(present ?? []).flatMap((span, index) => {
       const where = [...at, 'present', index]
@@ -120,11 +120,23 @@ function playerProblems(player: PlayerJson, whole: number, at: JsonPath): readon
     ...wholeProblems(least, 0, [...at, 'least'], 'a whole number of seconds'),
     ...wholeProblems(allowed ?? undefined, 0, [...at, 'most'], 'a whole number of seconds'),
     ...fieldLines.flatMap((line) =>
-      (met?.[line] ?? 0) >= 0
+      isWithin(met?.[line], 0)
         ? []
         : [problemAt([...at, 'met', line], `is ${met?.[line]}; seconds, 0 or more, would be right`)],
     ),
+    ...(['play', 'keep', 'starts'] as const).flatMap((what) =>
+      isWithin(gap?.[what], -mostSeconds)
+        ? []
+        : [problemAt([...at, 'gap', what], `is ${gap?.[what]}; what a season can come to would be right`)],
+    ),
   ]
+}
+
+/** More than a term of matches has; beyond it sums of squares are no longer exact. */
+const mostSeconds = 1e7
+
+function isWithin(value: number | undefined, least: number): boolean {
+  return value === undefined || (value >= least && value <= mostSeconds)
 }
 
 /** From a second of the match to a later one. */
