@@ -66,6 +66,11 @@ const refusals: readonly (readonly [string, unknown, RegExp])[] = [
   ['a most of half a second', withPlayer(2, { most: 0.5 }), /^players\[2\]\.most: is 0\.5/],
   ['time met below nothing', withPlayer(2, { met: { back: -1 } }), /^players\[2\]\.met\.back: is -1/],
   [
+    'a gap beyond any season',
+    withPlayer(2, { gap: { play: -1e9 } }),
+    /^players\[2\]\.gap\.play: is -1000000000/,
+  ],
+  [
     'a wish that is none',
     withPlayer(2, { lines: { back: 'hates' } } as object),
     /^players\[2\]\.lines\.back: /,
