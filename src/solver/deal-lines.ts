@@ -12,7 +12,17 @@ import { inGoal, offField } from '#solver/row-state'
 const moveSeconds = 1
 const settleTries = 20_000
 
-/** Puts those who are on into lines: window by window where there is room over the term, then bettered by exchanges. */
+/** Exchanges of places that make a line-up better goal by goal, and tidier. */
+export function settledLineUp(problem: LineUpProblem, plan: LineUpPlan): LineUpPlan {
+  const board = boardOf(problem)
+  for (const [player, own] of plan.entries())
+    for (const [window, line] of own.entries())
+      board.places[player * board.windowCount + window] = line === null ? offPlace : lines.indexOf(line)
+  settleLineUp(swapBoard(board), settleTries)
+  return planOfBoard(board)
+}
+
+/** Puts those who are on into lines, window by window, where there is room over the term. */
 export function dealLines(problem: LineUpProblem, patterns: LineUpPatterns): LineUpPlan | null {
   const board = boardOf(problem)
   const { windowCount, playerCount, seconds, room } = board
@@ -50,6 +60,5 @@ export function dealLines(problem: LineUpProblem, patterns: LineUpPatterns): Lin
         used[player * 3 + place - 1] = (used[player * 3 + place - 1] ?? 0) + length
     }
   }
-  settleLineUp(swapBoard(board), settleTries)
   return planOfBoard(board)
 }

@@ -65,15 +65,12 @@ function addClass(
 ): ClassColumns {
   const count = members.length
   const tellsTime = count > 1
-  const has = (levels: readonly Level[]) => {
-    const all = new Set(levels.map(({ seconds }) => seconds))
-    return (seconds: Seconds) => all.has(seconds)
-  }
+  const secondsOf = (levels: readonly Level[]) => new Set(levels.map(({ seconds }) => seconds))
   const startLevel = (isOn: boolean) => start.find(({ seconds }) => seconds === (isOn ? 1 : 0))
   const network = rowNetwork(problem, members[0] ?? 0, {
     tellsTime,
-    mayPlay: has(play),
-    mayKeep: has(keep),
+    play: secondsOf(play),
+    keep: secondsOf(keep),
     mayStart: (isOn) => startLevel(isOn) !== undefined,
   })
   const firstArc = linear.columns

@@ -2,6 +2,7 @@ import type { LineUpPlan } from '#lineup/line-up'
 import type { LineUpProblem } from '#lineup/problem'
 import type { Deadline } from '#solver/deadline'
 import type { Solver } from '#solver/highs'
+import { addLineShares } from '#solver/line-shares'
 import type { LineUpClass } from '#solver/line-up-classes'
 import { levelTable, type Within } from '#solver/line-up-levels'
 import { type LineUpModel, lineUpModel, type ModelGoal, patternsOf, startFrom } from '#solver/line-up-model'
@@ -18,10 +19,10 @@ export type LineUpSearch = {
 }
 
 export type Stage = {
-  readonly goal: ModelGoal
+  readonly goal: ModelGoal | 'lines'
   readonly within: Within | 'atBounds'
-  /** Of the goal itself: no more than this, where something is known that has as much. */
-  readonly mostChanges?: number
+  /** Seconds beyond an even share of lines that are allowed in all; null: lines are left aside. */
+  readonly mostLines: number | null
   readonly start: LineUpPlan | null
   readonly mostMs: number
 }
@@ -39,7 +40,11 @@ export function solveStage(search: LineUpSearch, stage: Stage): StageAnswer {
   const table = levelTable(problem, classes, stage.within)
   const model = lineUpModel(problem, classes, table.levels)
   addCaps(model, stage, table)
-  for (const [column, value] of model.terms[stage.goal])
+  const lines = stage.mostLines === null ? [] : addLineShares(model)
+  const longest = Math.sqrt(table.scale.minutes)
+  if (stage.mostLines !== null && stage.goal !== 'lines')
+    model.linear.addRow({ upper: stage.mostLines / longest + 1e-6 }, lines)
+  for (const [column, value] of stage.goal === 'lines' ? lines : model.terms[stage.goal])
     model.linear.costs[column] = (model.linear.costs[column] ?? 0) + value
   const start = stage.start ? startFrom(model, stage.start) : new Map<number, number>()
   const answer = search.solver.solve(model.linear, {
@@ -58,12 +63,7 @@ export function solveStage(search: LineUpSearch, stage: Stage): StageAnswer {
   }
 }
 
-function addCaps(
-  model: LineUpModel,
-  { within, goal, mostChanges }: Stage,
-  table: ReturnType<typeof levelTable>,
-) {
-  if (mostChanges !== undefined) model.linear.addRow({ upper: mostChanges }, model.terms.changes)
+function addCaps(model: LineUpModel, { within, goal }: Stage, table: ReturnType<typeof levelTable>) {
   if (within === 'atBounds') return
   const longest = Math.sqrt(table.scale.minutes)
   if (within.promise && goal !== 'promise')
@@ -79,10 +79,10 @@ function addCaps(
 
 function measureOf(
   { problem }: LineUpSearch,
-  goal: ModelGoal,
+  goal: Stage['goal'],
   table: ReturnType<typeof levelTable>,
 ): readonly [base: number, scale: number] {
   if (goal === 'changes' || problem.windows.length === 0) return [0, 1]
-  if (goal === 'promise') return [0, Math.sqrt(table.scale.minutes)]
+  if (goal === 'promise' || goal === 'lines') return [0, Math.sqrt(table.scale.minutes)]
   return [table.bounds[goal], table.scale[goal]]
 }

@@ -1,5 +1,5 @@
 import type { Seconds } from '#common/time'
-import type { LineUpProblem } from '#lineup/problem'
+import type { LineUpProblem, LineUpWindow } from '#lineup/problem'
 import { inGoal, keyOfState, offField, onField, type RowState, rowSteps } from '#solver/row-state'
 
 /** What a player does in some windows one after another. Nodes are numbered through the whole network. */
@@ -24,8 +24,8 @@ export type RowNetwork = {
 
 export type RowWish = {
   readonly tellsTime: boolean
-  readonly mayPlay: (seconds: Seconds) => boolean
-  readonly mayKeep: (seconds: Seconds) => boolean
+  readonly play: ReadonlySet<Seconds>
+  readonly keep: ReadonlySet<Seconds>
   readonly mayStart: (isOn: boolean) => boolean
 }
 
@@ -39,6 +39,11 @@ export function rowNetwork(problem: LineUpProblem, player: number, wish: RowWish
   let layer = new Map<string, { node: number; state: RowState }>([['', { node: 0, state: steps.first }]])
   let nodeCount = 1
   const arcs: RowArc[] = []
+  const ahead = playableAfter(problem, player)
+  const least = Math.min(...wish.play)
+  const most = { play: Math.max(...wish.play), keep: Math.max(...wish.keep) }
+  const isBeyond = ({ seconds, goal }: RowState, next: number) =>
+    seconds > most.play || goal > most.keep || seconds + (ahead[next] ?? 0) < least
   for (const { first, last, endsPeriod } of chunksOf(problem, own?.keeps ?? false, wish.tellsTime)) {
     const next = new Map<string, { node: number; state: RowState }>()
     const go = (from: number, before: RowState, at: Walk) => {
@@ -64,7 +69,7 @@ export function rowNetwork(problem: LineUpProblem, player: number, wish: RowWish
       for (const place of [offField, onField, inGoal]) {
         if (window === 0 && !wish.mayStart(place !== offField)) continue
         const step = steps.step(before, window, place)
-        if (!step) continue
+        if (!step || (wish.tellsTime && isBeyond(step.state, window + 1))) continue
         go(from, step.state, {
           ...at,
           places: [...at.places, place],
@@ -78,13 +83,25 @@ export function rowNetwork(problem: LineUpProblem, player: number, wish: RowWish
     layer = next
   }
   const ends = [...layer.values()].filter(
-    ({ state }) => !wish.tellsTime || (wish.mayPlay(state.seconds) && wish.mayKeep(state.goal)),
+    ({ state }) => !wish.tellsTime || (wish.play.has(state.seconds) && wish.keep.has(state.goal)),
   )
   return pruned({
     nodeCount,
     arcs,
     ends: ends.map(({ node, state }) => ({ node, seconds: state.seconds, goal: state.goal })),
   })
+}
+
+/** By window: the most that can be played from it on. */
+function playableAfter({ windows, players }: LineUpProblem, player: number): readonly Seconds[] {
+  const ahead = windows.map(() => 0)
+  let sum = 0
+  for (let window = windows.length - 1; window >= 0; window -= 1) {
+    const { start, end } = windows[window] as LineUpWindow
+    if (players[player]?.isThere[window]) sum += end - start
+    ahead[window] = sum
+  }
+  return ahead
 }
 
 type Walk = Pick<RowArc, 'places' | 'changes' | 'comings' | 'seconds' | 'goal'>

@@ -7,11 +7,11 @@ import { lineUpOf } from '#lineup/line-up-of-plan'
 import { lineUpValues } from '#lineup/line-up-values'
 import type { LineUpProblem } from '#lineup/problem'
 import { quickLineUp } from '#lineup/quick-line-up'
-import { bestPatterns, type Known } from '#solver/best-patterns'
 import { isBetterLineUp } from '#solver/compare-line-ups'
 import { setDeadline } from '#solver/deadline'
 import { loadSolver } from '#solver/highs'
 import { lineUpClasses } from '#solver/line-up-classes'
+import { type Known, reachGoals } from '#solver/line-up-goals'
 import type { LineUpSearch } from '#solver/line-up-stage'
 import { rulesInForce } from '#solver/rules-in-force'
 
@@ -48,16 +48,12 @@ export async function solveLineUp(problem: LineUpProblem, settings: LineUpSettin
     seed,
   }
   const tell = ({ plan }: Known) => onBetter?.(lineUpOf(problem, plan))
-  const incumbent = () => {
-    const quick = quickLineUp(problem, { seed })
-    const known = betterOf(quick && knownPlan(problem, quick), given && knownPlan(problem, given))
-    if (known) tell(known)
-    return known
-  }
-  const found = bestPatterns(search, incumbent, tell)
+  const quick = quickLineUp(problem, { seed })
+  const first = betterOf(quick && knownPlan(problem, quick), given && knownPlan(problem, given))
+  if (first) tell(first)
+  const found = reachGoals(search, { first, onBetter: tell })
   if (!found) return { kind: 'impossible', clash: [{ kind: 'rules', rules: rulesInForce(problem) }] }
-  const best = betterOf(found.best, given && knownPlan(problem, given)) ?? found.best
-  const { plan, values } = best
+  const { plan, values } = found.best
   const broken = checkLineUp(problem, plan)
   if (broken.length > 0) throw new InvariantError('A line-up breaks a rule.', { broken: broken.slice(0, 5) })
   const proofs = Object.fromEntries(
