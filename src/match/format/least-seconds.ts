@@ -26,8 +26,11 @@ export function leastSecondsOf(
   const share = promise.share ?? match.policyShare ?? 0
   const isThereThroughout = from === 0 && to >= whole
   const ofPeriods = isThereThroughout ? (promise.periods ?? 0) * longest : 0
-  return Math.min(there, Math.ceil(Math.max(share * there, ofPeriods)))
+  return Math.min(there, Math.ceil(Math.max(0, share * there - noise, ofPeriods)))
 }
+
+/** Shares such as 0.55 have no exact form: less than this above a whole second is that second. */
+const noise = 1e-6
 
 /** The period, from 1, during which a second falls; a kick-off belongs to the period that begins. */
 function periodAt(periodSeconds: readonly Seconds[], second: Seconds): number {

@@ -11,6 +11,11 @@ describe('least time of a match', () => {
     expect(leastSecondsOf({ ...nothing, share: 0.5 }, quarters)).toBe(1440)
   })
 
+  it('a share that computers cannot write down exactly promises no second more', () => {
+    const halves = { ...quarters, periodSeconds: [1200, 1200], to: 2400 }
+    expect(leastSecondsOf({ ...nothing, share: 0.55 }, halves)).toBe(1320)
+  })
+
   // The same body's rule of late arrivals, in quarters: in the first, two of the three that are left; in the second or
   // third, one.
   const late: LeastTime = {
