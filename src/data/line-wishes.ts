@@ -2,7 +2,7 @@ import 'server-only'
 import { groupBy } from '#common/group-by'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
-import { type FieldLine, fieldLines, type LineWishes, noWishes } from '#match/format/line-wish'
+import { fieldLines, type LineWishes, noWishes } from '#match/format/line-wish'
 import type { PlayerId } from '#squad/player'
 
 /** What was said of lines, by player; whoever is not in the map has said nothing. */
@@ -11,16 +11,13 @@ export async function listLineWishes(
   playerIds: readonly PlayerId[],
 ): Promise<ReadonlyMap<PlayerId, LineWishes>> {
   const rows = await tx.db.lineWish.findMany({
-    where: { clubId: tx.clubId, playerId: { in: playerIds.filter(isId) } },
+    where: { clubId: tx.clubId, playerId: { in: playerIds.filter(isId) }, line: { in: [...fieldLines] } },
     select: { playerId: true, line: true, wish: true },
   })
   return new Map(
     [...groupBy(rows, ({ playerId }) => playerId)].map(([playerId, own]) => [
       playerId,
-      own.reduce<LineWishes>(
-        (wishes, { line, wish }) => (isFieldLine(line) ? { ...wishes, [line]: wish } : wishes),
-        noWishes,
-      ),
+      { ...noWishes, ...Object.fromEntries(own.map(({ line, wish }) => [line, wish])) },
     ]),
   )
 }
@@ -36,8 +33,4 @@ export async function setLineWishes(
     return wish === 'open' ? [] : [{ clubId: tx.clubId, playerId, line, wish }]
   })
   await tx.db.lineWish.createMany({ data: said })
-}
-
-function isFieldLine(line: string): line is FieldLine {
-  return fieldLines.some((own) => own === line)
 }
