@@ -1,3 +1,4 @@
+import { andList } from '#common/and-list'
 import { countWord } from '#common/count-word'
 import { isSameValue } from '#lineup/draft/compare-line-ups'
 import type { LineUp } from '#lineup/line-up'
@@ -40,7 +41,17 @@ export function sayAgainst(other: Solved, now: Solved): string {
     : promise.value > was.promise.value
       ? 'a promise would be missed'
       : 'keeps more of what was promised'
-  return [changes, worth, sayMoved(moved)].filter(Boolean).join(', ')
+  return [changes, worth, sayMoved(moved), sayOther(other.lineUp, now.lineUp)].filter(Boolean).join(', ')
+}
+
+/** Goal, starts and lines that are shared less evenly then. */
+function sayOther(other: LineUp, now: LineUp): string {
+  const words = { goal: 'time in goal', starts: 'starts', lines: 'lines over the term' }
+  const worse = (['goal', 'starts', 'lines'] as const).filter((goal) => {
+    const [is, was] = [other.proofs[goal].value, now.proofs[goal].value]
+    return is > was && !isSameValue(is, was)
+  })
+  return worse.length === 0 ? '' : `${andList(worse.map((goal) => words[goal]))} less evenly shared`
 }
 
 function sayMoved(moved: readonly { readonly id: PlayerId; readonly seconds: number }[]): string {
