@@ -40,7 +40,7 @@ export function solveStage(search: LineUpSearch, stage: Stage): StageAnswer {
   const table = levelTable(problem, classes, stage.within)
   const model = lineUpModel(problem, classes, table.levels)
   addCaps(model, stage, table)
-  const lines = stage.mostLines === null ? [] : addLineShares(model)
+  const lines = stage.goal === 'lines' || stage.mostLines !== null ? addLineShares(model) : []
   const longest = Math.sqrt(table.scale.minutes)
   if (stage.mostLines !== null && stage.goal !== 'lines')
     model.linear.addRow({ upper: stage.mostLines / longest + 1e-6 }, lines)
