@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest'
+import { foldMatch } from '#touchline/fold-match'
+import type { MatchDeed } from '#touchline/match-deed'
+import { promiseFix, promiseWatch, type WatchedPromise } from '#touchline/promise-watch'
+import type { ReplanDeed } from '#touchline/replan-match'
+import { sayPromise } from '#touchline/say-promise'
+import { kickOff, matchId, packOf, planFor, requestOf, sevens, stateAt, taps } from '../support/tapped-match'
+
+type Tap = readonly [number, MatchDeed]
+const policy = { policy: { leastMatchShare: 0.5 } }
+const pack = packOf(planFor(requestOf(10)))
+const first = kickOff(foldMatch(pack, []))
+const of = (watch: readonly WatchedPromise[], id: string) => watch.find(({ playerId }) => playerId === id)
+
+describe('promiseWatch', () => {
+  test('as planned: everybody has, or will have, half', () => {
+    const watch = promiseWatch(stateAt(pack, taps([0, first]), 60), policy)
+    expect(watch.map(({ least }) => least)).toEqual(Array.from({ length: 10 }, () => 1500))
+    expect(new Set(watch.map(({ how }) => how))).toEqual(new Set(['planned']))
+    expect(watch.reduce((sum, { willHave }) => sum + willHave, 0)).toBe(7 * 3000)
+  })
+
+  test('nothing is planned: who waits must be on by the second at which what is left is what it lacks', () => {
+    const bare = { ...pack, plan: null, format: sevens }
+    const here: Tap[] = pack.players.map(({ id }, index) => [
+      -100 + index,
+      { kind: 'register', playerId: id, state: 'here' },
+    ])
+    const given: Tap[] = [...here, [0, first]]
+    const off =
+      pack.players.find(
+        ({ id }) => !stateAt(bare, taps(...given), 1).on.some(({ playerId }) => playerId === id),
+      )?.id ?? ''
+    const state = stateAt(bare, taps(...given), 600)
+    const watched = of(promiseWatch(state, policy), off)
+    // 1500 s of 3000 are promised, so it must be on from 1500 s at the latest: the second kick-off.
+    expect(watched).toMatchObject({ how: 'inDanger', latest: 1500, latestClock: { period: 1, second: 0 } })
+    expect(watched && sayPromise(watched, { name: 'Bo', format: sevens })).toBe(
+      'Bo must come on by the start of period 2 to have the 25 minutes that were promised.',
+    )
+    const heard = (deed: ReplanDeed) => stateAt(bare, taps(...given, [600, deed]), 600)
+    const fix = promiseFix(state, policy, { playerId: off, heard })
+    expect(fix?.at).toBeLessThanOrEqual(1500)
+    const second: Tap = [2000, { kind: 'kickOff', period: 1, on: state.on }]
+    const late: Tap[] = [...given, [1500, { kind: 'periodEnd', period: 0 }], second]
+    const lost = of(promiseWatch(stateAt(bare, taps(...late), 2060), policy), off)
+    expect(lost && sayPromise(lost, { name: 'Bo', format: sevens })).toBe(
+      'Bo cannot have the 25 minutes that were promised any more. It had 0:00.',
+    )
+  })
+
+  test('who comes at half-time is promised half of what was left, and the card says so', () => {
+    const late = matchId(9)
+    const gone: Tap = [-60, { kind: 'register', playerId: late, state: 'gone' }]
+    const given: Tap[] = [
+      gone,
+      [0, kickOff(stateAt(pack, taps(gone), -30))],
+      [1500, { kind: 'periodEnd', period: 0 }],
+      [1600, { kind: 'register', playerId: late, state: 'here' }],
+    ]
+    const watched = of(promiseWatch(stateAt(pack, taps(...given), 1700), policy), late)
+    expect(watched).toMatchObject({ least: 750, there: 1500, whole: 3000, whyLess: 'cameLate' })
+    expect(watched && sayPromise({ ...watched, how: 'planned' }, { name: 'Bo', format: sevens })).toBe(
+      'Bo came late: there for 25:00 of 50 minutes.',
+    )
+  })
+
+  test('off hurt for good: promised of the time it could play', () => {
+    const hurt = stateAt(pack, taps([0, first]), 200).on.find(({ line }) => line !== 'keeper')?.playerId ?? ''
+    const given: Tap[] = [
+      [0, first],
+      [200, { kind: 'register', playerId: hurt, state: 'notPlaying' }],
+    ]
+    const watched = of(promiseWatch(stateAt(pack, taps(...given), 300), policy), hurt)
+    expect(watched).toMatchObject({ least: 100, had: 200, how: 'kept', whyLess: 'notPlaying' })
+  })
+})
