@@ -2,11 +2,14 @@
 
 import type { SquadId } from '#squad/squad'
 import { paths } from '#ui/paths'
+import { PitchButton } from '#ui/pitch/pitch-button'
 
 type MatchMoreProps = {
   readonly sessionId: string
   readonly squadId: SquadId
   readonly isHelper: boolean
+  /** Plans the rest anew; null: this phone plans nothing. */
+  readonly onPlan: (() => void) | null
   /** How fair the plan is, in words; empty: nothing is planned. */
   readonly sentence: string
   /** What was not taken, and what was tapped and changes nothing. */
@@ -14,13 +17,18 @@ type MatchMoreProps = {
 }
 
 /** What is not needed while the ball rolls. */
-export function MatchMore({ sessionId, squadId, isHelper, sentence, toKnow }: MatchMoreProps) {
+export function MatchMore({ sessionId, squadId, isHelper, onPlan, sentence, toKnow }: MatchMoreProps) {
   return (
     <section aria-labelledby="more" className="space-y-4">
       <h2 id="more" className="text-2xl font-bold">
         More
       </h2>
       {sentence ? <p className="border-l-4 border-ink pl-3">{sentence}</p> : null}
+      {onPlan ? (
+        <PitchButton className="w-full" onClick={onPlan}>
+          Plan the rest anew
+        </PitchButton>
+      ) : null}
       {toKnow.length > 0 ? (
         <div className="border-2 border-ink p-2">
           <h3 className="font-bold">To know</h3>

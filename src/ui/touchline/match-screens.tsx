@@ -35,6 +35,8 @@ export type MatchScreensProps = {
   readonly now: () => number
   readonly onDeeds: (deeds: readonly MatchDeed[]) => void
   readonly onGuest: (name: string) => void
+  /** Plans the rest anew; null: this phone plans nothing. */
+  readonly onPlan: (() => void) | null
   /** What has to be seen before all else: a plan made anew, a promise in danger. */
   readonly notices: ReactNode
   readonly minutes: readonly MinutesRow[]
@@ -157,6 +159,7 @@ export function MatchScreens(props: MatchScreensProps) {
             sessionId={sessionId}
             squadId={squadId}
             isHelper={pack.viewer.kind === 'helper'}
+            onPlan={state.status === 'ended' ? null : props.onPlan}
             sentence={state.sentence ?? state.plan?.proof.sentence ?? ''}
             toKnow={[
               ...new Set(told.map(({ sentence }) => `Not taken: ${sentence}`)),
