@@ -35,10 +35,14 @@ type Answer = Promise<Result<Done, Problem>>
  */
 export async function saveFormatOf(viewer: Viewer, input: SaveFormatInput, now = new Date()): Answer {
   demand(viewer, 'changeFormats', { kind: 'club' })
-  const { formatId, version, format } = input
+  const { formatId, version, format, slips } = input
   return inClub(viewer.clubId, async (tx) => {
     const by = { personId: viewer.personId, at: now }
-    const problems = [...formatFaults(format), ...(await sameName(tx, { name: format.name, id: formatId }))]
+    const problems = [
+      ...slips,
+      ...faultsBeside(slips, format),
+      ...(await sameName(tx, { name: format.name, id: formatId })),
+    ]
     if (formatId === null) {
       if (problems.length > 0) return refuse(...problems)
       const id = newId()
@@ -59,11 +63,20 @@ export async function saveFormatOf(viewer: Viewer, input: SaveFormatInput, now =
   })
 }
 
+/** What makes no sense, but where a slip stands already, or stands in the way of knowing. */
+function faultsBeside(slips: readonly Problem[], format: MatchFormat): readonly Problem[] {
+  const said = new Set(slips.map(({ path }) => path))
+  const isUnknown = (path: string) => said.has('minutes') && path.startsWith('least')
+  return formatFaults(format).filter(({ path }) => !said.has(path) && !isUnknown(path))
+}
+
+/** A source that came with it stays: what the club changes of it, the body does not say. */
 function withSource(
   format: MatchFormat,
   held: { readonly format: MatchFormat; readonly takenFrom: string | null },
 ): MatchFormat {
-  return held.takenFrom === null ? format : { ...format, source: held.format.source }
+  const { source } = held.format
+  return held.takenFrom === null || source === null ? format : { ...format, source }
 }
 
 /** Offered no more, or offered again; one that a squad plays stays. @throws AppError `notAllowed` or `notFound`. */

@@ -1,5 +1,6 @@
 import 'server-only'
 import { z } from 'zod'
+import type { Problem } from '#common/problem'
 import { formatLimits } from '#exchange/match-format-json'
 import { longestName } from '#exchange/table/name-cells'
 import { tidyName } from '#exchange/table/name-form'
@@ -19,9 +20,17 @@ const fields = {
   agesTo: wholeOrEmpty(3, 99, 'years'),
   aSide: whole(fewestASide, mostASide, 'players'),
   hasKeeper: ticked,
-  shapes: z.string('write a shape, such as 2-3-1').trim().min(1, 'is empty; write a shape, such as 2-3-1'),
+  shapes: z
+    .string('write a shape, such as 2-3-1')
+    .max(formatLimits.letters)
+    .trim()
+    .min(1, 'is empty; write a shape, such as 2-3-1'),
   periods: whole(1, formatLimits.periods, 'periods'),
-  minutes: z.string('write minutes, such as 25').trim().min(1, 'is empty; write minutes, such as 25'),
+  minutes: z
+    .string('write minutes, such as 25')
+    .max(formatLimits.letters)
+    .trim()
+    .min(1, 'is empty; write minutes, such as 25'),
   breakMinutes: minutesOf(0, 60, { orEmpty: false }),
   isShortGames: ticked,
   mostSubstitutions: wholeOrEmpty(0, 99, 'players'),
@@ -42,7 +51,7 @@ const fields = {
 
 const formatId = z.uuid()
 
-/** Everything of a format, new or changed. Who said so is left to whoever wrote it, not to who took it over. */
+/** Everything of a format, new or changed; `slips`: what of it cannot be read, to be said with what makes no sense. */
 export const saveFormatInput = z
   .object({
     /** Empty: a new one. */
@@ -52,9 +61,9 @@ export const saveFormatInput = z
     ...fields,
   })
   .catchall(z.unknown())
-  .transform((form, context) => {
-    const issue = (path: string, message: string) =>
-      context.addIssue({ code: 'custom', path: [path], message })
+  .transform((form) => {
+    const slips: Problem[] = []
+    const issue = (path: string, message: string) => slips.push({ path, message })
     const format: MatchFormat = {
       name: form.name,
       ages: agesOf(form, issue),
@@ -80,11 +89,11 @@ export const saveFormatInput = z
       source: sourceOf(form, issue),
       note: form.note,
     }
-    return { formatId: form.formatId === '' ? null : form.formatId, version: form.version, format }
+    return { formatId: form.formatId === '' ? null : form.formatId, version: form.version, format, slips }
   })
 export type SaveFormatInput = z.infer<typeof saveFormatInput>
 
-type Issue = (path: string, message: string) => void
+type Issue = (path: string, message: string) => unknown
 
 function agesOf(
   { agesFrom, agesTo }: { readonly agesFrom: number | null; readonly agesTo: number | null },

@@ -56,7 +56,8 @@ test('the head coach’s pages are good, with everything on them opened', async 
     await openTab(page, tab)
     await expectGoodAtEveryWidth(page)
   }
-  await expectGoodPages(page, ['/review/committee', '/club', '/account'])
+  await expectGoodPages(page, ['/review/committee', '/club', '/account', '/club/formats'])
+  await expectGoodPages(page, [await firstLink(page, /^\/club\/formats\/[^/]{36}$/)])
 })
 
 test('a squad’s matches and a player’s are good', async ({ page }) => {

@@ -8,6 +8,7 @@ import { closeTriesPool } from '#data/tries-pool'
 import { askAboutChild } from '#server/ask-actions'
 import { eraseChild, recordConsent, withdrawConsent } from '#server/child-actions'
 import { changeClub, countGoals, saveSeason, saveSquad } from '#server/club-actions'
+import { chooseFormat, saveFormat } from '#server/format-actions'
 import { answerRequest, changeClubRights, extendRequest, writeDownRequest } from '#server/request-actions'
 import {
   askForNewPassword,
@@ -20,6 +21,7 @@ import {
 import { askAsPerson } from '../support/next-request'
 import { spoilForm, spoilings } from '../support/spoil-form'
 import { accepted, type Door, isRefused, sent, whatStands } from '../support/spoiled-door'
+import { typedFormat } from '../support/typed-format'
 import { aClubForWriting, idle } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
@@ -62,6 +64,13 @@ const doors: readonly (readonly [string, Door, Asker, () => object])[] = [
       ...{ 'termName-0': 'Autumn', 'termFirstDay-0': '2027-08-01', 'termLastDay-0': '2027-12-31' },
     }),
   ],
+  [
+    'saveFormat',
+    saveFormat,
+    'administrator',
+    () => ({ ...typedFormat, name: newId(), formatId: '', version: '' }),
+  ],
+  ['chooseFormat', chooseFormat, 'administrator', () => ({ squadId: at.club.squadId, formatId: '' })],
   ['saveSquad', saveSquad, 'administrator', () => ({ squadId: '', name: 'Stoats', ageLimit: '11' })],
   [
     'writeDownRequest',

@@ -219,6 +219,15 @@ describe('a format that is written', () => {
     expect(await held(one.id)).toEqual(one)
   })
 
+  it('is told of all its slips at once', async () => {
+    askAs(at.club, 'headCoach')
+    const one = await aFormat()
+    await aFormat({ name: 'Our sevens two' })
+    const answer = await save(one, { minutes: '99', shapes: '2-2-1', agesFrom: '9', name: 'Our sevens two' })
+    const paths = ['agesTo', 'minutes', 'shapes', 'name'].map((path) => ({ path }))
+    expect(answer).toMatchObject({ problems: paths })
+  })
+
   it('is not written over when somebody else saved meanwhile', async () => {
     askAs(at.club, 'headCoach')
     const one = await aFormat()
@@ -250,6 +259,18 @@ describe('a format that is taken over', () => {
     askAs(at.club, 'headCoach')
     expect(await takeFormat(idle, sent({ key: 'nobody-12' }))).toMatchObject({ status: 'refused' })
     expect(await every()).toEqual([])
+  })
+})
+
+describe('one of ours that is taken over', () => {
+  it('has no source to keep: the club can name its league', async () => {
+    askAs(at.club, 'headCoach')
+    await takeFormat(idle, sent({ key: 'ours-7-halves' }))
+    const [one] = await every()
+    if (one) await save(one, { sourceBody: 'The league of the valley' })
+    const page = await loadFormat(await viewerOf('headCoach'), one?.id ?? '')
+    expect(page.format.format.source).toMatchObject({ body: 'The league of the valley' })
+    expect(page.format.changed).toEqual(['source'])
   })
 })
 

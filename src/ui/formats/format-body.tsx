@@ -71,7 +71,7 @@ export function FormatBody(props: FormatBodyProps) {
               formatId={id}
               version={version}
               format={format}
-              isTakenOver={takenFrom !== null}
+              keepsSource={takenFrom !== null && format.source !== null}
               send={props.save}
             />
           </Details>

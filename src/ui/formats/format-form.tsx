@@ -26,12 +26,13 @@ type FormatFormProps = {
   readonly version: string
   /** What the fields begin with. */
   readonly format: MatchFormat
-  readonly isTakenOver: boolean
+  /** It came with a source, which stays. */
+  readonly keepsSource: boolean
   readonly send: SendForm
 }
 
 /** Every part of a format, in plain words. */
-export function FormatForm({ formatId, version, format, isTakenOver, send }: FormatFormProps) {
+export function FormatForm({ formatId, version, format, keepsSource, send }: FormatFormProps) {
   const [periods, setPeriods] = useState(format.periodSeconds.length)
   return (
     <ReplyForm
@@ -67,9 +68,9 @@ export function FormatForm({ formatId, version, format, isTakenOver, send }: For
             ))}
             <Group
               title="Where it is from"
-              note={isTakenOver ? 'The source it was taken over from stays.' : ''}
+              note={keepsSource ? 'The source it was taken over from stays.' : ''}
             >
-              {isTakenOver
+              {keepsSource
                 ? null
                 : sourceFields.map((field) => <OneField key={field.name} of={of} field={field} />)}
               <TextArea

@@ -1,7 +1,7 @@
 import { andList } from '#common/and-list'
 import { countWord } from '#common/count-word'
 import { mostPlayersFor } from '#match/format/least-possible'
-import type { LeastTime, MatchFormat } from '#match/format/match-format'
+import type { LeastTime, MatchFormat, Shape } from '#match/format/match-format'
 import { textOfShape } from '#match/format/shape-text'
 import { capital } from '#ui/capital'
 import { counted } from '#ui/plural'
@@ -47,7 +47,12 @@ function playersText(format: MatchFormat): string {
   const keeper = hasKeeper ? 'one of them in goal' : 'nobody in goal'
   const most = mostPlayers === null ? '' : ` ${mostPlayers} at most may be on the list of a match.`
   const fewest = fewestPlayers === null ? '' : ` With fewer than ${fewestPlayers} a match is not begun.`
-  return `${capital(countWord(aSide))} at once, ${keeper}; as ${andList(shapes.map(textOfShape))}.${most}${fewest}`
+  return `${capital(countWord(aSide))} at once, ${keeper}; as ${andList(shapes.map(unbroken))}.${most}${fewest}`
+}
+
+/** With hyphens at which no line breaks. */
+function unbroken(shape: Shape): string {
+  return textOfShape(shape).replaceAll('-', '\u2011')
 }
 
 function timeText({ periodSeconds, breakSeconds, isShortGames }: MatchFormat): string {

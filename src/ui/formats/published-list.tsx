@@ -20,9 +20,13 @@ export function PublishedList({ published, take }: PublishedListProps) {
         <li key={key}>
           <Details
             summary={
-              <>
-                {format.name} <span className="font-normal text-soft">({formatInShort(format)})</span>
-              </>
+              format.source ? (
+                <>
+                  {format.name} <span className="font-normal text-soft">({formatInShort(format)})</span>
+                </>
+              ) : (
+                format.name
+              )
             }
           >
             {format.source ? (

@@ -20,7 +20,7 @@ export default async function NewFormatPage() {
         formatId=""
         version=""
         format={{ ...plainFormat, name: '' }}
-        isTakenOver={false}
+        keepsSource={false}
         send={saveFormat}
       />
     </Shell>
