@@ -1,4 +1,5 @@
 import type { MatchFormat } from '#match/format/match-format'
+import type { Period } from '#match/match'
 
 /**
  * What a match is planned by where nobody has said how the squad plays: nobody's rule, there to be changed. Our own
@@ -23,4 +24,15 @@ export const plainFormat: MatchFormat = {
   shapes: [{ name: '2-3-1', places: { keeper: 1, back: 2, middle: 3, forward: 1 } }],
   source: null,
   note: '',
+}
+
+/** The plain format with the periods that were entered with the match, where any were. */
+export function plainFormatFor(periods: readonly Period[] | null): MatchFormat {
+  const [first, second] = periods ?? []
+  if (!periods || !first) return plainFormat
+  return {
+    ...plainFormat,
+    periodSeconds: periods.map(({ start, end }) => end - start),
+    breakSeconds: second ? Math.max(0, second.start - first.end) : plainFormat.breakSeconds,
+  }
 }

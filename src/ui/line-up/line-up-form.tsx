@@ -4,9 +4,10 @@ import { type ReactNode, useActionState, useCallback, useEffect, useMemo } from 
 import { firstLineUpDraft } from '#lineup/draft/first-line-up-draft'
 import { planOfDraft } from '#lineup/draft/line-up-draft'
 import type { LineUpSolver } from '#lineup/draft/line-up-solver'
-import { plainFormat } from '#lineup/draft/plain-format'
+import { plainFormatFor } from '#lineup/draft/plain-format'
 import { isSameMatchPlan } from '#lineup/draft/same-match-plan'
 import { sayLineUpClash } from '#lineup/say-line-up-clash'
+import type { Period } from '#match/match'
 import type { SendForm } from '#ui/entry/send-form'
 import { ChangesPart } from '#ui/line-up/changes-part'
 import { EachPlayerPart } from '#ui/line-up/each-player-part'
@@ -23,7 +24,7 @@ import { WholePageLinkButton } from '#ui/page/whole-page-link-button'
 import { paths } from '#ui/paths'
 
 export type LineUpFormProps = Omit<LineUpInputsProps, 'request' | 'nameOf' | 'problems' | 'onAsk'> & {
-  readonly session: { readonly id: string; readonly day: string }
+  readonly session: { readonly id: string; readonly day: string; readonly periods: readonly Period[] | null }
   readonly version: number
   readonly save: SendForm
   readonly solver: LineUpSolver
@@ -100,14 +101,14 @@ export function LineUpForm(props: LineUpFormProps) {
   )
 }
 
-function startOf({ plan, players, register, pairs, policy, squadFormat }: LineUpFormProps) {
+function startOf({ session, plan, players, register, pairs, policy, squadFormat }: LineUpFormProps) {
   const pairsOf = (kind: (typeof pairs)[number]['kind']) =>
     pairs.filter((pair) => pair.kind === kind).map(({ playerIds }) => playerIds)
   return {
     plan,
     players,
     register,
-    format: squadFormat ?? plainFormat,
+    format: squadFormat ?? plainFormatFor(session.periods),
     policyShare: policy.leastMatchShare,
     apart: pairsOf('apart'),
     together: pairsOf('together'),

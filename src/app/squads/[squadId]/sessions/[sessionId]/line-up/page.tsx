@@ -32,7 +32,7 @@ export default async function LineUpPage({ params }: LineUpPageProps) {
         <LineUpPlanner
           {...page}
           squadId={squadId}
-          session={{ id: session.id, day: session.day }}
+          session={{ id: session.id, day: session.day, periods: session.periods }}
           save={saveLineUp}
           addPair={addPlayerPair}
           endPair={endPlayerPair}
