@@ -2,6 +2,7 @@ import type { ClubFormat } from '#match/format/club-format'
 import type { MatchFormat } from '#match/format/match-format'
 import type { PublishedLeastTime } from '#match/format/published-format'
 import type { SendForm } from '#ui/entry/send-form'
+import { EvenSharePart } from '#ui/formats/even-share-part'
 import { FormatForm } from '#ui/formats/format-form'
 import { FormatOrigin } from '#ui/formats/format-origin'
 import { FormatTable } from '#ui/formats/format-table'
@@ -39,6 +40,7 @@ export function FormatBody(props: FormatBodyProps) {
         <SectionTitle>Where it is from</SectionTitle>
         <FormatOrigin format={format} changed={changed} />
       </section>
+      <EvenSharePart format={format} />
       {leastTimes.length > 0 ? (
         <section>
           <SectionTitle note="Promises that bodies make to every player, and that fit this format. Your league’s own rules come first.">

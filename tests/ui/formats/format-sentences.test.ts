@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { plainFormat } from '#lineup/draft/plain-format'
 import type { MatchFormat } from '#match/format/match-format'
+import { periodsText } from '#ui/formats/even-share-part'
 import { formatInShort, formatSentences } from '#ui/formats/format-sentences'
 import { changedWords, sourceText } from '#ui/formats/source-text'
 
@@ -61,6 +62,16 @@ describe('a format in words', () => {
       formatInShort({ ...plainFormat, hasKeeper: false, periodSeconds: [480, 480], isShortGames: true }),
     ).toBe('7 a side without keepers, 2 games × 8 minutes')
     expect(formatInShort({ ...plainFormat, periodSeconds: [1200, 750] })).toBe('7 a side, 20 + 12.5 minutes')
+  })
+})
+
+describe('an even match in whole periods', () => {
+  // Worked by hand: 28 places in quarters for ten, so eight play three, two play two, nobody four.
+  it('says who has how many', () => {
+    const format = { ...plainFormat, periodSeconds: quarters }
+    expect(periodsText(format, 10)).toBe('8 have 3, 2 have 2')
+    expect(periodsText(format, 14)).toBe('all have 2')
+    expect(periodsText(format, 7)).toBe('all have 4')
   })
 })
 
