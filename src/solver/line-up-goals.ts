@@ -83,15 +83,18 @@ function fewestChanges(
 }
 
 const goals = ['promise', 'minutes', 'goal', 'starts'] as const
+export type FirstGoal = (typeof goals)[number]
 
-function goalByGoal(
+/** The first goals in their order, as many as are asked for. Null: no line-up keeps the rules. */
+export function goalByGoal(
   search: LineUpSearch,
   watch: GoalsWatch,
+  asked: readonly FirstGoal[] = goals,
 ): (GoalsReached & { readonly within: Within }) | null {
   const bounds: Bounds = { promise: 0, minutes: 0, goal: 0, starts: 0, lines: 0, changes: 0 }
   let within: Within = anything
   let best = watch.first
-  for (const goal of goals) {
+  for (const goal of asked) {
     const easy = best ? easyBound(search, goal, within, best.values) : Number.NEGATIVE_INFINITY
     if (best && isReached(best.values[goal], easy)) bounds[goal] = easy
     else {
@@ -118,12 +121,7 @@ function goalByGoal(
   return best && { best, bounds, within }
 }
 
-function easyBound(
-  search: LineUpSearch,
-  goal: (typeof goals)[number],
-  within: Within,
-  values: LineUpValues,
-): number {
+function easyBound(search: LineUpSearch, goal: FirstGoal, within: Within, values: LineUpValues): number {
   if (goal === 'promise') return lineUpBounds(search.problem, values).promise
   return Math.max(0, levelTable(search.problem, search.classes, within).bounds[goal])
 }

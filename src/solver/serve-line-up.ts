@@ -1,17 +1,30 @@
 import type { LineUpCall, LineUpWord } from '#solver/line-up-messages'
+import { lineUpTradeOffs } from '#solver/line-up-trade-offs'
+import { lineUpWaysOut } from '#solver/line-up-ways-out'
 import { solveLineUp } from '#solver/solve-line-up'
 
 /** Does what a worker was asked for and says so, word by word; never throws. */
 export async function serveLineUp(call: LineUpCall, say: (word: LineUpWord) => void): Promise<void> {
-  const began = performance.now()
   try {
-    const answer = await solveLineUp(call.problem, {
-      ...call.settings,
-      began,
-      onBetter: (lineUp) => say({ kind: 'progress', lineUp, elapsedMs: performance.now() - began }),
-    })
-    say(answer)
+    say(await answerTo(call, say))
   } catch (error) {
     say({ kind: 'failed', message: error instanceof Error ? error.message : String(error) })
+  }
+}
+
+async function answerTo(call: LineUpCall, say: (word: LineUpWord) => void): Promise<LineUpWord> {
+  const began = performance.now()
+  const { problem } = call
+  const settings = { ...call.settings, began }
+  switch (call.kind) {
+    case 'waysOut':
+      return { kind: 'waysOut', ways: await lineUpWaysOut(problem, { ...settings, missed: call.missed }) }
+    case 'tradeOffs':
+      return { kind: 'tradeOffs', offers: await lineUpTradeOffs(problem, call.lineUp, settings) }
+    case 'solve':
+      return solveLineUp(problem, {
+        ...settings,
+        onBetter: (lineUp) => say({ kind: 'progress', lineUp, elapsedMs: performance.now() - began }),
+      })
   }
 }

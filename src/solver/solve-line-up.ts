@@ -40,13 +40,7 @@ export async function solveLineUp(problem: LineUpProblem, settings: LineUpSettin
   const given = start && checkLineUp(problem, start).length === 0 ? start : null
   const clash = given ? [] : findLineUpClash(problem)
   if (clash.length > 0) return { kind: 'impossible', clash }
-  const search: LineUpSearch = {
-    problem,
-    classes: lineUpClasses(problem),
-    solver: await loadSolver(),
-    deadline: setDeadline(settings),
-    seed,
-  }
+  const search = await lineUpSearch(problem, settings)
   const tell = ({ plan }: Known) => onBetter?.(lineUpOf(problem, plan))
   const quick = quickLineUp(problem, { seed })
   const first = betterOf(quick && knownPlan(problem, quick), given && knownPlan(problem, given))
@@ -60,6 +54,20 @@ export async function solveLineUp(problem: LineUpProblem, settings: LineUpSettin
     lineUpGoals.map((goal) => [goal, proofOf(values[goal], found.bounds[goal])]),
   ) as LineUp['proofs']
   return { kind: 'solved', lineUp: { plan, proofs } }
+}
+
+/** What the stages of a search share. */
+export async function lineUpSearch(
+  problem: LineUpProblem,
+  settings: Omit<LineUpSettings, 'start' | 'onBetter'>,
+): Promise<LineUpSearch> {
+  return {
+    problem,
+    classes: lineUpClasses(problem),
+    solver: await loadSolver(),
+    deadline: setDeadline(settings),
+    seed: settings.seed,
+  }
 }
 
 function knownPlan(problem: LineUpProblem, plan: LineUpPlan): Known {

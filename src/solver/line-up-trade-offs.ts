@@ -1,0 +1,102 @@
+import type { Seconds } from '#common/time'
+import { fairLineUp } from '#lineup/fair-line-up'
+import { type LineUp, type LineUpPlan, lineUpGoals } from '#lineup/line-up'
+import { lineUpValues, secondsOf } from '#lineup/line-up-values'
+import type { LineUpProblem } from '#lineup/problem'
+import { anything } from '#solver/line-up-levels'
+import { solveStage } from '#solver/line-up-stage'
+import { type LineUpSettings, lineUpSearch, solveLineUp } from '#solver/solve-line-up'
+
+/** The fairest line-up with fewer changes, and what the fewer changes cost. */
+export type TradeOff = {
+  readonly changes: number
+  /** How many fewer than in the line-up that it is held against. */
+  readonly fewer: number
+  /** How many are further from what they are due than before, the furthest held against the furthest; and by how much at most. */
+  readonly players: number
+  readonly seconds: Seconds
+  /** Seconds short of the least time beyond those before. */
+  readonly short: Seconds
+  /** No line-up with so few changes is more even. */
+  readonly isProven: boolean
+  readonly lineUp: LineUp
+}
+
+const mostOffers = 4
+
+/**
+ * What fewer changes would cost: for some numbers of changes below those of a line-up, down to the fewest that rules and
+ * promises allow, the fairest line-up with so many. Those that cost nobody a minute come with it.
+ */
+export async function lineUpTradeOffs(
+  problem: LineUpProblem,
+  lineUp: LineUp,
+  settings: Omit<LineUpSettings, 'start' | 'onBetter'>,
+): Promise<readonly TradeOff[]> {
+  const changes = lineUp.proofs.changes.value
+  if (changes < 1) return []
+  const leftMs = () => settings.began + settings.timeLimitMs - performance.now()
+  const search = await lineUpSearch(problem, settings)
+  const promise = lineUp.proofs.promise.value
+  const fewest = solveStage(search, {
+    goal: 'changes',
+    within: { ...anything, promise },
+    mostLines: null,
+    start: lineUp.plan,
+    mostMs: leftMs() / 4,
+  })
+  const least = Math.min(changes, Math.max(0, fewest.bound))
+  const offers: TradeOff[] = []
+  const numbers = numbersBetween(least, changes - 1)
+  for (const [index, most] of numbers.entries()) {
+    if (leftMs() <= 0) break
+    const timeLimitMs = leftMs() / (numbers.length - index)
+    const fewer = { ...problem, rules: { ...problem.rules, mostChanges: most } }
+    const answer = await solveLineUp(fewer, { ...settings, began: performance.now(), timeLimitMs })
+    if (answer.kind === 'solved') offers.push(tradeOffOf(problem, lineUp, answer.lineUp))
+  }
+  // Fewer changes at the same price make the others idle.
+  return offers.filter(
+    (offer) =>
+      !offers.some(
+        (other) =>
+          other !== offer &&
+          other.changes <= offer.changes &&
+          lineUpGoals.every((goal) => other.lineUp.proofs[goal].value <= offer.lineUp.proofs[goal].value),
+      ),
+  )
+}
+
+/** A handful of numbers from the most down to the least, both among them. */
+function numbersBetween(least: number, most: number): readonly number[] {
+  const count = Math.min(mostOffers, most - least + 1)
+  if (count <= 0) return []
+  const step = count === 1 ? 0 : (most - least) / (count - 1)
+  return [...new Set(Array.from({ length: count }, (_, index) => Math.round(most - index * step)))]
+}
+
+function tradeOffOf(problem: LineUpProblem, before: LineUp, lineUp: LineUp): TradeOff {
+  const was = unevennessOf(problem, before.plan)
+  const is = unevennessOf(problem, lineUp.plan)
+  const further = is.map((seconds, player) => seconds - (was[player] ?? 0))
+  const values = lineUpValues(problem, lineUp.plan)
+  return {
+    changes: values.changes,
+    fewer: before.proofs.changes.value - values.changes,
+    players: further.filter((seconds) => seconds > 0.5).length,
+    seconds: Math.max(0, ...further),
+    short: Math.max(0, values.promise - before.proofs.promise.value),
+    isProven: lineUp.proofs.promise.proven && lineUp.proofs.minutes.proven,
+    lineUp,
+  }
+}
+
+/** How far each is from what it is due, either way; the furthest first, so that like is held against like. */
+function unevennessOf(problem: LineUpProblem, plan: LineUpPlan): readonly Seconds[] {
+  const fair = fairLineUp(problem)
+  return problem.players
+    .map(({ owed }, player) =>
+      Math.abs(owed.playSeconds + (fair.play[player] ?? 0) - secondsOf(problem, plan[player])),
+    )
+    .sort((one, other) => other - one)
+}

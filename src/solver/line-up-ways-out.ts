@@ -1,0 +1,81 @@
+import type { Proof } from '#common/proof'
+import { proofOf } from '#common/proof'
+import type { Seconds } from '#common/time'
+import { findLineUpClash } from '#lineup/find-line-up-clash'
+import type { LineUpPlan } from '#lineup/line-up'
+import { lineUpValues } from '#lineup/line-up-values'
+import { type LineUpProblem, type LineUpRules, noRules } from '#lineup/problem'
+import { quickLineUp } from '#lineup/quick-line-up'
+import { goalByGoal } from '#solver/line-up-goals'
+import { type LineUpSettings, lineUpSearch } from '#solver/solve-line-up'
+
+/** One thing that a coach may let go. Pairs and players are places in their lists. */
+export type LetGo =
+  | { readonly what: keyof LineUpRules }
+  | { readonly what: 'apart'; readonly pair: number }
+  /** Every place of one player that is held. */
+  | { readonly what: 'fixed'; readonly player: number }
+
+/** What comes of letting one thing go: seconds short of the least time over all players, with the proof, and a plan. */
+export type WayOut = { readonly letGo: LetGo; readonly short: Proof; readonly plan: LineUpPlan }
+
+/**
+ * Where no line-up can be, or a promise is missed by `missed` seconds: what lets there be one, or misses less, when that
+ * one thing is let go; the best first. Each is searched for by itself; a way that is not in the list does not help, as far
+ * as the time allowed to prove.
+ */
+export async function lineUpWaysOut(
+  problem: LineUpProblem,
+  settings: Omit<LineUpSettings, 'start' | 'onBetter'> & { readonly missed: Seconds | null },
+): Promise<readonly WayOut[]> {
+  const things = thingsToLetGo(problem)
+  const ways: WayOut[] = []
+  for (const [index, letGo] of things.entries()) {
+    const leftMs = settings.began + settings.timeLimitMs - performance.now()
+    if (leftMs <= 0) break
+    const freer = without(problem, letGo)
+    if (findLineUpClash(freer).length > 0) continue
+    const share = Math.max(50, leftMs / (things.length - index))
+    const search = await lineUpSearch(freer, { ...settings, began: performance.now(), timeLimitMs: share })
+    const quick = quickLineUp(freer, settings)
+    const first = quick && { plan: quick, values: lineUpValues(freer, quick) }
+    const found = goalByGoal(search, { first, onBetter: () => {} }, ['promise'])
+    if (!found) continue
+    const short = proofOf(found.best.values.promise, found.bounds.promise)
+    if (settings.missed !== null && short.value >= settings.missed - 1e-6) continue
+    ways.push({ letGo, short, plan: found.best.plan })
+  }
+  return ways.sort((one, other) => one.short.value - other.short.value)
+}
+
+/** In the order in which a coach would rather let them go: own wishes, then the rules of the match. */
+function thingsToLetGo({ rules, apart, fixed }: LineUpProblem): readonly LetGo[] {
+  const order: readonly Exclude<LetGo, { readonly pair: number } | { readonly player: number }>['what'][] = [
+    'mostChanges',
+    'leastSpellSeconds',
+    'longestSpellSeconds',
+    'longestOffSeconds',
+    'keeperForPeriod',
+    'mostKeeperPeriods',
+    'mostSubstitutions',
+    'mayReturn',
+  ]
+  const held = [...new Set(fixed.map(({ player }) => player))]
+  return [
+    ...order.flatMap((what): LetGo[] => (rules[what] === noRules[what] ? [] : [{ what }])),
+    ...apart.map((_, pair): LetGo => ({ what: 'apart', pair })),
+    ...held.map((player): LetGo => ({ what: 'fixed', player })),
+  ]
+}
+
+/** The same problem with one thing let go. */
+export function without(problem: LineUpProblem, letGo: LetGo): LineUpProblem {
+  switch (letGo.what) {
+    case 'apart':
+      return { ...problem, apart: problem.apart.filter((_, pair) => pair !== letGo.pair) }
+    case 'fixed':
+      return { ...problem, fixed: problem.fixed.filter(({ player }) => player !== letGo.player) }
+    default:
+      return { ...problem, rules: { ...problem.rules, [letGo.what]: noRules[letGo.what] } }
+  }
+}
