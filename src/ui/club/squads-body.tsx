@@ -80,6 +80,9 @@ function SquadPart({ squad, hasSeason, canManagePeople, save }: SquadPartProps) 
           <PageLink href={paths.files(id)} className="tap inline-flex items-center">
             Take in a list of players
           </PageLink>
+          <PageLink href={paths.clubFormats()} className="tap inline-flex items-center">
+            How it plays its matches
+          </PageLink>
         </p>
       ) : null}
       <Details summary={`Change ${name}`}>
