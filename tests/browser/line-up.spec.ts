@@ -12,7 +12,7 @@ async function openLineUp(page: Page, day: string) {
   await openTab(page, 'Practices and matches')
   await page.getByRole('link', { name: 'New practice or match' }).click()
   await page.getByRole('button', { name: 'Match', exact: true }).click()
-  await page.getByLabel('Day').fill(day)
+  await page.getByLabel('Day', { exact: true }).fill(day)
   await page.getByLabel('Title').fill('Against the Long Meadow Voles')
   await page.getByRole('button', { name: 'Go on to writing it down' }).click()
   await page.waitForURL(/sessions\/[0-9a-f-]{36}/)

@@ -4,12 +4,12 @@ import type { Problem } from '#common/problem'
 export function BesideField({ problems }: { readonly problems: readonly Problem[] }) {
   if (problems.length === 0) return null
   return (
-    <ul role="alert" className="max-w-prose border-l-4 border-warn bg-warn-pale px-4 py-2">
+    <div role="alert" className="max-w-prose border-l-4 border-warn bg-warn-pale px-4 py-2">
       {problems.map(({ path, message }) => (
-        <li key={`${path} ${message}`} className="font-medium text-warn">
+        <p key={`${path} ${message}`} className="font-medium text-warn">
           {message}
-        </li>
+        </p>
       ))}
-    </ul>
+    </div>
   )
 }
