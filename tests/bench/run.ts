@@ -3,6 +3,7 @@ import { benchBackup } from './backup-bench'
 import { benchLedger } from './ledger-bench'
 import { benchPages } from './pages-bench'
 import { benchReplan } from './replan-bench'
+import { benchReplanMatch } from './replan-match-bench'
 import { benchRotations } from './rotation-bench'
 import { benchTable } from './table'
 
@@ -24,6 +25,7 @@ if (process.argv.includes('--write')) writeTable(table)
 const isFull = process.argv.includes('--full')
 say('new plans')
 process.stdout.write(`\n${benchReplan({ isFull })}\n`)
+process.stdout.write(`\n${benchReplanMatch({ isFull })}\n`)
 say('rotations')
 // `--minutes=30` ends the rotations' part after about so long, with as many as were done by then.
 const minutes = Number(process.argv.find((own) => own.startsWith('--minutes='))?.slice('--minutes='.length))
