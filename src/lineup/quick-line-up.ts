@@ -9,7 +9,7 @@ import { annealLineUp, settleLineUp } from '#lineup/search-line-up'
 import { swapBoard } from '#lineup/swap-board'
 
 /** Enough for most matches within a twentieth of a second; fixed, so that every phone finds the same. */
-const steps = 40_000
+const usualSteps = 40_000
 const settleTries = 20_000
 /** Searches of a small problem, which share the steps; and how many searches are tried until one keeps the rules. */
 const mostSearches = 4
