@@ -17,7 +17,7 @@ import {
 import { getSquad } from '#data/squads'
 import { formatLimits } from '#exchange/match-format-json'
 import { formatFaults } from '#match/format/format-faults'
-import { type Done, saved } from '#server/action'
+import { type Done, goTo, saved } from '#server/action'
 import { sameName } from '#server/change-format'
 import type { ChooseFormatInput, TakeFormatInput, TakeLeastTimeInput } from '#server/format-input'
 import { publishedFormats } from '#server/published-formats'
@@ -46,7 +46,7 @@ export async function takeFormatOf(viewer: Viewer, { key }: TakeFormatInput, now
       detail: { key },
       by: { personId: viewer.personId, at: now },
     })
-    return saved(`${format.name} is one of the club’s formats now: change it as your league plays.`)
+    return goTo(`/club/formats/${id}`)
   })
 }
 

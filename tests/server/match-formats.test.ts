@@ -240,8 +240,9 @@ describe('a format that is written', () => {
 describe('a format that is taken over', () => {
   it('keeps its source, and what the club changes of it is said', async () => {
     askAs(at.club, 'headCoach')
-    await takeFormat(idle, sent({ key: 'usa-9' }))
+    const href = await leadsTo(takeFormat(idle, sent({ key: 'usa-9' })))
     const [one] = await every()
+    expect(href).toBe(`/club/formats/${one?.id}`)
     if (!one) throw new Error('nothing was taken over')
     const viewer = await viewerOf('headCoach')
     expect((await loadFormats(viewer)).published.map(({ key }) => key)).not.toContain('usa-9')
@@ -265,7 +266,7 @@ describe('a format that is taken over', () => {
 describe('one of ours that is taken over', () => {
   it('has no source to keep: the club can name its league', async () => {
     askAs(at.club, 'headCoach')
-    await takeFormat(idle, sent({ key: 'ours-7-halves' }))
+    await leadsTo(takeFormat(idle, sent({ key: 'ours-7-halves' })))
     const [one] = await every()
     if (one) await save(one, { sourceBody: 'The league of the valley' })
     const page = await loadFormat(await viewerOf('headCoach'), one?.id ?? '')

@@ -6,7 +6,6 @@ import { Table, type TableHead } from '#ui/page/table'
 const head: readonly TableHead[] = [
   { key: 'players', label: 'Come' },
   { key: 'even', label: 'Even share', isFigure: true },
-  { key: 'part', label: 'Of the match', isFigure: true },
   { key: 'periods', label: 'In whole periods' },
 ]
 
@@ -14,7 +13,7 @@ const head: readonly TableHead[] = [
 export function EvenSharePart({ format }: { readonly format: MatchFormat }) {
   const { aSide, periodSeconds, mostPlayers } = format
   const whole = periodSeconds.reduce((sum, seconds) => sum + seconds, 0)
-  const most = Math.min(2 * aSide, mostPlayers ?? Number.POSITIVE_INFINITY)
+  const most = Math.min(2 * aSide + 1, mostPlayers ?? Number.POSITIVE_INFINITY)
   const rows = Array.from({ length: most - aSide + 1 }, (_, index) => aSide + index)
   const kept = mostPlayersFor(format.leastTime, { ...format, policyShare: null })
   return (
@@ -29,10 +28,13 @@ export function EvenSharePart({ format }: { readonly format: MatchFormat }) {
           return (
             <tr key={players}>
               <th scope="row">{players}</th>
-              <td className="figure">{Math.round(even / 6) / 10} min</td>
-              <td className="figure">{Math.round((even / whole) * 100)} %</td>
-              <td>{periodsText(format, players)}</td>
-              {kept === null ? null : <td>{players <= kept ? 'possible' : 'not possible'}</td>}
+              <td className="figure">
+                {Math.round(even / 6) / 10} min, {Math.round((even / whole) * 100)} %
+              </td>
+              <td className="whitespace-nowrap">{periodsText(format, players)}</td>
+              {kept === null ? null : (
+                <td className="whitespace-nowrap">{players <= kept ? 'possible' : 'not possible'}</td>
+              )}
             </tr>
           )
         })}
