@@ -17,9 +17,13 @@ const wholeSearch = 100
 
 /**
  * A good line-up at once: laid window by window, then bettered by swaps, goals in their order. The same for the same
- * problem and seed. Null where none was found that keeps the rules, which does not say that there is none.
+ * problem, seed and steps; with fewer steps it is there sooner, and less good. Null where none was found that keeps the
+ * rules, which does not say that there is none.
  */
-export function quickLineUp(problem: LineUpProblem, { seed }: { readonly seed: number }): LineUpPlan | null {
+export function quickLineUp(
+  problem: LineUpProblem,
+  { seed, steps = usualSteps }: { readonly seed: number; readonly steps?: number },
+): LineUpPlan | null {
   const chance = seededChance(seed)
   const places = problem.players.length * problem.windows.length
   const searches = Math.max(1, Math.min(mostSearches, Math.round(wholeSearch / places)))
