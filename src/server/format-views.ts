@@ -54,8 +54,6 @@ export type FormatPage = {
   readonly frame: FrameOfPage
   readonly mayChange: boolean
   readonly format: ListedFormat
-  /** What stands there, for whoever saves. */
-  readonly version: string
   /** Rules of least time that speak of as many periods. */
   readonly leastTimes: readonly PublishedLeastTime[]
 }
@@ -72,7 +70,6 @@ export async function loadFormat(viewer: Viewer, formatId: FormatId): Promise<Fo
       frame: await loadFrame(tx, viewer, null),
       mayChange: may(viewer, 'changeFormats', { kind: 'club' }),
       format: listed,
-      version: formatVersion(format),
       leastTimes: publishedFormats.leastTimes.filter(({ periods }) => periods === null || periods === count),
     }
   })
@@ -82,6 +79,31 @@ export async function loadFormat(viewer: Viewer, formatId: FormatId): Promise<Fo
 export async function loadNewFormat(viewer: Viewer): Promise<{ readonly frame: FrameOfPage }> {
   demand(viewer, 'changeFormats', { kind: 'club' })
   return inClub(viewer.clubId, async (tx) => ({ frame: await loadFrame(tx, viewer, null) }))
+}
+
+export type FormatToChange = {
+  readonly frame: FrameOfPage
+  readonly formatId: FormatId
+  /** What stands there, for whoever saves. */
+  readonly version: string
+  readonly format: MatchFormat
+  /** It came with a source, which stays. */
+  readonly keepsSource: boolean
+}
+
+/** The form of a format of the club. @throws AppError `notAllowed` or `notFound`. */
+export async function loadFormatForm(viewer: Viewer, formatId: FormatId): Promise<FormatToChange> {
+  demand(viewer, 'changeFormats', { kind: 'club' })
+  return inClub(viewer.clubId, async (tx) => {
+    const { format, takenFrom } = await getMatchFormat(tx, formatId)
+    return {
+      frame: await loadFrame(tx, viewer, null),
+      formatId,
+      version: formatVersion(format),
+      format,
+      keepsSource: takenFrom !== null && format.source !== null,
+    }
+  })
 }
 
 /** Everyone who coaches may read how matches are played. */

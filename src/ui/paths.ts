@@ -77,6 +77,7 @@ export const paths = {
   clubFormats: () => '/club/formats',
   newClubFormat: () => '/club/formats/new',
   clubFormat: (formatId: string) => `/club/formats/${formatId}`,
+  editClubFormat: (formatId: string) => `/club/formats/${formatId}/edit`,
   /** Where pages of squads lead while the club has no season. */
   noSeason: () => '/no-season',
   /** What families ask about what is kept of their child. */

@@ -28,6 +28,7 @@ export const doorsOfPages: Readonly<Record<string, Door>> = {
   '/club/children/[playerId]/copy': club('answerRequests'),
   '/club/formats': { action: 'seeFormats', of: 'any' },
   '/club/formats/[formatId]': { action: 'seeFormats', of: 'any' },
+  '/club/formats/[formatId]/edit': club('changeFormats'),
   '/club/formats/new': club('changeFormats'),
   '/club/people': club('managePeople'),
   '/club/people/[personId]': club('managePeople'),

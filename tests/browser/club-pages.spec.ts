@@ -58,6 +58,7 @@ test('the head coach’s pages are good, with everything on them opened', async 
   }
   await expectGoodPages(page, ['/review/committee', '/club', '/account', '/club/formats'])
   await expectGoodPages(page, [await firstLink(page, /^\/club\/formats\/[^/]{36}$/)])
+  await expectGoodPages(page, [await firstLink(page, /^\/club\/formats\/.*\/edit$/)])
 })
 
 test('a squad’s matches and a player’s are good', async ({ page }) => {

@@ -15,7 +15,7 @@ import { findViewer } from '#server/find-viewer'
 import { chooseFormat, putFormatAway, saveFormat, takeFormat, takeLeastTime } from '#server/format-actions'
 import { saveFormatInput } from '#server/format-input'
 import { formatVersion } from '#server/format-version'
-import { loadFormat, loadFormats, loadNewFormat } from '#server/format-views'
+import { loadFormat, loadFormatForm, loadFormats, loadNewFormat } from '#server/format-views'
 import { publishedFormats } from '#server/published-formats'
 import { fieldGroups, lateField, nameField, sourceFields } from '#ui/formats/format-fields'
 import { formOfFields } from '../support/form-of-fields'
@@ -115,7 +115,13 @@ describe('the doors of match formats', () => {
       expect((await loadFormat(viewer, one.id)).format.format).toEqual(one.format)
     }
     await expect(loadNewFormat(await viewerOf('coach'))).rejects.toMatchObject({ code: 'notAllowed' })
+    await expect(loadFormatForm(await viewerOf('coach'), one.id)).rejects.toMatchObject({
+      code: 'notAllowed',
+    })
     expect(await loadNewFormat(await viewerOf('headCoach'))).toHaveProperty('frame')
+    expect((await loadFormatForm(await viewerOf('headCoach'), one.id)).version).toBe(
+      formatVersion(one.format),
+    )
     const guardian = await viewerOf('guardian')
     await expect(loadFormats(guardian)).rejects.toMatchObject({ code: 'notAllowed' })
     await expect(loadFormat(guardian, one.id)).rejects.toMatchObject({ code: 'notAllowed' })

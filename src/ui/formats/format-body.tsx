@@ -3,12 +3,11 @@ import type { MatchFormat } from '#match/format/match-format'
 import type { PublishedLeastTime } from '#match/format/published-format'
 import type { SendForm } from '#ui/entry/send-form'
 import { EvenSharePart } from '#ui/formats/even-share-part'
-import { FormatForm } from '#ui/formats/format-form'
 import { FormatOrigin } from '#ui/formats/format-origin'
 import { FormatTable } from '#ui/formats/format-table'
 import { OneButtonForm } from '#ui/formats/one-button-form'
 import { sourceText } from '#ui/formats/source-text'
-import { Details } from '#ui/page/details'
+import { LinkButton } from '#ui/page/button'
 import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
@@ -16,17 +15,15 @@ import { paths } from '#ui/paths'
 type FormatBodyProps = {
   readonly mayChange: boolean
   readonly format: ClubFormat & { readonly changed: readonly (keyof MatchFormat)[] | null }
-  readonly version: string
   readonly leastTimes: readonly PublishedLeastTime[]
-  readonly save: SendForm
   readonly putAway: SendForm
   readonly takeLeastTime: SendForm
 }
 
 /** One format: what it says, where it is from, and how it is changed. */
 export function FormatBody(props: FormatBodyProps) {
-  const { mayChange, version, leastTimes } = props
-  const { id, format, takenFrom, changed, isPutAway } = props.format
+  const { mayChange, leastTimes } = props
+  const { id, format, changed, isPutAway } = props.format
   return (
     <>
       <section aria-label="What it says">
@@ -67,16 +64,7 @@ export function FormatBody(props: FormatBodyProps) {
       {mayChange ? (
         <section>
           <SectionTitle>Change it</SectionTitle>
-          <Details summary={`Change ${format.name}`}>
-            <FormatForm
-              key={version}
-              formatId={id}
-              version={version}
-              format={format}
-              keepsSource={takenFrom !== null && format.source !== null}
-              send={props.save}
-            />
-          </Details>
+          <LinkButton href={paths.editClubFormat(id)}>Change this format</LinkButton>
           <div className="mt-4">
             <OneButtonForm
               send={props.putAway}

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
-import { putFormatAway, saveFormat, takeLeastTime } from '#server/format-actions'
+import { putFormatAway, takeLeastTime } from '#server/format-actions'
 import { loadFormat } from '#server/format-views'
 import { getViewer } from '#server/viewer'
 import { FormatBody } from '#ui/formats/format-body'
@@ -23,7 +23,7 @@ export default async function FormatPage({ params }: FormatPageProps) {
       title={format.name}
       lead={`${formatInShort(format)}.`}
     >
-      <FormatBody {...page} save={saveFormat} putAway={putFormatAway} takeLeastTime={takeLeastTime} />
+      <FormatBody {...page} putAway={putFormatAway} takeLeastTime={takeLeastTime} />
     </Shell>
   )
 }
