@@ -1,6 +1,7 @@
 import { placesInAll } from '#lineup/places-for'
 import { placesAsTaken } from '#lineup/tail-problem'
 import { type Line, lines } from '#match/match'
+import { isAble } from '#touchline/is-able'
 import type { PlacedPlayer } from '#touchline/match-deed'
 import type { MatchPack } from '#touchline/match-pack'
 import { matchPromises } from '#touchline/match-promises'
@@ -33,7 +34,7 @@ export function fillPlace(state: MatchState, pack: Pick<MatchPack, 'policy'>): F
     })
   const mayReturn = state.plan?.rules.mayReturn ?? state.format.mayReturn
   let waiting = state.players
-    .filter((player) => player.state === 'here' && !player.sentOff && player.line === null)
+    .filter((player) => isAble(player) && player.line === null)
     .filter((player) => mayReturn || !player.hasComeOff)
     .sort((one, other) => firstDifference(rank(other), rank(one)))
   let on = state.on

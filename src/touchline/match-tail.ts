@@ -1,8 +1,10 @@
 import type { Seconds } from '#common/time'
 import type { MatchPlanPlayer } from '#lineup/match-plan'
+import { placesFor } from '#lineup/places-for'
 import { type LineUpProblem, type LineUpRules, noRules } from '#lineup/problem'
 import { type Tail, type TailPlayer, type TailWindow, tailProblem } from '#lineup/tail-problem'
 import { noWishes } from '#match/format/line-wish'
+import { isAble } from '#touchline/is-able'
 import type { MatchPack } from '#touchline/match-pack'
 import { matchPromises } from '#touchline/match-promises'
 import type { MatchPlayer, MatchState } from '#touchline/match-state'
@@ -28,7 +30,7 @@ export function problemOfRest(state: MatchState, pack: Pick<MatchPack, 'policy'>
 
 /** The rest of the match, with more and more of the rules let go; empty: nothing is left to be planned. */
 export function tailsToTry(state: MatchState, pack: Pick<MatchPack, 'policy'>): readonly MatchTail[] {
-  const windows = tailWindows(state)
+  const windows = tailWindows({ ...state, places: placesFor(state.places, mostOn(state)) })
   if (state.status === 'ended' || windows.length === 0) return []
   return attempts(state).map((letGo) => matchTail(state, pack, { windows, letGo }))
 }
@@ -51,7 +53,7 @@ function matchTail(
   const players = playersOfTail(state, pack, letGo.includes('keepers'))
   const isOn = new Set(state.on.map(({ playerId }) => playerId))
   const tail: Tail = {
-    windows,
+    windows: withinLimits(windows, players),
     players,
     rules: rulesLeft(state, letGo),
     // Two who are on together now, because somebody put them there, stay as they are.
@@ -110,10 +112,6 @@ function atBreaks({ periods, spells }: MatchState): number {
   }, 0)
 }
 
-function isAble({ state, sentOff }: MatchPlayer): boolean {
-  return state === 'here' && sentOff === null
-}
-
 function playersOfTail(
   state: MatchState,
   pack: Pick<MatchPack, 'policy'>,
@@ -135,7 +133,8 @@ function playersOfTail(
     return [
       {
         id,
-        keeps: everyoneKeeps || player.keeps,
+        // Put there by hand, it may stay there.
+        keeps: everyoneKeeps || player.keeps || player.line === 'keeper',
         from,
         to: expectedUntil,
         owed: {
@@ -145,7 +144,7 @@ function playersOfTail(
         },
         leastSeconds: Math.max(0, (promises.get(id) ?? 0) - player.seconds),
         mostSeconds: most === null ? null : Math.max(0, most - (own?.playedToday ?? 0) - player.seconds),
-        wishes: own?.wishes ?? noWishes,
+        wishes: wishesOf(own, player),
         metSeconds: {
           back: met.back + secondsIn.back,
           middle: met.middle + secondsIn.middle,
@@ -155,6 +154,36 @@ function playersOfTail(
       },
     ]
   })
+}
+
+/** A line in which a coach has put it by hand is one that it plays. */
+function wishesOf(own: MatchPlanPlayer | undefined, { line }: MatchPlayer): TailPlayer['wishes'] {
+  const wishes = own?.wishes ?? noWishes
+  return line === null || line === 'keeper' || wishes[line] !== 'notYet'
+    ? wishes
+    : { ...wishes, [line]: 'learning' }
+}
+
+/** Whoever has no time left today cannot be held on. */
+function withinLimits(windows: readonly TailWindow[], players: readonly TailPlayer[]): readonly TailWindow[] {
+  const left = new Map(players.map(({ id, mostSeconds }) => [id, mostSeconds]))
+  const start = windows[0]?.start ?? 0
+  return windows.map((window) => ({
+    ...window,
+    held: window.held.filter(
+      ({ id, place }) => place === 'off' || (left.get(id) ?? Number.POSITIVE_INFINITY) >= window.end - start,
+    ),
+  }))
+}
+
+/** Players who can be on: where no more may come on, or come back, a place stays empty. */
+function mostOn(state: MatchState): number {
+  if (state.status === 'notBegun') return Number.POSITIVE_INFINITY
+  const { mostSubstitutions, mayReturn } = rulesLeft(state, [])
+  const running = state.players.filter(isAble).map((player) => runningOf(state, player))
+  const isOn = running.filter(({ line }) => line !== null).length
+  const mayCome = running.filter(({ line, hasComeOff }) => line === null && (mayReturn || !hasComeOff)).length
+  return isOn + Math.min(mayCome, mostSubstitutions ?? mayCome)
 }
 
 function runningOf(

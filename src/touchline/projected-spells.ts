@@ -2,6 +2,7 @@ import type { Seconds } from '#common/time'
 import type { Line } from '#match/match'
 import type { PlayerId } from '#squad/player'
 import { changeOfPlan } from '#touchline/change-of-plan'
+import { isAble } from '#touchline/is-able'
 import type { PlacedPlayer } from '#touchline/match-deed'
 import { periodLengths } from '#touchline/match-promises'
 import type { MatchState } from '#touchline/match-state'
@@ -20,12 +21,9 @@ export function projectedSpells(state: MatchState): readonly ProjectedSpell[] {
   const { period, second, places, players } = state
   if (state.status === 'ended') return []
   const keeps = (id: PlayerId) => players.some((one) => one.id === id && one.keeps)
-  const isAble = (due: Seconds) => (id: PlayerId) =>
+  const isAbleAt = (due: Seconds) => (id: PlayerId) =>
     players.some(
-      (one) =>
-        one.id === id &&
-        ((one.state === 'here' && one.sentOff === null) ||
-          (one.expectedFrom !== null && one.expectedFrom <= due)),
+      (one) => one.id === id && (isAble(one) || (one.expectedFrom !== null && one.expectedFrom <= due)),
     )
   const spells: ProjectedSpell[] = []
   const add = (on: readonly PlacedPlayer[], start: Seconds, end: Seconds) => {
@@ -44,7 +42,7 @@ export function projectedSpells(state: MatchState): readonly ProjectedSpell[] {
         if (isRunning ? at <= second : at < from) continue
         add(on, from, at)
         const before = set.second === 0 ? null : set.before
-        on = changeOfPlan({ on: set.on, before }, { on, places, keeps, isAble: isAble(set.due) }).after
+        on = changeOfPlan({ on: set.on, before }, { on, places, keeps, isAble: isAbleAt(set.due) }).after
         from = at
       }
       add(on, from, end)

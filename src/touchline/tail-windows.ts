@@ -3,6 +3,7 @@ import { defaultMarks } from '#lineup/default-marks'
 import { placesFor, placesInAll } from '#lineup/places-for'
 import { placesAsTaken, type TailWindow } from '#lineup/tail-problem'
 import { calledSeconds } from '#touchline/calls'
+import { isAble } from '#touchline/is-able'
 import type { MatchState } from '#touchline/match-state'
 import { periodFrame } from '#touchline/period-frame'
 import type { SettledSet } from '#touchline/plans-in-force'
@@ -50,7 +51,7 @@ function runningWindows(state: MatchState): readonly TailWindow[] {
     start: planSecond,
     end: called ? called.due : next,
     places: taken,
-    held: on.flatMap(({ playerId, line }) => (fits(line, on, taken) ? [{ id: playerId, place: line }] : [])),
+    held: heldOn(state, on, taken),
   }
   const after = called ? [windowOfCall(state, called, next)] : []
   return [now, ...after, ...plainWindows(state, period.period, [...later, end])]
@@ -59,9 +60,7 @@ function runningWindows(state: MatchState): readonly TailWindow[] {
 /** The called change as it was called, whoever left the pitch meanwhile. */
 function windowOfCall(state: MatchState, called: SettledSet, end: Seconds): TailWindow {
   const { on, places, players } = state
-  const able = new Set(
-    players.filter(({ state: how, sentOff }) => how === 'here' && !sentOff).map(({ id }) => id),
-  )
+  const able = new Set(players.filter(isAble).map(({ id }) => id))
   const before = called.before ?? on
   const coming = called.on.filter(
     ({ playerId }) => able.has(playerId) && !before.some((one) => one.playerId === playerId),
@@ -86,17 +85,29 @@ function windowOfCall(state: MatchState, called: SettledSet, end: Seconds): Tail
     end,
     places: taken,
     held: [
-      ...after.flatMap(({ playerId, line }) =>
-        fits(line, after, taken) ? [{ id: playerId, place: line }] : [],
-      ),
+      ...heldOn(state, after, taken),
       ...off.map(({ playerId }) => ({ id: playerId, place: 'off' as const })),
     ],
   }
 }
 
-/** Whether a line has room for all who are in it. */
-function fits(line: keyof TailWindow['places'], on: MatchState['on'], places: TailWindow['places']): boolean {
-  return on.filter((one) => one.line === line).length <= places[line]
+/**
+ * Who is on stays in its line, as far as the line has room for all who are in it. Where goal is empty and nobody who is
+ * off may keep it, one who is on must be free to.
+ */
+function heldOn(
+  { players }: MatchState,
+  on: MatchState['on'],
+  places: TailWindow['places'],
+): TailWindow['held'] {
+  const isInGoal = on.some(({ line }) => line === 'keeper')
+  const keepers = new Set(players.filter((player) => player.keeps && isAble(player)).map(({ id }) => id))
+  const isKeeperOff = [...keepers].some((id) => !on.some(({ playerId }) => playerId === id))
+  const isNeeded = places.keeper > 0 && !isInGoal && !isKeeperOff
+  return on.flatMap(({ playerId, line }) => {
+    const hasRoom = on.filter((one) => one.line === line).length <= places[line]
+    return hasRoom && !(isNeeded && keepers.has(playerId)) ? [{ id: playerId, place: line }] : []
+  })
 }
 
 function plainWindows(state: MatchState, period: number, edges: readonly Seconds[]): readonly TailWindow[] {

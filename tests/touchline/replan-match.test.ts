@@ -11,6 +11,7 @@ import {
   packOf,
   planFor,
   requestOf,
+  sevens,
   stateAt,
   taps,
 } from '../support/tapped-match'
@@ -117,5 +118,61 @@ describe('a day for ten, seven a side', () => {
       ok: false,
       reasons: ['nothingLeft'],
     })
+  })
+})
+
+describe('a plan anew where it is tight', () => {
+  const pack = packOf(planFor(requestOf(9)))
+  const first = kickOff(foldMatch(pack, []))
+  const hurt = (playerId: string, second: number): Tap => [
+    second,
+    { kind: 'register', playerId, state: 'notPlaying' },
+  ]
+
+  test('the keeper goes off, and the other who keeps is on: it goes in goal, and its place is filled', () => {
+    const before = stateAt(pack, taps([0, first]), 20)
+    const keeper = before.on.find(({ line }) => line === 'keeper')?.playerId ?? ''
+    const other = [matchId(0), matchId(1)].find((id) => id !== keeper) ?? ''
+    const others = before.on.filter(({ playerId }) => playerId !== keeper && playerId !== other)
+    const on = [
+      ...others.slice(0, 5),
+      { playerId: other, line: 'middle' as const },
+      { playerId: keeper, line: 'keeper' as const },
+    ]
+    const given: Tap[] = [[0, first], [10, { kind: 'places', on }], hurt(keeper, 89)]
+    const state = stateAt(pack, taps(...replanned(pack, given, 90)), 91)
+    expect(state.on.filter(({ line }) => line === 'keeper')).toEqual([{ playerId: other, line: 'keeper' }])
+    expect(state.on).toHaveLength(7)
+  })
+
+  test('one who never keeps was put in goal: it may stay there', () => {
+    const before = stateAt(pack, taps([0, first]), 20)
+    const stranger = before.on.find(
+      ({ playerId }) => playerId !== matchId(0) && playerId !== matchId(1),
+    )?.playerId
+    const keeper = before.on.find(({ line }) => line === 'keeper')?.playerId
+    const on = before.on.map((one) =>
+      one.playerId === stranger
+        ? { ...one, line: 'keeper' as const }
+        : one.playerId === keeper
+          ? { ...one, line: before.on.find(({ playerId }) => playerId === stranger)?.line ?? 'back' }
+          : one,
+    )
+    const given: Tap[] = [
+      [0, first],
+      [30, { kind: 'places', on }],
+    ]
+    const state = stateAt(pack, taps(...replanned(pack, given, 40)), 41)
+    expect(state.on.find(({ line }) => line === 'keeper')?.playerId).toBe(stranger)
+  })
+
+  test('nobody may come on any more: one fewer plays on', () => {
+    const format = { ...sevens, mostSubstitutions: 0 }
+    const request = requestOf(9, { format })
+    const none = packOf(planFor({ ...request, rules: { ...request.rules, mostSubstitutions: 0 } }))
+    const on = kickOff(foldMatch(none, []))
+    const player = stateAt(none, taps([0, on]), 20).on.find(({ line }) => line !== 'keeper')?.playerId ?? ''
+    const state = stateAt(none, taps(...replanned(none, [[0, on], hurt(player, 100)], 101)), 110)
+    expect(state.on).toHaveLength(6)
   })
 })
