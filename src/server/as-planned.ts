@@ -29,8 +29,7 @@ export async function writeAsPlannedOf(
 ): Promise<Result<Done, Problem>> {
   return inClub(viewer.clubId, async (tx) => {
     const session = await openForWriting(tx, viewer, input)
-    if (session.kind === 'match')
-      return orNothing(await writeMatchAsPlanned(tx, viewer, { session, input, now }))
+    if (session.kind === 'match') return orNothing(await writeMatchAsPlanned(tx, viewer, { session, now }))
     const { plan, state, before } = await loadTapped(tx, session)
     if (!plan || state.turns.length === 0)
       return refuse({ path: '', message: 'Nothing was planned for this practice. Type in what was played.' })

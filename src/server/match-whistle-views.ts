@@ -39,7 +39,8 @@ export async function loadMatchWhistle(
     const register = registerOfMatch(tapped)
     const presence = register.filter(({ state: how }) => how === 'here')
     const match = { id: session.id, day: session.day, ...book, register: presence }
-    const written: WrittenMatch = { ...before, register, match }
+    const asTapped = { ...session, written: book.written, periods: book.periods }
+    const written: WrittenMatch = { ...before, session: asTapped, register, match }
     const ids = [
       ...state.players.map(({ id }) => id),
       ...[...before.register, ...register].map(({ playerId }) => playerId),

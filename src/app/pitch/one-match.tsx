@@ -4,6 +4,7 @@ import { useCallback, useEffect, useState } from 'react'
 import { v7 as uuidv7 } from 'uuid'
 import type { PackOfMatch } from '#app/pitch/pitch-store'
 import { useMatchPlan } from '#app/pitch/use-match-plan'
+import { usePromises } from '#app/pitch/use-promises'
 import type { SessionOnPhone } from '#app/pitch/use-session-on-phone'
 import { useTaps } from '#app/pitch/use-taps'
 import { fitsFirstKickOff, isCastNew } from '#touchline/fits-plan'
@@ -42,6 +43,7 @@ export function OneMatch({ pack, phone }: OneMatchProps) {
       mayPlan ? withPlan(deeds, { events: current().events, before: after([]), after, plan }) : deeds,
     ).then(lookFurther)
   const planNow = () => void tap(() => plan(after([]))).then(lookFurther)
+  const { watch, fixes, fixNow } = usePromises(pack, state, after)
   const isUnfit = mayPlan && state.status === 'notBegun' && isAnybodyHere(state) && !fitsFirstKickOff(state)
   return (
     <MatchScreens
@@ -55,6 +57,12 @@ export function OneMatch({ pack, phone }: OneMatchProps) {
       onDeeds={onDeeds}
       onGuest={(name) => onDeeds([{ kind: 'guest', playerId: uuidv7(), name }])}
       onPlan={mayPlan ? planNow : null}
+      watch={watch}
+      fixes={fixes}
+      onFix={(playerId) => {
+        const fix = fixNow(playerId)
+        if (fix) void tap(() => [fix.deed])
+      }}
       notices={
         <PlanNotes
           news={news}
@@ -63,7 +71,6 @@ export function OneMatch({ pack, phone }: OneMatchProps) {
           onSeen={forget}
         />
       }
-      minutes={[]}
     />
   )
 }
@@ -101,14 +108,20 @@ function withPlan(
   return isCastNew(before, there) ? [...deeds, ...plan(there)] : deeds
 }
 
-const everyMs = 1000
+const lookMs = 250
 
 /** The time, told anew every second: what is planned counts as made when its time comes. */
 function useTheTime(now: () => number): number {
   const [at, setAt] = useState(now)
   useEffect(() => {
-    const timer = setInterval(() => setAt(now()), everyMs)
-    return () => clearInterval(timer)
+    const look = () =>
+      setAt((before) => (Math.floor(now() / 1000) === Math.floor(before / 1000) ? before : now()))
+    const timer = setInterval(look, lookMs)
+    document.addEventListener('visibilitychange', look)
+    return () => {
+      clearInterval(timer)
+      document.removeEventListener('visibilitychange', look)
+    }
   }, [now])
   return at
 }

@@ -23,18 +23,23 @@ export function MatchActions(props: MatchActionsProps) {
   if (status === 'ended') return null
   if (status === 'running')
     return (
-      <div className="flex gap-2">
-        <PitchButton className="shrink-0" weight={clockStands ? 'main' : 'plain'} onClick={props.onClock}>
+      <>
+        <PitchButton
+          className="w-24 shrink-0 text-base flat:w-full"
+          weight={clockStands ? 'main' : 'plain'}
+          onClick={props.onClock}
+        >
           {clockStands ? 'Clock goes on' : 'Clock stops'}
         </PitchButton>
         <PitchButton
-          className="min-w-0 flex-1 text-xl"
-          weight={clockStands ? 'plain' : 'main'}
+          className="w-28 shrink-0 text-lg flat:w-full"
+          weight="main"
+          aria-label={`Whistle: end of ${periodName}`}
           onClick={props.onPeriodEnd}
         >
-          Whistle: end of {periodName}
+          Whistle
         </PitchButton>
-      </div>
+      </>
     )
   const kickOff = (
     <PitchButton

@@ -21,6 +21,7 @@ import { withLine, withSwap } from '#ui/touchline/new-places'
 import { OffList } from '#ui/touchline/off-list'
 import { OnPitch } from '#ui/touchline/on-pitch'
 import { periodName } from '#ui/touchline/period-name'
+import { words } from '#ui/words'
 
 type MatchNowProps = {
   readonly pack: Omit<MatchPack, 'events' | 'cursor'>
@@ -86,8 +87,8 @@ export function MatchNow(props: MatchNowProps) {
   return (
     <div className="space-y-4">
       <PeriodClock state={state} now={now} />
-      {props.notices}
       <NextCall state={state} now={now} nameOf={nameOf} onDeeds={onDeeds} />
+      {props.notices}
       {pack.countsGoals && state.beganAt !== null ? (
         <GoalsPart
           {...state.goals}
@@ -108,7 +109,16 @@ export function MatchNow(props: MatchNowProps) {
         noteOf={noteOf}
         onOpen={setOpenId}
       />
-      <OffList playerIds={longestFirst} nameOf={nameOf} noteOf={offNote} onOpen={setOpenId} />
+      <OffList title="Off" playerIds={longestFirst} nameOf={nameOf} noteOf={offNote} onOpen={setOpenId} />
+      <OffList
+        title="Not playing"
+        playerIds={players.flatMap(({ id, state: how }) =>
+          how === 'notPlaying' || how === 'out' ? [id] : [],
+        )}
+        nameOf={nameOf}
+        noteOf={(id) => (byId.get(id)?.isOut ? words.register.out : offNote(id))}
+        onOpen={setOpenId}
+      />
       {away.length > 0 ? (
         <p className="font-semibold">
           {away.map((one) => sentOffSentence(one, { nameOf, second: state.second })).join(' ')}

@@ -5,6 +5,8 @@ import type { PlayerId } from '#squad/player'
 import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
 import type { MatchEvent, MatchPack } from '#touchline/match-pack'
 import type { MatchState } from '#touchline/match-state'
+import type { PromiseFix, WatchedPromise } from '#touchline/promise-watch'
+import { sayPromise } from '#touchline/say-promise'
 import { formatDay } from '#ui/format-day'
 import { NotTaken } from '#ui/pitch/not-taken'
 import { PitchFooter, PitchMain } from '#ui/pitch/pitch-footer'
@@ -20,8 +22,11 @@ import { MatchMore } from '#ui/touchline/match-more'
 import { MatchNow } from '#ui/touchline/match-now'
 import { type MatchTab, MatchTabs } from '#ui/touchline/match-tabs'
 import { MatchUndoButton } from '#ui/touchline/match-undo-button'
-import { type MinutesRow, MinutesScreen } from '#ui/touchline/minutes-screen'
+import { minutesRows } from '#ui/touchline/minutes-rows'
+import { MinutesScreen } from '#ui/touchline/minutes-screen'
 import { periodName } from '#ui/touchline/period-name'
+import { PromiseWarning } from '#ui/touchline/promise-warning'
+import { sayFix } from '#ui/touchline/say-fix'
 
 export type MatchScreensProps = {
   readonly pack: Omit<MatchPack, 'events' | 'cursor'>
@@ -39,7 +44,10 @@ export type MatchScreensProps = {
   readonly onPlan: (() => void) | null
   /** What has to be seen before all else: a plan made anew, a promise in danger. */
   readonly notices: ReactNode
-  readonly minutes: readonly MinutesRow[]
+  readonly watch: readonly WatchedPromise[]
+  /** Of promises in danger, the change that keeps each. */
+  readonly fixes: ReadonlyMap<PlayerId, PromiseFix>
+  readonly onFix: (playerId: PlayerId) => void
 }
 
 /** One match at the touchline: who is here, who is on and who comes on next, what everyone has had. */
@@ -102,9 +110,23 @@ export function MatchScreens(props: MatchScreensProps) {
       onFullTime={() => onDeeds([{ kind: 'fullTime' }])}
     />
   )
+  const clock = state.period && { period: state.period.period, second: state.second - state.period.start }
+  const warnings = props.watch
+    .filter(({ how }) => how === 'inDanger')
+    .map((promise) => {
+      const { playerId } = promise
+      const fix = props.fixes.get(playerId)
+      return {
+        id: playerId,
+        sentence: sayPromise(promise, { name: nameOf(playerId), format: state.format }),
+        change: fix ? sayFix(fix, { playerId, now: clock, nameOf }) : null,
+        onChange: () => props.onFix(playerId),
+      }
+    })
   const notices = (
     <>
       <NotTaken refusals={told} />
+      {state.status === 'notBegun' ? null : <PromiseWarning warnings={warnings} />}
       {props.notices}
     </>
   )
@@ -153,7 +175,7 @@ export function MatchScreens(props: MatchScreensProps) {
             />
           </>
         ) : null}
-        {tab === 'minutes' ? <MinutesScreen rows={props.minutes} /> : null}
+        {tab === 'minutes' ? <MinutesScreen rows={minutesRows(state, props.watch, nameOf)} /> : null}
         {tab === 'more' ? (
           <MatchMore
             sessionId={sessionId}
@@ -168,8 +190,12 @@ export function MatchScreens(props: MatchScreensProps) {
           />
         ) : null}
       </PitchMain>
-      <PitchFooter undo={undo} tabs={<MatchTabs tab={tab} onTab={setChosen} />}>
-        {tab === 'now' || tab === 'here' ? actions : null}
+      <PitchFooter
+        undo={undo}
+        stop={state.status === 'running' ? actions : null}
+        tabs={<MatchTabs tab={tab} onTab={setChosen} />}
+      >
+        {state.status !== 'running' && (tab === 'now' || tab === 'here') ? actions : null}
       </PitchFooter>
     </div>
   )

@@ -39,11 +39,13 @@ export function PlanNotes({ news, needed, onPlan, onSeen }: PlanNotesProps) {
     )
   if (!news) return null
   return (
-    <div role="status" className="space-y-1 border-2 border-ink p-2">
-      <p className="font-semibold">{news.kind === 'made' ? news.sentence : refusals[news.kind]}</p>
-      {news.isSearching ? <p className="text-base">Looking whether there is a fairer one …</p> : null}
-      {news.proof ? <p className="text-base">{news.proof}</p> : null}
-      <PitchButton className="text-base" onClick={onSeen}>
+    <div role="status" className="flex items-start justify-between gap-2 border-2 border-ink p-2">
+      <div className="min-w-0">
+        <p className="font-semibold">{news.kind === 'made' ? news.sentence : refusals[news.kind]}</p>
+        {news.isSearching ? <p className="text-base">Looking whether there is a fairer one …</p> : null}
+        {news.proof ? <p className="text-base">{news.proof}</p> : null}
+      </div>
+      <PitchButton className="shrink-0 text-base" onClick={onSeen}>
         Seen
       </PitchButton>
     </div>

@@ -8,7 +8,7 @@ type AsPlannedFormProps = {
   readonly squadId: string
   readonly sessionId: string
   readonly version: string
-  /** Names of the planned rounds, in order; none of a match. */
+  /** Names of the planned rounds, in order; none of a match, which was as planned or was not. */
   readonly rounds: readonly string[]
   /** `isAbsent`: the register that was taken beforehand has it not. */
   readonly players: readonly { readonly id: string; readonly name: string; readonly isAbsent: boolean }[]
@@ -37,27 +37,29 @@ export function AsPlannedForm({ rounds, players, send, ...sent }: AsPlannedFormP
           options={[{ value: '', label: 'All rounds, as planned' }, ...stops]}
         />
       ) : null}
-      <Details
-        summary={stops.length > 0 ? 'Somebody left early, or did not come' : 'Somebody did not come'}
-        isOpen={players.some(({ isAbsent }) => isAbsent)}
-      >
-        <div className="grid gap-3 sm:grid-cols-2">
-          {players.map(({ id, name, isAbsent }) => (
-            <Select
-              key={id}
-              id={`left-${id}`}
-              name="left"
-              label={name}
-              defaultValue={isAbsent ? `${id}:none` : ''}
-              options={[
-                { value: '', label: stops.length > 0 ? 'there to the end' : 'there, as planned' },
-                { value: `${id}:none`, label: 'did not come' },
-                ...leaves.map(({ round, label }) => ({ value: `${id}:${round}`, label })),
-              ]}
-            />
-          ))}
-        </div>
-      </Details>
+      {players.length > 0 ? (
+        <Details
+          summary="Somebody left early, or did not come"
+          isOpen={players.some(({ isAbsent }) => isAbsent)}
+        >
+          <div className="grid gap-3 sm:grid-cols-2">
+            {players.map(({ id, name, isAbsent }) => (
+              <Select
+                key={id}
+                id={`left-${id}`}
+                name="left"
+                label={name}
+                defaultValue={isAbsent ? `${id}:none` : ''}
+                options={[
+                  { value: '', label: 'there to the end' },
+                  { value: `${id}:none`, label: 'did not come' },
+                  ...leaves.map(({ round, label }) => ({ value: `${id}:${round}`, label })),
+                ]}
+              />
+            ))}
+          </div>
+        </Details>
+      ) : null}
       <Button className="w-full text-lg sm:w-auto">Write it as planned</Button>
       <p className="text-sm text-soft">
         As planned is even by construction: the book draws it hatched, and says so.

@@ -19,7 +19,7 @@ export type MatchWhistleStepProps = Omit<WriteTappedProps, 'label' | 'length' | 
 
 /** What is to be done next: write it, write it again, answer one question, or nothing more. */
 export function MatchWhistleStep(props: MatchWhistleStepProps) {
-  const { squadId, sessionId, closed, lastWrite, typed, plan, nameOf } = props
+  const { squadId, sessionId, closed, lastWrite, typed, plan } = props
   const byHand = <LinkButton href={paths.writeSession(squadId, { sessionId })}>By hand</LinkButton>
   if (closed) return <Notice>{closed}</Notice>
   if (props.hasPlayed && props.isWritten && (lastWrite === null || props.tapsSince === 0))
@@ -48,11 +48,7 @@ export function MatchWhistleStep(props: MatchWhistleStepProps) {
         sessionId={sessionId}
         version={props.version}
         rounds={[]}
-        players={plan.players.map(({ playerId }) => ({
-          id: playerId,
-          name: nameOf(playerId),
-          isAbsent: false,
-        }))}
+        players={[]}
         send={props.asPlanned}
       />
       <p className="mt-4 flex flex-wrap items-center gap-3">It was otherwise: {byHand}</p>

@@ -1,0 +1,216 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest'
+import { listAudit } from '#data/audit'
+import { setCountsGoals } from '#data/clubs'
+import { newId } from '#data/ids'
+import { listMatchEvents } from '#data/pitch-events'
+import { cancelSession } from '#data/sessions'
+import { loadMatch } from '#data/written-sessions'
+import type { MatchPlan } from '#lineup/match-plan'
+import { checkMatch } from '#match/checks/check-match'
+import { findViewer } from '#server/find-viewer'
+import { loadMatchWhistle } from '#server/match-whistle-views'
+import { writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
+import type { MatchEvent } from '#touchline/match-pack'
+import { formOfFields as form } from '../support/form-of-fields'
+import { aMatchPlan, onByPlan, planMatch, tappedInMatch, wholeMatch } from '../support/match-pitch'
+import { send } from '../support/pitch-club'
+import { enterSession } from '../support/test-club'
+import { aClubForWriting, askAs, idle, versionNow } from '../support/writing-club'
+
+// Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
+vi.mock('next/headers', () => import('../support/next-request'))
+vi.mock('next/cache', () => ({ revalidatePath: () => {} }))
+
+const at = aClubForWriting({ players: 10 })
+let plan: MatchPlan
+beforeEach(async () => {
+  at.sessionId = await enterSession(at.club, {
+    kind: 'match',
+    day: '2026-10-01',
+    startsAt: '10:00',
+    periods: null,
+  })
+  plan = aMatchPlan(at.club.playerIds)
+  await planMatch(at.club, at.sessionId, plan)
+})
+
+type More = Readonly<Record<string, string | readonly string[]>>
+const fields = async (more: More) =>
+  form({
+    squadId: at.club.squadId,
+    sessionId: at.sessionId,
+    version: await versionNow(at),
+    ...more,
+  })
+const confirm = async (more: More = {}) => writeFromPitch(idle, await fields(more))
+const asPlanned = async (more: More = {}) => writeAsPlanned(idle, await fields(more))
+const book = () => at.club.run((tx) => loadMatch(tx, at.sessionId))
+const secondsOf = (spells: readonly { playerId: string; start: number; end: number }[], id: string) =>
+  spells.reduce((sum, { playerId, start, end }) => (playerId === id ? sum + end - start : sum), 0)
+const refused = (text: RegExp) => ({
+  status: 'refused',
+  problems: [{ message: expect.stringMatching(text) }],
+})
+/** Somebody types the match in: seven on throughout, one period. */
+const typeIn = () =>
+  at.club.run(async (tx) => {
+    const { recordMatch } = await import('#server/record-match')
+    const { getSession } = await import('#data/sessions')
+    const seven = at.club.playerIds.slice(0, 7)
+    await recordMatch(
+      tx,
+      {
+        periods: [{ start: 0, end: 1200 }],
+        register: seven.map((playerId) => ({ playerId, from: 0, to: 1200, state: 'here' })),
+        spells: seven.map((playerId) => ({ playerId, line: 'middle', start: 0, end: 1200 })),
+        written: 'typedLater',
+      },
+      {
+        session: await getSession(tx, at.sessionId),
+        before: await loadMatch(tx, at.sessionId),
+        by: { personId: at.club.coach.personId, at: new Date() },
+      },
+    )
+  })
+
+describe('a match tapped at the touchline, into the book', () => {
+  it('goes to the second: periods, register, spells, with one audit row; and a second time nothing', async () => {
+    await send(at.sessionId, { events: wholeMatch(plan) })
+    expect(await confirm()).toMatchObject({ status: 'done', message: expect.stringMatching(/^Written/) })
+    const { session, register, match } = await book()
+    // Two periods of 25 minutes, ten minutes between them.
+    expect(session).toMatchObject({
+      written: 'asPlanned',
+      periods: [
+        { start: 0, end: 1500 },
+        { start: 2100, end: 3600 },
+      ],
+    })
+    expect(checkMatch(match)).toEqual([])
+    expect(register.map(({ from, to, state }) => [from, to, state])).toEqual(
+      at.club.playerIds.map(() => [0, 3600, 'here']),
+    )
+    for (const id of at.club.playerIds) expect(secondsOf(match.spells, id)).toBe(secondsOf(plan.spells, id))
+    // Seven at once for 3,000 seconds.
+    expect(match.spells.reduce((sum, { start, end }) => sum + end - start, 0)).toBe(21_000)
+    expect(await confirm()).toMatchObject({ status: 'done', message: expect.stringMatching(/^Nothing new/) })
+    const written = (await at.club.run((tx) => listAudit(tx, { limit: 20 }))).filter(
+      ({ action }) => action === 'writeFromPitch',
+    )
+    expect(written).toMatchObject([{ detail: { upTo: 15, written: 'asPlanned' } }])
+  })
+
+  it('is written again when more was tapped, only where it says otherwise', async () => {
+    const events = wholeMatch(plan)
+    await send(at.sessionId, { events })
+    await confirm()
+    const [whistle] = events.filter(({ deed }) => deed.kind === 'periodEnd')
+    const late: MatchEvent[] = [
+      tappedInMatch(3700, { kind: 'undo', undoes: whistle?.id ?? '' }),
+      tappedInMatch(1560, { kind: 'periodEnd', period: 0 }),
+    ]
+    await send(at.sessionId, { events: late })
+    expect(await confirm()).toMatchObject({ message: expect.stringMatching(/^Written/) })
+    const { session, match } = await book()
+    expect(session.periods).toEqual([
+      { start: 0, end: 1560 },
+      { start: 2100, end: 3600 },
+    ])
+    expect(match.spells.reduce((sum, { start, end }) => sum + end - start, 0)).toBe(7 * 3060)
+  })
+
+  it('is never put over what was typed unless the coach says so', async () => {
+    await typeIn()
+    await send(at.sessionId, { events: wholeMatch(plan) })
+    expect(await confirm()).toMatchObject(refused(/typed this match in/))
+    expect((await book()).session.written).toBe('typedLater')
+    expect(await confirm({ overTyped: 'on' })).toMatchObject({ status: 'done' })
+    expect((await book()).session.periods).toHaveLength(2)
+  })
+
+  it('waits for a look when more was tapped since the page was opened', async () => {
+    await send(at.sessionId, { events: wholeMatch(plan) })
+    expect(await confirm({ cursor: '3' })).toMatchObject(refused(/More was tapped/))
+    expect((await book()).match.spells).toEqual([])
+  })
+
+  it('has goals where the club counts them, and nowhere else', async () => {
+    const goals = ['ours', 'ours', 'theirs'] as const
+    const tapped = goals.map((side, index) => tappedInMatch(300 + index, { kind: 'goal', side }))
+    await send(at.sessionId, { events: [...wholeMatch(plan), ...tapped] })
+    await confirm()
+    expect((await book()).session.goals).toBeNull()
+    await at.club.run((tx) => setCountsGoals(tx, true))
+    await confirm()
+    expect((await book()).session.goals).toEqual({ ours: 2, theirs: 1 })
+  })
+
+  it('has a new face as a guest, from when it came', async () => {
+    const playerId = newId()
+    const guest = tappedInMatch(1800, { kind: 'guest', playerId, name: 'Zoe' })
+    const on = [...onByPlan(plan, 1500).slice(1), { playerId, line: 'middle' as const }]
+    const events = wholeMatch(plan).map((event) =>
+      event.deed.kind === 'kickOff' && event.deed.period === 1
+        ? { ...event, deed: { ...event.deed, on } }
+        : event,
+    )
+    await send(at.sessionId, { events: [...events, guest] })
+    await confirm()
+    const { register, match } = await book()
+    expect(register.find((line) => line.playerId === playerId)).toMatchObject({ state: 'here', to: 3600 })
+    expect(secondsOf(match.spells, playerId)).toBeGreaterThan(0)
+    expect(checkMatch(match)).toEqual([])
+  })
+
+  it.each(['otherCoach', 'guardian'] as const)('is not for %s', async (who) => {
+    await send(at.sessionId, { events: wholeMatch(plan) })
+    askAs(at.club, who)
+    expect(await confirm()).toMatchObject(refused(/not yours to change/))
+    expect((await book()).match.spells).toEqual([])
+  })
+
+  it('is refused in a sentence when nothing was kicked off, or the match was cancelled', async () => {
+    expect(await confirm()).toMatchObject(refused(/No kick-off was tapped/))
+    await send(at.sessionId, { events: wholeMatch(plan) })
+    await at.club.run((tx) => cancelSession(tx, { sessionId: at.sessionId, by: at.club.coach }))
+    expect(await confirm()).toMatchObject(refused(/cancelled/))
+  })
+})
+
+describe('one question after a match that nobody tapped', () => {
+  it('writes the plan as it was made', async () => {
+    expect(await asPlanned()).toMatchObject({ status: 'done' })
+    const { session, match } = await book()
+    expect(session.written).toBe('asPlanned')
+    for (const id of at.club.playerIds) expect(secondsOf(match.spells, id)).toBe(secondsOf(plan.spells, id))
+  })
+
+  it('is not as planned when somebody of the plan did not come', async () => {
+    const here = at.club.playerIds
+      .slice(1)
+      .map((playerId, index) => tappedInMatch(index - 60, { kind: 'register', playerId, state: 'here' }))
+    await send(at.sessionId, { events: here })
+    expect(await asPlanned()).toMatchObject(refused(/^Ada Fenn did not come/))
+    expect((await book()).match.spells).toEqual([])
+  })
+
+  it('leaves no tap behind where it cannot be written', async () => {
+    await typeIn()
+    expect(await asPlanned()).toMatchObject({ status: 'refused' })
+    expect((await at.club.run((tx) => listMatchEvents(tx, { sessionId: at.sessionId }))).events).toEqual([])
+  })
+})
+
+describe('the page after the whistle', () => {
+  it('shows what was tapped before it is written, and that it stands in the book afterwards', async () => {
+    const page = async () => {
+      const viewer = await findViewer({ clubId: at.club.club.id, personId: at.club.coach.personId })
+      if (!viewer) throw new Error('nobody')
+      return loadMatchWhistle(viewer, { squadId: at.club.squadId, sessionId: at.sessionId })
+    }
+    await send(at.sessionId, { events: wholeMatch(plan) })
+    expect(await page()).toMatchObject({ isWritten: false, tapCount: 15, typed: null })
+    await confirm()
+    expect(await page()).toMatchObject({ isWritten: true, tapsSince: 0, typed: null })
+  })
+})
