@@ -35,7 +35,7 @@ export function FormatBody(props: FormatBodyProps) {
       </section>
       <section>
         <SectionTitle>Where it is from</SectionTitle>
-        <FormatOrigin format={format} changed={changed} />
+        <FormatOrigin format={format} changed={changed} mayChange={mayChange} />
       </section>
       <EvenSharePart format={format} />
       {leastTimes.length > 0 ? (

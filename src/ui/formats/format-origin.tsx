@@ -6,10 +6,11 @@ type FormatOriginProps = {
   readonly format: MatchFormat
   /** Parts that the club has changed since it took the format over; null: it wrote the format itself. */
   readonly changed: readonly (keyof MatchFormat)[] | null
+  readonly mayChange: boolean
 }
 
 /** Who says so, and what the club has made of it. */
-export function FormatOrigin({ format, changed }: FormatOriginProps) {
+export function FormatOrigin({ format, changed, mayChange }: FormatOriginProps) {
   const { source } = format
   const from = source ? sourceText(source) : 'No body is named: it is the club’s own.'
   const own =
@@ -19,7 +20,8 @@ export function FormatOrigin({ format, changed }: FormatOriginProps) {
   return (
     <p className="max-w-prose wrap-anywhere">
       {from}
-      {own} Your league’s own rules come first: where they say otherwise, change it here.
+      {own} Your league’s own rules come first: where they say otherwise,{' '}
+      {mayChange ? 'change it here.' : 'the head coach changes it here.'}
     </p>
   )
 }
