@@ -51,7 +51,12 @@ The answer:
   "goals": { "promise": { "value": 0, "bound": 0, "proven": true }, "minutes": {}, "goal": {}, "starts": {}, "lines": {},
       "changes": {} },
   "equalTime": { "changes": 8 },
-  "sentence": "…", "elapsedMs": 0 }
+  "sentence": "…",
+  "tradeOffs": [ { "changes": 6, "fewer": 2, "players": 1, "seconds": 240, "short": 0, "worse": ["minutes"], "proven": true,
+      "spells": [], "sentence": "…" } ],
+  "waysOut": [ { "rule": "mostChanges", "path": "rules.mostChanges", "short": { "value": 0, "bound": 0, "proven": true },
+      "spells": [], "sentence": "…" } ],
+  "elapsedMs": 0 }
 changes hold a time only where somebody comes on, goes off or moves. fair is what the season book will hold to be due of this
 match; gapAfter = gap + what is had - fair.
 goals, in their order, less is better; each is judged among the line-ups that are best in those before it, and its bound holds
@@ -60,7 +65,10 @@ who may keep. starts: the same of starts. lines: seconds in an open line beyond 
 changes: who comes on inside periods. proven: value - bound is at most 1e-6 x max(1, value).
 equalTime: fewest changes with which all could play exactly as long, S - gcd(S, m x n) for S players, n on and m periods; null
 where all are not there throughout, or not due the same.
+tradeOffs: the fairest line-ups with fewer changes: how many players are further from what they are due, by how many seconds at
+most, how many seconds more of least are missed, and which goals are met less well; proven: none with so few changes is more even.
+waysOut, where something of least is missed: what is missed, in seconds, with one rule let go; the best first.
 
 Impossible: { "format": "turnbook/impossible@1", "requirements": [ { "rule": "places", "path": "places", "from": 0, "to": 2400,
-"why": "…" } ], "nearest": (a request that works, with as little let go as was found, or null) }. rule: places, keepers, lines,
+"why": "…" } ], "waysOut": [], "nearest": (a request that works, with as little let go as was found, or null) }. rule: places, keepers, lines,
 leastSpell, longestSpell, longestOff, mostKeeperPeriods, most, least, fixed, apart, together or rules.`

@@ -14,6 +14,24 @@ const run = async (request: object) => {
 }
 const team = (count: number) => Array.from({ length: count }, (_, index) => ({ id: `p${index + 1}` }))
 
+/** An example of the help, read as JSON. */
+const block = (format: string) => {
+  const from = matchPlanHelp.indexOf(`{ "format": "${format}"`)
+  const [example = ''] = matchPlanHelp.slice(from).split(/\n(?:Needed:|changes hold)/)
+  return JSON.parse(example)
+}
+const shownAnswer = () => block('turnbook/match-plan@1')
+
+type ShownSpell = { readonly player: string; readonly start: number; readonly end: number }
+
+/** How many are on in each five minutes of two halves of ten, and how many come on inside them. */
+function playedBy(spells: readonly ShownSpell[]) {
+  const windows = [0, 300, 600, 900].map(
+    (at) => spells.filter(({ start, end }) => start <= at && at < end).length,
+  )
+  return { windows, comeOn: spells.filter(({ start }) => start === 300 || start === 900).length }
+}
+
 /** Requests that ask for something of everything. */
 const asked: readonly (readonly [string, MatchRequestJson])[] = [
   [
@@ -99,6 +117,35 @@ describe('turnbook match-plan', () => {
     expect(await once()).toBe(await once())
   })
 
+  it('says what fewer changes cost, each with its own line-up, and nothing of it where that is not asked', async () => {
+    const seven = { periods: [600, 600], places: { back: 5 }, changeEvery: 300, players: team(7) }
+    const { json } = await run(aRequestOfMatch({ ...seven, timeLimitMs: 5000 }))
+    const changes = json.goals.changes.value
+    expect(json.tradeOffs.length).toBeGreaterThan(0)
+    for (const offer of json.tradeOffs) {
+      expect(offer.changes).toBe(changes - offer.fewer)
+      const { windows, comeOn } = playedBy(offer.spells)
+      expect(windows).toEqual([5, 5, 5, 5])
+      expect(comeOn).toBe(offer.changes)
+      expect(offer.proven).toBe(true)
+      expect(Object.keys(offer)).toEqual(Object.keys(shownAnswer().tradeOffs[0]))
+    }
+    const asked = await run(aRequestOfMatch({ ...seven, tradeOffs: false }))
+    expect(asked.json.tradeOffs).toEqual([])
+  })
+
+  it('says what to let go where something of a promise is missed, and what that gives', async () => {
+    // Ten halves for nine players: one has both, eight have ten minutes of the eleven promised, so 8 · 60 s are missed.
+    const halves = { periods: [600, 600], places: { back: 5 }, changeEvery: 300, players: team(9) }
+    const { json } = await run(
+      aRequestOfMatch({ ...halves, leastShare: 0.55, rules: { mostChanges: 0 }, timeLimitMs: 5000 }),
+    )
+    expect(json.goals.promise.value).toBe(480)
+    expect(json.waysOut[0]).toMatchObject({ rule: 'mostChanges', path: 'rules.mostChanges' })
+    expect(json.waysOut[0].short.value).toBeLessThan(480)
+    expect(Object.keys(json.waysOut[0])).toEqual(Object.keys(shownAnswer().waysOut[0]))
+  })
+
   it('ends with 2, writes nothing and says each fault in a line', async () => {
     const wrong = { ...aRequestOfMatch({ periods: [0], leastShare: 2 }), seed: 0.5 }
     const { exitCode, output, errors } = await run(wrong)
@@ -119,19 +166,23 @@ describe('turnbook match-plan', () => {
     const again = await run(json.nearest)
     expect(again.exitCode).toBe(0)
   })
+
+  it('names the rules that no line-up keeps at once, and what each let go gives', async () => {
+    const rules = { leastSpell: 900, longestOff: 300 }
+    const { exitCode, json } = await run(aRequestOfMatch({ rules, timeLimitMs: 5000 }))
+    expect(exitCode).toBe(3)
+    expect(json.requirements).toMatchObject([
+      { rule: 'rules', path: 'rules', why: expect.stringMatching(/least time on.*longest time off/) },
+    ])
+    expect(json.waysOut.map(({ path }: { path: string }) => path).toSorted()).toEqual([
+      'rules.leastSpell',
+      'rules.longestOff',
+    ])
+    expect(json.nearest.rules).toEqual({ leastSpell: 900, longestOff: null })
+  })
 })
 
 describe('the help of match-plan', () => {
-  const block = (format: string) => {
-    const from = matchPlanHelp.indexOf(`{ "format": "${format}"`)
-    return JSON.parse(
-      matchPlanHelp
-        .slice(from, matchPlanHelp.indexOf('\n\n', from))
-        .split('\nNeeded:')[0]
-        ?.split('\nchanges hold')[0] ?? '',
-    )
-  }
-
   it('shows a request with every key, and it is read', () => {
     const shown = block('turnbook/match-request@1')
     const { marks: _, ...keys } = matchRequestShape.shape
@@ -148,7 +199,7 @@ describe('the help of match-plan', () => {
   })
 
   it('shows an answer with every key that there is', async () => {
-    const shown = block('turnbook/match-plan@1')
+    const shown = shownAnswer()
     const { json } = await run(aRequestOfMatch({ timeLimitMs: 0 }))
     expect(Object.keys(json)).toEqual(Object.keys(shown))
     for (const list of ['windows', 'spells', 'changes', 'players'])

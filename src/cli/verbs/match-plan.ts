@@ -4,8 +4,16 @@ import { parseJsonText } from '#exchange/json-text'
 import { impossibleMatch } from '#exchange/match-request/impossible-match'
 import { lineUpAnswer, matchPlanFormat } from '#exchange/match-request/line-up-answer'
 import { type MatchRequest, readMatchRequest } from '#exchange/match-request/match-request'
+import { tradeOffJson, wayOutJson } from '#exchange/match-request/offers-json'
 import type { LineUp } from '#lineup/line-up'
+import type { LineUpClash } from '#lineup/line-up-clash'
+import { lineUpTradeOffs } from '#solver/line-up-trade-offs'
+import { lineUpWaysOut } from '#solver/line-up-ways-out'
 import { solveLineUp } from '#solver/solve-line-up'
+
+/** Parts of the time allowed at which the line-up, and then the ways out, must be there; offers have the rest. */
+const untilSolved = 0.6
+const untilWaysOut = 0.8
 
 export const verb: Verb = {
   name: 'match-plan',
@@ -18,21 +26,42 @@ export const verb: Verb = {
     const began = performance.now()
     const request = readMatchRequest(json.value)
     if (!request.ok) return { kind: 'refused', problems: request.reasons }
-    const { problem, settings } = request.value
-    const hasTime = () => performance.now() - began < settings.timeLimitMs
-    const answer = await solveLineUp(problem, { ...settings, began })
-    if (answer.kind === 'impossible')
-      return { kind: 'impossible', output: textOf(impossibleMatch(request.value, answer.clash, hasTime)) }
-    return { kind: 'done', output: textOf(answered(request.value, answer.lineUp, began)) }
+    const answer = await solveLineUp(request.value.problem, within(request.value, began, untilSolved))
+    return answer.kind === 'impossible'
+      ? { kind: 'impossible', output: textOf(await impossible(request.value, answer.clash, began)) }
+      : { kind: 'done', output: textOf(await answered(request.value, answer.lineUp, began)) }
   },
 }
 
-function answered(request: MatchRequest, lineUp: LineUp, began: number) {
+/** The settings of a search that is to end at a part of the time allowed. */
+function within({ settings }: MatchRequest, began: number, part: number) {
+  return { ...settings, began, timeLimitMs: settings.timeLimitMs * part }
+}
+
+async function answered(request: MatchRequest, lineUp: LineUp, began: number) {
+  const { problem, settings } = request
+  const missed = lineUp.proofs.promise.value
+  const waysOut =
+    missed > 0 ? await lineUpWaysOut(problem, { ...within(request, began, untilWaysOut), missed }) : []
+  const tradeOffs = settings.tradeOffs
+    ? await lineUpTradeOffs(problem, lineUp, within(request, began, 1))
+    : []
   return {
     format: matchPlanFormat,
     ...lineUpAnswer(request, lineUp),
+    tradeOffs: tradeOffs.map((offer) => tradeOffJson(request, lineUp, offer)),
+    waysOut: waysOut.map((way) => wayOutJson(request, way)),
     elapsedMs: Math.round(performance.now() - began),
   }
+}
+
+async function impossible(request: MatchRequest, clash: readonly LineUpClash[], began: number) {
+  const ways = await lineUpWaysOut(request.problem, { ...within(request, began, untilWaysOut), missed: null })
+  return impossibleMatch(request, {
+    clash,
+    waysOut: ways.map((way) => wayOutJson(request, way)),
+    hasTime: () => performance.now() - began < request.settings.timeLimitMs,
+  })
 }
 
 function textOf(json: unknown): string {

@@ -6,12 +6,17 @@ import { impossibleFormat } from '#exchange/rotation-json'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import { sayLineUpClash } from '#lineup/say-line-up-clash'
 
-/** Why there is no line-up for a request, and the nearest one for which there is, as `turnbook/impossible@1`. */
+/** Why there is no line-up for a request, what alone may be let go, and the nearest request for which there is one. */
 export function impossibleMatch(
   request: MatchRequest,
-  clash: readonly LineUpClash[],
-  hasTime: () => boolean,
+  found: {
+    readonly clash: readonly LineUpClash[]
+    /** Ready for JSON. */
+    readonly waysOut: readonly object[]
+    readonly hasTime: () => boolean
+  },
 ) {
+  const { clash, waysOut, hasTime } = found
   const { problem, settings, json } = request
   return {
     format: impossibleFormat,
@@ -27,6 +32,7 @@ export function impossibleMatch(
         why: sayLineUpClash(problem, one, (player) => player).message,
       }
     }),
+    waysOut,
     nearest: nearestMatchRequest(json, { seed: settings.seed, hasTime }),
   }
 }

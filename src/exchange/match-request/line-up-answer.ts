@@ -3,7 +3,7 @@ import type { MatchRequest } from '#exchange/match-request/match-request'
 import { equalTimeChangesOf } from '#lineup/equal-time-changes'
 import { explainLineUp } from '#lineup/explain-line-up'
 import { type FairLineUp, fairLineUp } from '#lineup/fair-line-up'
-import { type LineUp, lineUpGoals } from '#lineup/line-up'
+import { type LineUp, type LineUpPlan, lineUpGoals } from '#lineup/line-up'
 import { secondsOf } from '#lineup/line-up-values'
 import type { LineUpProblem } from '#lineup/problem'
 import { spellsOfLineUp } from '#lineup/spells-of-line-up'
@@ -18,16 +18,17 @@ export function lineUpAnswer({ problem }: Pick<MatchRequest, 'problem'>, lineUp:
   const equal = equalTimeChangesOf(problem)
   return {
     windows: windowsJson(problem, lineUp),
-    spells: spellsOfLineUp(problem, lineUp.plan).map(({ playerId, ...spell }) => ({
-      player: playerId,
-      ...spell,
-    })),
+    spells: spellsJson(problem, lineUp.plan),
     changes: changesJson(problem, lineUp),
     players: problem.players.map((_, player) => playerJson(problem, lineUp, { player, fair })),
     goals: Object.fromEntries(lineUpGoals.map((goal) => [goal, proofJson(lineUp.proofs[goal])])),
     equalTime: equal === null ? null : { changes: equal },
     sentence: explainLineUp(problem, lineUp, (player) => player),
   }
+}
+
+export function spellsJson(problem: LineUpProblem, plan: LineUpPlan) {
+  return spellsOfLineUp(problem, plan).map(({ playerId, ...spell }) => ({ player: playerId, ...spell }))
 }
 
 function windowsJson(problem: LineUpProblem, { plan }: LineUp) {
@@ -101,7 +102,7 @@ function playerJson(
 /** Sums of thirds that should be nothing come out as 1e-13: less than this is nothing. */
 const noise = 1e-9
 
-function proofJson({ value, bound, proven }: Proof): Proof {
+export function proofJson({ value, bound, proven }: Proof): Proof {
   return { value: quiet(value), bound: quiet(bound), proven }
 }
 

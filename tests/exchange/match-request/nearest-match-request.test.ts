@@ -14,7 +14,11 @@ const read = (json: unknown) => {
 }
 const impossible = (json: MatchRequestJson) => {
   const request = read(json)
-  return impossibleMatch(request, findLineUpClash(request.problem), () => true)
+  return impossibleMatch(request, {
+    clash: findLineUpClash(request.problem),
+    waysOut: [],
+    hasTime: () => true,
+  })
 }
 const six = aRequestOfMatch({ players: aRequestOfMatch().players.slice(0, 6) })
 const nobodyKeeps = aRequestOfMatch({
