@@ -1,10 +1,12 @@
 import { fairLineUp } from '#lineup/fair-line-up'
 import type { LineUpPlan } from '#lineup/line-up'
 import { allowedPlaces } from '#lineup/line-up-board'
+import { movePrice, movesInside } from '#lineup/line-up-values'
+import { isPeriodRunning } from '#lineup/period-running'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { roomInLines } from '#lineup/room-in-lines'
 import { fieldLines } from '#match/format/line-wish'
-import { lines } from '#match/match'
+import { type Line, lines } from '#match/match'
 import { lineParts, timesInLine } from '#solver/line-shares'
 import type { LineUpSearch } from '#solver/line-up-stage'
 import { LinearModel } from '#solver/linear-model'
@@ -22,6 +24,9 @@ export function dealLinesExactly(
   const longest = Math.max(1, ...problem.windows.map(windowSeconds))
   const columns = addPlaces(problem, linear, plan)
   addShares(problem, linear, columns)
+  addMoves(problem, linear, columns)
+  // What moves in and out of goal cost is settled already: no dealing out of lines changes it.
+  const settled = movesWithGoal(problem, plan) * movePrice
   const start = new Map(
     columns.map(({ column, player, window, line }) => [column, plan[player]?.[window] === line ? 1 : 0]),
   )
@@ -30,7 +35,7 @@ export function dealLinesExactly(
     work: deadline.leftWork(),
     seed,
     start,
-    boundWanted: limits.enough / longest - 1e-6,
+    boundWanted: (limits.enough - settled) / longest - 1e-6,
   })
   deadline.spend(answer.work)
   if (!answer.values) return plan
@@ -76,6 +81,47 @@ function addPlaces(problem: LineUpProblem, linear: LinearModel, plan: LineUpPlan
       )
   }
   return cells
+}
+
+/** A player who stays on the field stays in its line, or the move is counted. */
+function addMoves(problem: LineUpProblem, linear: LinearModel, cells: readonly Cell[]) {
+  const price = movePrice / Math.max(1, ...problem.windows.map(windowSeconds))
+  const keyOf = (player: number, window: number) => player * problem.windows.length + window
+  const at = new Map<number, Cell[]>()
+  for (const cell of cells) {
+    const key = keyOf(cell.player, cell.window)
+    at.set(key, [...(at.get(key) ?? []), cell])
+  }
+  const isRunning = isPeriodRunning(problem)
+  for (const own of at.values()) {
+    const [{ player, window } = { player: -1, window: -1 }] = own
+    const before = at.get(keyOf(player, window - 1))
+    if (window === 0) {
+      const stood = isRunning ? (problem.players[player]?.running.line ?? null) : null
+      for (const { column, line } of own)
+        if (stood !== null && stood !== 'keeper' && line !== stood)
+          linear.costs[column] = (linear.costs[column] ?? 0) + price
+    } else if (before && problem.windows[window - 1]?.period === problem.windows[window]?.period) {
+      const move = linear.addColumn({ cost: price, upper: 1, isWhole: false })
+      for (const { column, line } of own) {
+        const same = before.find((cell) => cell.line === line)
+        linear.addRow({ upper: 0 }, [[column, 1], [move, -1], ...(same ? [[same.column, -1] as const] : [])])
+      }
+    }
+  }
+}
+
+/** Those who stay on in one line all the time still move in and out of goal. */
+function movesWithGoal(problem: LineUpProblem, plan: LineUpPlan): number {
+  const inOneLine = (line: Line | null): Line | null => (line === null || line === 'keeper' ? line : 'back')
+  const players = problem.players.map((own) => ({
+    ...own,
+    running: { ...own.running, line: inOneLine(own.running.line) },
+  }))
+  return movesInside(
+    { ...problem, players },
+    plan.map((own) => own.map(inOneLine)),
+  )
 }
 
 function addShares(problem: LineUpProblem, linear: LinearModel, cells: readonly Cell[]) {

@@ -1,6 +1,7 @@
 import { dealWindow } from '#lineup/deal-window'
 import type { LineUpPlan } from '#lineup/line-up'
 import { boardOf, offPlace, planOfBoard } from '#lineup/line-up-board'
+import { movePrice } from '#lineup/line-up-values'
 import type { LineUpProblem } from '#lineup/problem'
 import { settleLineUp } from '#lineup/search-line-up'
 import { swapBoard } from '#lineup/swap-board'
@@ -8,8 +9,6 @@ import { lines } from '#match/match'
 import type { LineUpPatterns } from '#solver/line-up-stage'
 import { inGoal, offField } from '#solver/row-state'
 
-/** A move to another line inside a period weighs as much as so many seconds beyond an even share of one. */
-const moveSeconds = 1
 const settleTries = 20_000
 
 /** Exchanges of places that make a line-up better goal by goal, and tidier. */
@@ -48,7 +47,7 @@ export function dealLines(problem: LineUpProblem, patterns: LineUpPatterns): Lin
         const beyond = Math.max(0, (used[line] ?? 0) + length - Math.max(used[line] ?? 0, room[line] ?? 0))
         const before = samePeriod ? board.places[at - 1] : undefined
         const moves = before !== undefined && before !== offPlace && before !== 0 && before !== place
-        return beyond + (moves ? moveSeconds : 0)
+        return beyond + (moves ? movePrice : 0)
       }),
     )
     const off = patterns.filter((own) => own[window] === offField).length

@@ -1,10 +1,11 @@
 import type { Seconds } from '#common/time'
 import { fairLineUp } from '#lineup/fair-line-up'
+import { movePrice } from '#lineup/line-up-values'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { roomInLines } from '#lineup/room-in-lines'
 import { type FieldLine, fieldLines } from '#match/format/line-wish'
 import type { LineUpModel, Term } from '#solver/line-up-model'
-import { onField } from '#solver/row-state'
+import { offField, onField } from '#solver/row-state'
 
 /** So many seconds in a line, each of which costs so much; the dearer ones follow the cheaper. */
 export type LinePart = { readonly seconds: Seconds; readonly cost: number }
@@ -52,6 +53,10 @@ export function addLineShares({ linear, problem, classes }: LineUpModel): readon
       )
       return [firstArc + index, -played / longest]
     })
+    for (const [index, { places }] of network.arcs.entries()) {
+      const moves = movesWithGoal(places)
+      if (moves > 0) beyond.push([firstArc + index, (moves * movePrice) / longest])
+    }
     for (const line of fieldLines) {
       if (problem.players[player]?.wishes[line] === 'notYet') continue
       for (const { seconds, cost } of lineParts(rooms[player]?.[line] ?? 0, times)) {
@@ -69,6 +74,14 @@ export function addLineShares({ linear, problem, classes }: LineUpModel): readon
     linear.addRow({ lower: places, upper: places }, inLine[line])
   }
   return beyond
+}
+
+/** Moves between goal and field of a player who stays on; an arc never leaves its period. */
+function movesWithGoal(places: readonly number[]): number {
+  return places.filter((place, index) => {
+    const before = places[index - 1] ?? offField
+    return place !== offField && before !== offField && place !== before
+  }).length
 }
 
 function secondsAt({ windows }: LineUpProblem, window: number): Seconds {

@@ -17,6 +17,8 @@ export type GoalsReached = { readonly best: Known; readonly bounds: Readonly<Bou
 export type GoalsWatch = {
   /** Something good to begin with. */
   readonly first: Known | null
+  /** Another try by searching, asked for where it is not proven who plays in which line. */
+  readonly another: () => Known | null
   readonly onBetter: (known: Known) => void
 }
 
@@ -68,9 +70,11 @@ function fewestChanges(
   reached: GoalsReached,
   { within, watch }: { readonly within: Stage['within']; readonly watch: GoalsWatch },
 ): GoalsReached {
-  const { values, plan } = reached.best
+  const isDealt = isReached(reached.best.values.lines, reached.bounds.lines)
+  const first = isDealt ? reached.best : betterOf(reached.best, watch.another(), watch)
+  const { values, plan } = first
   const easy = lineUpBounds(search.problem, values).changes
-  if (values.changes <= easy) return { ...reached, bounds: { ...reached.bounds, changes: easy } }
+  if (values.changes <= easy) return { best: first, bounds: { ...reached.bounds, changes: easy } }
   const answer = solveStage(search, {
     goal: 'changes',
     within,
@@ -78,7 +82,7 @@ function fewestChanges(
     start: plan,
     mostMs: search.deadline.leftMs(),
   })
-  const best = betterOf(reached.best, dealt(search, answer, values.lines), watch)
+  const best = betterOf(first, dealt(search, answer, values.lines), watch)
   return { best, bounds: { ...reached.bounds, changes: Math.max(easy, answer.bound) } }
 }
 

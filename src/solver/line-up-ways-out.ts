@@ -7,7 +7,7 @@ import { lineUpValues } from '#lineup/line-up-values'
 import { type LineUpProblem, type LineUpRules, noRules } from '#lineup/problem'
 import { quickLineUp } from '#lineup/quick-line-up'
 import { goalByGoal } from '#solver/line-up-goals'
-import { type LineUpSettings, lineUpSearch } from '#solver/solve-line-up'
+import { isOfRules, type LineUpSettings, lineUpSearch } from '#solver/solve-line-up'
 
 /** One thing that a coach may let go. Pairs and players are places in their lists. */
 export type LetGo =
@@ -34,12 +34,12 @@ export async function lineUpWaysOut(
     const leftMs = settings.began + settings.timeLimitMs - performance.now()
     if (leftMs <= 0) break
     const freer = without(problem, letGo)
-    if (findLineUpClash(freer).length > 0) continue
+    if (findLineUpClash(freer).some(isOfRules)) continue
     const share = Math.max(50, leftMs / (things.length - index))
     const search = await lineUpSearch(freer, { ...settings, began: performance.now(), timeLimitMs: share })
     const quick = quickLineUp(freer, settings)
     const first = quick && { plan: quick, values: lineUpValues(freer, quick) }
-    const found = goalByGoal(search, { first, onBetter: () => {} }, ['promise'])
+    const found = goalByGoal(search, { first, another: () => null, onBetter: () => {} }, ['promise'])
     if (!found) continue
     const short = proofOf(found.best.values.promise, found.bounds.promise)
     if (settings.missed !== null && short.value >= settings.missed - 1e-6) continue
