@@ -32,7 +32,13 @@ export type MatchTimes = {
   readonly setAside: readonly MatchSetAside[]
 }
 
-type Open = { period: number; startedAt: EpochMs; stops: { from: EpochMs; to: EpochMs | null }[] }
+type Open = {
+  period: number
+  startedAt: EpochMs
+  stops: { from: EpochMs; to: EpochMs | null }[]
+  /** Of something that is done only while a period runs. */
+  lastTap: EpochMs
+}
 
 /** A whistle that was forgotten is heard so long after the planned end; what is tapped later cannot be the whistle. */
 const latestWhistle = 15 * 60
@@ -52,25 +58,27 @@ export function matchTimes(
   let endedAt: EpochMs | null = null
   const aside = ({ id }: { readonly id: string }, why: MatchSetAside['why']) => setAside.push({ id, why })
   const close = (of: Open, at: EpochMs, isWhistle: boolean) => {
-    const {
+    const end = endOf(of, at, { isWhistle, planned: periodFrame(format, of.period).seconds })
+    const stops = of.stops.map((stop) => ({ from: stop.from, to: stop.to ?? end.at }))
+    const length = Math.floor(playedMs(of, end.at) / 1000)
+    periods.push({ ...played(of), stops, endedAt: end.at, isEndAssumed: end.isAssumed, length })
+    open = null
+  }
+  const played = ({ period, startedAt, stops }: Open): PlayedPeriod => {
+    const { seconds: planned, isExtra } = periodFrame(format, period)
+    const last = periods.at(-1)
+    const start = last ? last.start + (last.length ?? 0) : 0
+    return {
+      period,
+      startedAt,
+      stops,
       start,
-      seconds: planned,
-      isExtra,
-    } = { ...periodFrame(format, of.period), start: playedSoFar(periods) }
-    const played = playedMs(of, at) / 1000
-    const isForgotten = isWhistle ? played > planned + latestWhistle : played > planned
-    const length = Math.floor(isForgotten ? planned : played)
-    periods.push({
-      ...of,
-      stops: of.stops.map((stop) => ({ from: stop.from, to: stop.to ?? at })),
-      endedAt: isForgotten ? momentOfSecond(of, planned) : at,
-      isEndAssumed: !isWhistle || isForgotten,
-      start,
-      length,
       planned,
       isExtra,
-    })
-    open = null
+      endedAt: null,
+      isEndAssumed: false,
+      length: null,
+    }
   }
   for (const event of standing) {
     const { at } = event
@@ -83,7 +91,7 @@ export function matchTimes(
         if (period <= last) aside(event, 'alreadyBegun')
         else {
           if (running) close(running, at, false)
-          open = { period, startedAt: at, stops: [] }
+          open = { period, startedAt: at, stops: [], lastTap: at }
         }
         break
       }
@@ -112,14 +120,17 @@ export function matchTimes(
           endedAt = at
         }
         break
+      case 'changeMade':
+      case 'changeDropped':
+      case 'places':
+      case 'sentOff':
+      case 'goal':
+        if (running) running.lastTap = at
+        break
     }
   }
   const running = open as Open | null
-  if (running) {
-    const { seconds: planned, isExtra } = periodFrame(format, running.period)
-    const start = playedSoFar(periods)
-    periods.push({ ...running, endedAt: null, isEndAssumed: false, start, length: null, planned, isExtra })
-  }
+  if (running) periods.push(played(running))
   return { periods, endedAt, setAside }
 }
 
@@ -127,9 +138,20 @@ function periodOf({ deed }: DoneEvent<MatchDeed>): number | null {
   return deed.kind === 'periodEnd' ? (deed as EventOf<'periodEnd', MatchDeed>['deed']).period : null
 }
 
-function playedSoFar(periods: readonly PlayedPeriod[]): Seconds {
-  const last = periods.at(-1)
-  return last ? last.start + (last.length ?? 0) : 0
+/**
+ * When a period ended that is over by `at`. Where the clock stood it ended then. Without a whistle, or with one that was
+ * tapped much too late, it is taken to be as long as planned, and to have lasted while anything was tapped in it.
+ */
+function endOf(
+  of: Open,
+  at: EpochMs,
+  { isWhistle, planned }: { readonly isWhistle: boolean; readonly planned: Seconds },
+): { readonly at: EpochMs; readonly isAssumed: boolean } {
+  const stop = of.stops.at(-1)
+  if (stop?.to === null) return { at: stop.from, isAssumed: !isWhistle }
+  const isLate = playedMs(of, at) / 1000 > planned + (isWhistle ? latestWhistle : 0)
+  if (!isLate) return { at, isAssumed: !isWhistle }
+  return { at: Math.min(at, Math.max(of.lastTap, momentOfSecond(of, planned))), isAssumed: true }
 }
 
 type Running = Pick<PlayedPeriod, 'startedAt' | 'stops'>
