@@ -36,11 +36,13 @@ describe('sessions', () => {
           { start: 1800, end: 3300 },
         ],
         ledById: club.headCoachId,
+        goals: { ours: 2, theirs: 0 },
       }),
       aSession({ squadId: club.squadId, day: '2026-10-26', kind: 'match', periods: null }),
     ]
     await club.run((tx) => recordSessions(tx, entered))
     const asRead = entered.map((one) => ({
+      goals: null,
       ...one,
       place: '',
       written: 'notWritten',
