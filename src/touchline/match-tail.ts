@@ -9,7 +9,7 @@ import type { MatchPack } from '#touchline/match-pack'
 import { matchPromises } from '#touchline/match-promises'
 import type { MatchPlayer, MatchState } from '#touchline/match-state'
 import { pastFairness } from '#touchline/past-fairness'
-import { tailWindows } from '#touchline/tail-windows'
+import { type TailWish, tailWindows } from '#touchline/tail-windows'
 
 /** What of a new plan had to be let go, for there to be one. */
 export type LetGo = 'ownRules' | 'keeperForPeriod' | 'keepers'
@@ -29,8 +29,12 @@ export function problemOfRest(state: MatchState, pack: Pick<MatchPack, 'policy'>
 }
 
 /** The rest of the match, with more and more of the rules let go; empty: nothing is left to be planned. */
-export function tailsToTry(state: MatchState, pack: Pick<MatchPack, 'policy'>): readonly MatchTail[] {
-  const windows = tailWindows({ ...state, places: placesFor(state.places, mostOn(state)) })
+export function tailsToTry(
+  state: MatchState,
+  pack: Pick<MatchPack, 'policy'>,
+  wish: TailWish = {},
+): readonly MatchTail[] {
+  const windows = tailWindows({ ...state, places: placesFor(state.places, mostOn(state)) }, wish)
   if (state.status === 'ended' || windows.length === 0) return []
   return attempts(state).map((letGo) => matchTail(state, pack, { windows, letGo }))
 }

@@ -89,23 +89,32 @@ export type PromiseFix = {
 }
 
 /**
- * The rest planned anew so that a player has what it was promised; null where no such plan was found. It takes a moment:
- * to be asked once for each change of what was tapped, not with each tick of a clock. `heard`: the state after a deed.
+ * The rest planned anew so that a player has what it was promised: with the marks as they are, else with a change as soon
+ * as can be. Null where no such plan was found. It takes a moment: to be asked once for each change of what was tapped,
+ * not with each tick of a clock. `heard`: the state after a deed.
  */
 export function promiseFix(
   state: MatchState,
   pack: Pick<MatchPack, 'policy'>,
-  {
-    playerId,
-    heard,
-    seed = 1,
-  }: {
-    readonly playerId: PlayerId
-    readonly heard: (deed: ReplanDeed) => MatchState
-    readonly seed?: number
-  },
+  asked: FixAsked,
 ): PromiseFix | null {
-  const made = replanMatch(state, pack, { seed })
+  return (
+    fixWith(state, pack, { ...asked, hasSoon: false }) ?? fixWith(state, pack, { ...asked, hasSoon: true })
+  )
+}
+
+type FixAsked = {
+  readonly playerId: PlayerId
+  readonly heard: (deed: ReplanDeed) => MatchState
+  readonly seed?: number
+}
+
+function fixWith(
+  state: MatchState,
+  pack: Pick<MatchPack, 'policy'>,
+  { playerId, heard, seed = 1, hasSoon }: FixAsked & { readonly hasSoon: boolean },
+): PromiseFix | null {
+  const made = replanMatch(state, pack, { seed, hasSoon })
   if (!made.ok) return null
   const after = heard(made.value)
   const kept = promiseWatch(after, pack).find((one) => one.playerId === playerId)

@@ -8,6 +8,7 @@ import type { MatchPack } from '#touchline/match-pack'
 import type { MatchState } from '#touchline/match-state'
 import { type MatchTail, tailsToTry } from '#touchline/match-tail'
 import { sayReplan } from '#touchline/say-replan'
+import type { TailWish } from '#touchline/tail-windows'
 
 export type ReplanDeed = Extract<MatchDeed, { kind: 'replan' }>
 
@@ -26,9 +27,9 @@ export type ReplanRefusal =
 export function replanMatch(
   state: MatchState,
   pack: Pick<MatchPack, 'policy'>,
-  { seed = 1 }: { readonly seed?: number } = {},
+  { seed = 1, ...wish }: { readonly seed?: number } & TailWish = {},
 ): Result<ReplanDeed, ReplanRefusal> {
-  const tails = tailsToTry(state, pack)
+  const tails = tailsToTry(state, pack, wish)
   if (tails.length === 0) return refuse('nothingLeft')
   for (const tail of tails) {
     if (tail.problem.players.length === 0) return refuse('nobodyThere')

@@ -19,11 +19,16 @@ export function calledSet(state: MatchState): SettledSet | null {
   return state.sets.find((set) => set.period === period.period && set.due === next.due) ?? null
 }
 
+export type TailWish = {
+  /** A change may be made as soon as somebody can be got ready, marks or not. */
+  readonly hasSoon?: boolean
+}
+
 /**
  * The windows of what is left of the planned periods, in the plan's seconds. In the first, who is on stays on: only free
  * places are filled. So it goes to the change that was called, which is made, and to the mark after it.
  */
-export function tailWindows(state: MatchState): readonly TailWindow[] {
+export function tailWindows(state: MatchState, { hasSoon = false }: TailWish = {}): readonly TailWindow[] {
   const { format, period, planSecond } = state
   const lastPlayed = state.periods.at(-1)?.period ?? -1
   const isLeft = period && planSecond < periodFrame(format, period.period).start + period.planned
@@ -31,19 +36,21 @@ export function tailWindows(state: MatchState): readonly TailWindow[] {
   return format.periodSeconds.flatMap((_, index) => {
     if (index < first) return []
     return index === period?.period
-      ? runningWindows(state)
+      ? runningWindows(state, hasSoon)
       : plainWindows(state, index, edgesOf(state, index))
   })
 }
 
-function runningWindows(state: MatchState): readonly TailWindow[] {
+function runningWindows(state: MatchState, hasSoon: boolean): readonly TailWindow[] {
   const { period, planSecond, on, places } = state
   if (!period) return []
   const called = calledSet(state)
   const frame = periodFrame(state.format, period.period)
   const end = frame.start + frame.seconds
   const from = called ? called.due : planSecond
-  const later = edgesOf(state, period.period).filter((edge) => edge >= from + leadSeconds && edge < end)
+  const soon = hasSoon && !state.format.changesAtBreaksOnly ? [from + leadSeconds] : []
+  const marks = edgesOf(state, period.period).filter((edge) => edge > from + leadSeconds)
+  const later = [...soon, ...marks].filter((edge) => edge < end)
   const next = later[0] ?? end
   const taken = placesAsTaken(on, places)
   const now: TailWindow = {

@@ -74,4 +74,38 @@ describe('promiseWatch', () => {
     const watched = of(promiseWatch(stateAt(pack, taps(...given), 300), policy), hurt)
     expect(watched).toMatchObject({ least: 100, had: 200, how: 'kept', whyLess: 'notPlaying' })
   })
+
+  test('the next mark is too late: the change that keeps it comes as soon as can be', () => {
+    const here: Tap[] = pack.players.map(({ id }, index) => [
+      -100 + index,
+      { kind: 'register', playerId: id, state: 'here' },
+    ])
+    const bare = { ...pack, plan: null, format: sevens }
+    const begun: Tap[] = [...here, [0, first]]
+    const off = pack.players
+      .map(({ id }) => id)
+      .filter((id) => !stateAt(bare, taps(...begun), 1).on.some(({ playerId }) => playerId === id))
+    const [swapped = '', waits = ''] = off
+    const second: MatchDeed = { kind: 'kickOff', period: 1, on: stateAt(bare, taps(...begun), 1).on }
+    // One who waited was on for the last 800 s of the first half; the marks after 2220 s are at 2400 and 2700 s.
+    const on = (id: string, state: ReturnType<typeof stateAt>) =>
+      state.on.map((one, index) => (index === 6 ? { ...one, playerId: id } : one))
+    const half = stateAt(bare, taps(...begun), 1)
+    const given: Tap[] = [
+      ...begun,
+      [700, { kind: 'places', on: on(waits, half) }],
+      [1500, { kind: 'periodEnd', period: 0 }],
+      [2000, second],
+    ]
+    const now = 2000 + 720
+    const state = stateAt(bare, taps(...given), now)
+    const watched = of(promiseWatch(state, policy), waits)
+    // It had 800 of 1500 s, so it must be on for the last 700 s of 3000.
+    expect(watched).toMatchObject({ how: 'inDanger', had: 800, latest: 2300 })
+    expect(of(promiseWatch(state, policy), swapped)?.how).toBe('lost')
+    const heard = (deed: ReplanDeed) => stateAt(bare, taps(...given, [now, deed]), now)
+    const fix = promiseFix(state, policy, { playerId: waits, heard })
+    expect(fix?.at).toBeLessThanOrEqual(2300)
+    expect(fix?.clock.period).toBe(1)
+  })
 })
