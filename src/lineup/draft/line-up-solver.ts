@@ -1,6 +1,7 @@
+import type { Seconds } from '#common/time'
 import type { LineUpClash } from '#lineup/find-line-up-clash'
 import type { LineUp, LineUpPlan } from '#lineup/line-up'
-import type { LineUpProblem } from '#lineup/problem'
+import type { LineUpProblem, LineUpRules } from '#lineup/problem'
 
 /** How a search ended: by itself, by a stop, with no line-up possible, or by a fault; with the best it knew by then. */
 export type LineUpSearchEnd =
@@ -17,3 +18,36 @@ export type LineUpSearchWatch = {
 
 /** The exact solver as pages see it: they know nothing of where and how it runs. */
 export type LineUpSolver = (problem: LineUpProblem, watch: LineUpSearchWatch) => Promise<LineUpSearchEnd>
+
+/** One thing that a coach may let go. Pairs and players are places in the problem's lists. */
+export type LetGo =
+  | { readonly what: keyof LineUpRules }
+  | { readonly what: 'apart'; readonly pair: number }
+  | { readonly what: 'fixed'; readonly player: number }
+
+/** The fairest line-up with fewer changes, and what that costs. */
+export type LineUpOffer = {
+  readonly changes: number
+  readonly fewer: number
+  readonly players: number
+  readonly seconds: Seconds
+  readonly short: Seconds
+  readonly isProven: boolean
+  readonly lineUp: LineUp
+}
+
+type Limits = { readonly timeLimitMs: number; readonly signal: AbortSignal }
+
+/** All that the exact solver can be asked from a page. */
+export type LineUpEngine = {
+  readonly solve: LineUpSolver
+  /** What helps where there is no line-up, or (`missed`) where that much of a promise is missed. */
+  readonly waysOut: (
+    problem: LineUpProblem,
+    asked: Limits & { readonly missed: Seconds | null },
+  ) => Promise<readonly LetGo[]>
+  readonly tradeOffs: (
+    problem: LineUpProblem,
+    asked: Limits & { readonly lineUp: LineUp },
+  ) => Promise<readonly LineUpOffer[]>
+}

@@ -1,6 +1,7 @@
 import { andList } from '#common/and-list'
 import { withDayFormat } from '#lineup/draft/change-match-request'
 import type { LineUpChoice } from '#lineup/draft/line-up-choice'
+import type { LetGo } from '#lineup/draft/line-up-solver'
 import type { MatchPlanRequest } from '#lineup/match-plan'
 import { noRules } from '#lineup/problem'
 import { sayTime } from '#lineup/say-clock'
@@ -16,7 +17,7 @@ export function rulesLetGo(
   const choices: readonly (LineUpChoice | null)[] = [
     rules.leastSpellSeconds > 0
       ? {
-          key: 'leastSpell',
+          key: 'leastSpellSeconds',
           words: `without staying on for ${sayTime(rules.leastSpellSeconds)} at least`,
           request: without({ leastSpellSeconds: noRules.leastSpellSeconds }),
         }
@@ -24,14 +25,14 @@ export function rulesLetGo(
     rules.longestSpellSeconds === null
       ? null
       : {
-          key: 'longestSpell',
+          key: 'longestSpellSeconds',
           words: `with longer on at a stretch than ${sayTime(rules.longestSpellSeconds)}`,
           request: without({ longestSpellSeconds: null }),
         },
     rules.longestOffSeconds === null
       ? null
       : {
-          key: 'longestOff',
+          key: 'longestOffSeconds',
           words: `with longer off at a stretch than ${sayTime(rules.longestOffSeconds)}`,
           request: without({ longestOffSeconds: null }),
         },
@@ -63,8 +64,8 @@ export function rulesLetGo(
           words: 'with more periods in goal for one player',
           request: without({ mostKeeperPeriods: null }),
         },
-    ...request.apart.map((pair) => ({
-      key: `apart ${pair.join(' ')}`,
+    ...request.apart.map((pair, index) => ({
+      key: `apart ${index}`,
       words: `with ${andList(pair.map(nameOf))} on together`,
       request: {
         ...request,
@@ -72,9 +73,25 @@ export function rulesLetGo(
         mayMeet: [...(request.mayMeet ?? []), pair],
       },
     })),
-    request.locks.length > 0
-      ? { key: 'locks', words: 'with no place held', request: { ...request, locks: [] } }
-      : null,
+    ...request.players
+      .map(({ playerId }, player) => ({ playerId, player }))
+      .filter(({ playerId }) => request.locks.some((lock) => lock.playerId === playerId))
+      .map(({ playerId, player }) => ({
+        key: `fixed ${player}`,
+        words: `with no place held for ${nameOf(playerId)}`,
+        request: { ...request, locks: request.locks.filter((lock) => lock.playerId !== playerId) },
+      })),
   ]
   return choices.filter((choice) => choice !== null)
+}
+
+/** The choice that lets one thing go; undefined for what is the format's own and no coach's to let go. */
+export function choiceOfLetGo(choices: readonly LineUpChoice[], letGo: LetGo): LineUpChoice | undefined {
+  const key =
+    letGo.what === 'apart'
+      ? `apart ${letGo.pair}`
+      : letGo.what === 'fixed'
+        ? `fixed ${letGo.player}`
+        : letGo.what
+  return choices.find((choice) => choice.key === key)
 }

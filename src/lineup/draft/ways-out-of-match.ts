@@ -1,64 +1,50 @@
 import { countWord } from '#common/count-word'
-import { withPlaces } from '#lineup/draft/change-match-request'
+import { withDayFormat, withPlaces } from '#lineup/draft/change-match-request'
 import type { LineUpChoice } from '#lineup/draft/line-up-choice'
-import { rulesLetGo } from '#lineup/draft/rules-let-go'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import type { MatchPlanRequest } from '#lineup/match-plan'
 import { placesFor } from '#lineup/places-for'
 import { noRules } from '#lineup/problem'
-import type { PlayerId } from '#squad/player'
 
-/**
- * What could be asked instead where there is no line-up, or where it misses a promise: fewer places where too few are
- * there, nobody in goal where nobody may keep, then each rule let go by itself, then all that the coach set.
- */
-export function waysOutOfMatch(
+/** Fewest a side that a format can have. */
+const fewest = 3
+
+/** What could be asked of the match itself where too few are there, or nobody may keep goal; whatever the rules are. */
+export function placesInstead(
   request: MatchPlanRequest,
-  of: { readonly clash: readonly LineUpClash[]; readonly nameOf: (player: PlayerId) => string },
+  clashes: readonly LineUpClash[],
 ): readonly LineUpChoice[] {
-  const letGo = rulesLetGo(request, of.nameOf)
-  const all: LineUpChoice = {
-    key: 'all',
-    words: 'with none of the rules of this match',
-    request: {
-      ...request,
-      rules: {
-        ...noRules,
-        mayReturn: request.rules.mayReturn,
-        mostSubstitutions: request.rules.mostSubstitutions,
-      },
-      locks: [],
-    },
-  }
-  return [
-    ...of.clash.flatMap((clash) => placesInstead(request, clash)),
-    ...letGo,
-    ...(letGo.length > 1 ? [all] : []),
-  ]
+  const { places } = request
+  return clashes.flatMap((clash): readonly LineUpChoice[] => {
+    if (clash.kind === 'places' && clash.there >= fewest)
+      return [
+        {
+          key: `places ${clash.there}`,
+          words: `with ${countWord(clash.there)} a side`,
+          request: withPlaces(request, placesFor(places, clash.there)),
+        },
+      ]
+    if (clash.kind === 'keepers' && places.keeper > 0)
+      return [
+        {
+          key: 'noKeeper',
+          words: 'with nobody in goal, one more in the middle',
+          request: withPlaces(request, { ...places, keeper: 0, middle: places.middle + 1 }),
+        },
+      ]
+    return []
+  })
 }
 
-function placesInstead(request: MatchPlanRequest, clash: LineUpClash): readonly LineUpChoice[] {
-  const { places } = request
-  if (clash.kind === 'places') {
-    const there = Math.max(0, clash.there)
-    const isEnough = there >= 3
-    return isEnough
-      ? [
-          {
-            key: 'places',
-            words: `with ${countWord(there)} a side`,
-            request: withPlaces(request, placesFor(places, there)),
-          },
-        ]
-      : []
+/** The match with none of the coach's own rules; those of the format stay. */
+export function withoutOwnRules(request: MatchPlanRequest): LineUpChoice {
+  const { mayReturn, mostSubstitutions } = request.rules
+  const freed = request.format.changesAtBreaksOnly
+    ? withDayFormat(request, { changesAtBreaksOnly: false })
+    : request
+  return {
+    key: 'all',
+    words: 'with none of the rules of this match',
+    request: { ...freed, rules: { ...noRules, mayReturn, mostSubstitutions }, locks: [] },
   }
-  if (clash.kind === 'keepers' && places.keeper > 0)
-    return [
-      {
-        key: 'noKeeper',
-        words: 'with nobody in goal, one more in the middle',
-        request: withPlaces(request, { ...places, keeper: 0, middle: places.middle + 1 }),
-      },
-    ]
-  return []
 }

@@ -1,57 +1,45 @@
 'use client'
 
-import { type ReactNode, useEffect } from 'react'
+import { useEffect } from 'react'
 import type { LineUpChoice } from '#lineup/draft/line-up-choice'
-import type { LineUpSolver } from '#lineup/draft/line-up-solver'
-import { type JudgedChoice, useJudgedChoices } from '#ui/line-up/use-judged-choices'
+import { type FindChoices, useChoices } from '#ui/line-up/use-choices'
 import { Button } from '#ui/page/button'
 import { ProgressBar } from '#ui/planning/progress-bar'
 
 /** What could be asked instead, what each would give, and a tap to take it. */
 export function ChoicesPart({
-  choices,
-  solver,
   title,
   start,
-  isWanted,
-  say,
+  none,
+  find,
   onTake,
 }: {
-  readonly choices: readonly LineUpChoice[]
-  readonly solver: LineUpSolver
-  readonly title: ReactNode
+  readonly title: string
   /** The words on the button that begins; null: it begins by itself. */
   readonly start: string | null
-  /** Whether what a choice comes to is any help. */
-  readonly isWanted: (judged: NonNullable<JudgedChoice>) => boolean
-  readonly say: (judged: NonNullable<JudgedChoice>) => string
+  /** Said where nothing was found. */
+  readonly none: string
+  readonly find: FindChoices
   readonly onTake: (choice: LineUpChoice) => void
 }) {
-  const { judged, isRunning, start: begin, stop } = useJudgedChoices(choices, solver)
-  const beginsItself = start === null && choices.length > 0
+  const { found, progress, isOver, start: begin, stop } = useChoices(find)
+  const beginsItself = start === null
   useEffect(() => {
     if (beginsItself) begin()
   }, [beginsItself, begin])
-  if (choices.length === 0) return null
-  const wanted = choices.flatMap((choice) => {
-    const found = judged.get(choice.key)
-    return found && isWanted(found) ? [{ choice, found }] : []
-  })
-  const isOver = !isRunning && judged.size > 0
   return (
     <section className="space-y-2" data-part="choices" aria-live="polite">
       <h3 className="font-semibold">{title}</h3>
-      <ul className={wanted.length > 0 ? 'border-t border-rule' : ''}>
-        {wanted.map(({ choice, found }) => (
+      <ul className={found.length > 0 ? 'border-t border-rule' : ''}>
+        {found.map((choice) => (
           <li
             key={choice.key}
             className="flex flex-wrap items-center justify-between gap-x-6 gap-y-1 border-b border-rule py-1.5"
           >
             <span className="max-w-prose">
-              <span className="font-medium">{capital(choice.words)}:</span> {say(found)}
-              {found.lineUp.proofs.minutes.proven && found.lineUp.proofs.promise.proven ? (
-                <span className="text-soft"> · nothing fairer is possible so</span>
-              ) : null}
+              {choice.words ? <span className="font-medium">{capital(choice.words)}: </span> : null}
+              {choice.says}
+              {choice.isProven ? <span className="text-soft"> Nothing fairer is possible so.</span> : null}
             </span>
             <Button type="button" weight="plain" onClick={() => onTake(choice)}>
               Take this
@@ -59,14 +47,12 @@ export function ChoicesPart({
           </li>
         ))}
       </ul>
-      {isOver && wanted.length === 0 ? (
-        <p className="text-soft">None of the rules alone makes a difference.</p>
-      ) : null}
-      {isRunning ? (
+      {isOver && found.length === 0 ? <p className="text-soft">{none}</p> : null}
+      {progress ? (
         <div className="flex flex-wrap items-center gap-3">
-          <ProgressBar label="Working out what could be done" value={judged.size} max={choices.length} />
+          <ProgressBar label="Working out what could be done" value={progress.done} max={progress.of} />
           <span>
-            {judged.size} of {choices.length} worked out
+            {progress.done} of {progress.of} worked out
           </span>
           <Button type="button" weight="plain" onClick={stop}>
             Stop

@@ -25,7 +25,7 @@ export function LineUpCard(props: LineUpPrintProps) {
           data-lines={sumOf(periods) <= fewLines ? 'few' : 'many'}
         >
           <header>
-            <strong>{props.title || 'Match'}</strong>{' '}
+            <strong className="line-up-card-title">{props.title || 'Match'}</strong>{' '}
             <span>
               {formatDay(props.day, 'short')}
               {cards.length > 1 ? ` · ${index + 1} of ${cards.length}` : ''}

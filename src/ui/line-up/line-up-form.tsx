@@ -3,7 +3,7 @@
 import { type ReactNode, useActionState, useCallback, useEffect, useMemo } from 'react'
 import { firstLineUpDraft } from '#lineup/draft/first-line-up-draft'
 import { planOfDraft } from '#lineup/draft/line-up-draft'
-import type { LineUpSolver } from '#lineup/draft/line-up-solver'
+import type { LineUpEngine } from '#lineup/draft/line-up-solver'
 import { plainFormatFor } from '#lineup/draft/plain-format'
 import { isSameMatchPlan } from '#lineup/draft/same-match-plan'
 import { sayLineUpClash } from '#lineup/say-line-up-clash'
@@ -27,13 +27,13 @@ export type LineUpFormProps = Omit<LineUpInputsProps, 'request' | 'nameOf' | 'pr
   readonly session: { readonly id: string; readonly day: string; readonly periods: readonly Period[] | null }
   readonly version: number
   readonly save: SendForm
-  readonly solver: LineUpSolver
+  readonly engine: LineUpEngine
 }
 
 /** A match planned: who comes, format, rules, and the line-up that follows at once; changed by hand where the coach likes. */
 export function LineUpForm(props: LineUpFormProps) {
-  const { squadId, session, version, players, pairs, solver } = props
-  const editing = useLineUpDraft(() => firstLineUpDraft(startOf(props)), solver)
+  const { squadId, session, version, players, pairs, engine } = props
+  const editing = useLineUpDraft(() => firstLineUpDraft(startOf(props)), engine.solve)
   const { draft, ask } = editing
   const names = useMemo(() => new Map(players.map(({ id, name }) => [id, name])), [players])
   const nameOf = useCallback((id: string) => names.get(id) ?? 'Somebody', [names])
@@ -64,7 +64,7 @@ export function LineUpForm(props: LineUpFormProps) {
             <OtherWays
               draft={draft}
               isSearching={editing.search !== null}
-              solver={solver}
+              engine={engine}
               nameOf={nameOf}
               onAsk={ask}
             />

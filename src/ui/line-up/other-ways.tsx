@@ -2,18 +2,15 @@
 
 import { useMemo } from 'react'
 import type { LineUpDraft } from '#lineup/draft/line-up-draft'
-import type { LineUpSolver } from '#lineup/draft/line-up-solver'
-import { sayAgainst, sayWhatItGives } from '#lineup/draft/say-what-it-gives'
-import { tradesOfMatch } from '#lineup/draft/trades-of-match'
-import { waysOutOfMatch } from '#lineup/draft/ways-out-of-match'
-import { changesInside } from '#lineup/line-up-values'
+import type { LineUpEngine } from '#lineup/draft/line-up-solver'
 import { ChoicesPart } from '#ui/line-up/choices-part'
+import { findTrades, findWaysOut } from '#ui/line-up/find-choices'
 import type { AskLineUp, NameOf } from '#ui/line-up/line-up-types'
 
 type OtherWaysProps = {
   readonly draft: LineUpDraft
   readonly isSearching: boolean
-  readonly solver: LineUpSolver
+  readonly engine: LineUpEngine
   readonly nameOf: NameOf
   readonly onAsk: AskLineUp
 }
@@ -25,36 +22,27 @@ export function OtherWays(props: OtherWaysProps) {
   return draft.made && draft.made.proofs.promise.value === 0 ? <Trades {...props} /> : <WaysOut {...props} />
 }
 
-function WaysOut({ draft, solver, nameOf, onAsk }: OtherWaysProps) {
-  const { request, clash, made } = draft
-  const choices = useMemo(() => waysOutOfMatch(request, { clash, nameOf }), [request, clash, nameOf])
-  const missed = made?.proofs.promise.value ?? null
+function WaysOut({ draft, engine, nameOf, onAsk }: OtherWaysProps) {
+  const find = useMemo(() => findWaysOut({ draft, engine, nameOf }), [draft, engine, nameOf])
   return (
     <ChoicesPart
-      choices={choices}
-      solver={solver}
-      title={made ? 'A promise is missed. What would keep more of it' : 'What would work'}
+      title={draft.made ? 'A promise is missed. What would keep more of it' : 'What would work'}
       start={null}
-      isWanted={({ lineUp }) => missed === null || lineUp.proofs.promise.value < missed - 1}
-      say={sayWhatItGives}
+      none="No rule alone is in the way: change who comes, from when to when, or how it is played."
+      find={find}
       onTake={(choice) => onAsk(() => choice.request)}
     />
   )
 }
 
-function Trades({ draft, solver, nameOf, onAsk }: OtherWaysProps) {
-  const { request, problem, made } = draft
-  const changes = made ? changesInside(problem, made.plan) : 0
-  const choices = useMemo(() => tradesOfMatch(request, { changes, nameOf }), [request, changes, nameOf])
-  if (!made) return null
+function Trades({ draft, engine, nameOf, onAsk }: OtherWaysProps) {
+  const find = useMemo(() => findTrades({ draft, engine, nameOf }), [draft, engine, nameOf])
   return (
     <ChoicesPart
-      choices={choices}
-      solver={solver}
       title="What could be traded"
       start="Work out what fewer changes would cost, and what each rule does"
-      isWanted={() => true}
-      say={(found) => sayAgainst(found, { problem, lineUp: made })}
+      none="Nothing: fewer changes are not possible, and no rule is set."
+      find={find}
       onTake={(choice) => onAsk(() => choice.request)}
     />
   )
