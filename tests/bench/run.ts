@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { benchBackup } from './backup-bench'
 import { benchLedger } from './ledger-bench'
+import { benchLineUps } from './line-up-bench'
 import { benchPages } from './pages-bench'
 import { benchReplan } from './replan-bench'
 import { benchReplanMatch } from './replan-match-bench'
@@ -26,6 +27,8 @@ const isFull = process.argv.includes('--full')
 say('new plans')
 process.stdout.write(`\n${benchReplan({ isFull })}\n`)
 process.stdout.write(`\n${benchReplanMatch({ isFull })}\n`)
+say('line-ups')
+process.stdout.write(`\n${await benchLineUps({ isFull, say })}\n`)
 say('rotations')
 // `--minutes=30` ends the rotations' part after about so long, with as many as were done by then.
 const minutes = Number(process.argv.find((own) => own.startsWith('--minutes='))?.slice('--minutes='.length))

@@ -1,4 +1,5 @@
 import { Worker } from 'node:worker_threads'
+import type { LineUpWorker } from '#solver/line-up-in-worker'
 import type { RotationWorker } from '#solver/rotation-in-worker'
 
 /** Gives a thread the two names that a page's worker finds, then loads the real module. */
@@ -14,11 +15,27 @@ const shim = `
 
 /** The rotation worker in a thread of Node, with the face of a page's worker. */
 export function threadWorker(): RotationWorker {
+  return threadOf('rotation-worker')
+}
+
+/** The line-up worker likewise. */
+export function threadLineUpWorker(): LineUpWorker {
+  return threadOf('line-up-worker')
+}
+
+type Face<Call, Word> = {
+  onmessage: ((event: { readonly data: Word }) => void) | null
+  onerror: ((event: { readonly message?: string }) => void) | null
+  readonly postMessage: (call: Call) => void
+  readonly terminate: () => void
+}
+
+function threadOf<Call, Word>(name: string): Face<Call, Word> {
   const thread = new Worker(shim, {
     eval: true,
-    workerData: new URL('../../src/solver/rotation-worker.ts', import.meta.url).href,
+    workerData: new URL(`../../src/solver/${name}.ts`, import.meta.url).href,
   })
-  const face: { -readonly [Key in keyof RotationWorker]: RotationWorker[Key] } = {
+  const face: Face<Call, Word> = {
     onmessage: null,
     onerror: null,
     postMessage: (call) => thread.postMessage(call),
