@@ -18,17 +18,29 @@ import { demoId } from './ids'
 /** The coming match that has its line-up already. */
 const planned = 'underTen/match/2026-06-13'
 
-/** Plans the next match of the younger squad as its coach would: so many are asked to come, whom the season owes most first. */
+/** Plans the next match of the younger squad. */
 export async function planDemoMatch(
   tx: ClubTx,
   demo: DemoClub,
   { now }: { readonly now: Date },
 ): Promise<void> {
-  const session = await getSession(tx, demoId(planned))
+  await planMatch(tx, demo, { sessionId: demoId(planned), called: formats.underTen.called, now })
+}
+
+/** Plans a match as its coach would: so many are asked to come, whom the season owes most first. */
+export async function planMatch(
+  tx: ClubTx,
+  demo: Pick<DemoClub, 'club'>,
+  { sessionId, called, now }: { readonly sessionId: string; readonly called: number; readonly now: Date },
+): Promise<void> {
+  const session = await getSession(tx, sessionId)
   const cast = await loadMatchCast(tx, { session, today: demo.club.calendarDay, alsoIds: [] })
   const request = newMatchRequest({
     format: (await findFormatOfSquad(tx, session.squadId))?.format ?? plainFormat,
-    players: asked(cast.filter(({ isMember }) => isMember)),
+    players: asked(
+      cast.filter(({ isMember }) => isMember),
+      called,
+    ),
     register: [],
     policyShare: defaultPolicy.leastMatchShare,
     apart: [],
@@ -47,9 +59,9 @@ export async function planDemoMatch(
 }
 
 /** Two who may keep goal among them, so that nobody stands there all day. */
-function asked(members: readonly PickablePlayer[]): readonly PickablePlayer[] {
+function asked(members: readonly PickablePlayer[], called: number): readonly PickablePlayer[] {
   const byDue = members.toSorted((one, other) => other.owed.playSeconds - one.owed.playSeconds)
   const keepers = byDue.filter(({ keeps }) => keeps).slice(0, 2)
   const others = byDue.filter((player) => !keepers.includes(player))
-  return [...keepers, ...others].slice(0, formats.underTen.called)
+  return [...keepers, ...others].slice(0, called)
 }

@@ -79,7 +79,7 @@ function isLetIn(who: Who, door: Door, at: Things): boolean {
   const viewer = viewerOf(who)
   if (!viewer || door === 'signedIn') return viewer !== null
   const isTheirs = Boolean(people[who] && 'isForeign' in people[who]) === (at === things.foreign)
-  if (door.of === 'any') return mayEver(viewer, door.action)
+  if (door.of === 'any') return mayEver(viewer, door.action) && isTheirs
   return may(viewer, door.action, objectOf(door.of, at)) && isTheirs
 }
 
@@ -96,7 +96,7 @@ function addressOf(page: string, at: Things): string {
   const named: Readonly<Record<string, string>> = {
     squadId: at.squadId,
     playerId: at.playerId,
-    sessionId: isAhead ? at.comingId : at.sessionId,
+    sessionId: page.includes('/line-up') ? at.matchId : isAhead ? at.comingId : at.sessionId,
     designId: at.designId,
     formatId: at.formatId,
     personId: at.coachId,
@@ -197,7 +197,10 @@ describe('every page, file and list', () => {
       guardian: ['/account', '/api/pitch', '/family/[playerId]', '/family/[playerId]/ask', '/no-season'],
       unclaimed: ['/account', '/api/pitch', '/no-season'],
       helper: ['/account', '/api/pitch', '/api/pitch/[sessionId]', '/no-season'],
-      otherCoach: ['/account', '/api/pitch', '/no-season', '/policy', '/review'],
+      otherCoach: [
+        ...['/account', '/api/pitch', '/club/formats', '/club/formats/[formatId]'],
+        ...['/no-season', '/policy', '/review'],
+      ],
     }
     for (const [who, pages] of Object.entries(byHand) as [Who, readonly string[]][]) {
       const knocks = asks.map(([page]) => ({

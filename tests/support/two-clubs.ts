@@ -17,7 +17,9 @@ import { recordSquads } from '#data/squads'
 import { recordThemes } from '#data/themes'
 import { plainFormat } from '#lineup/draft/plain-format'
 import { calendarDay, clubId, demoSeason, demoSquads, personId } from '../../seeds/club'
+import { demoId } from '../../seeds/ids'
 import { type PlayerKey, playerId } from '../../seeds/names'
+import { planMatch } from '../../seeds/planned-matches'
 import { databaseUrl } from '../../src/boot/postgres.mjs'
 import { ownerRole } from '../../src/boot/postgres-cluster.mjs'
 import { aSheet } from './design-builder'
@@ -32,6 +34,8 @@ export type Things = {
   readonly sessionId: string
   /** Planned, and to come. */
   readonly comingId: string
+  /** A match that has its line-up. */
+  readonly matchId: string
   readonly designId: string
   readonly formatId: string
   readonly themeId: string
@@ -63,6 +67,7 @@ export async function addSecondClub(ownerUrl: string) {
   const client = new pg.Client({ connectionString: ownerUrl })
   await client.connect()
   try {
+    await planMatchOfOlder(database)
     return {
       underTen: await thingsOfDemo(client, { squad: 'underTen', child: 'adaeze', guardian: 'chinwe' }),
       underTwelve: await thingsOfDemo(client, { squad: 'underTwelve', child: 'hugo', guardian: 'tamsin' }),
@@ -72,6 +77,14 @@ export async function addSecondClub(ownerUrl: string) {
     await client.end()
     await closeDatabase(database)
   }
+}
+
+/** The demo has the line-up of the younger squad alone. */
+async function planMatchOfOlder(database: Database): Promise<void> {
+  const sessionId = demoId('underTwelve/match/2026-05-02')
+  const now = new Date(`${calendarDay}T08:00:00Z`)
+  const demo = { club: { id: clubId, name: '', timeZone: 'Europe/London', calendarDay } }
+  await inClub(clubId, (tx) => planMatch(tx, demo, { sessionId, called: 13, now }), { database })
 }
 
 async function thingsOfDemo(
@@ -101,6 +114,10 @@ async function thingsOfDemo(
       `select s.id from "Session" s join "SessionPlan" p on p."sessionId" = s.id
        where s."squadId" = $1 and s.day >= $2 and s.written = 'notWritten' order by s.day limit 1`,
       [squad, calendarDay],
+    ),
+    matchId: await idBy(
+      'select s.id from "Session" s join "MatchPlan" p on p."sessionId" = s.id where s."squadId" = $1 limit 1',
+      [squad],
     ),
     designId: await idBy('select id from "PracticeDesign" order by id limit 1'),
     formatId: await idBy('select "matchFormatId" as id from "Squad" where id = $1', [squad]),
@@ -160,6 +177,7 @@ async function recordForeignClub(database: Database): Promise<Things> {
   return {
     ...ids,
     ...{ playerId: child.id, otherPlayerId: another.id, sessionId: written.id, comingId: coming.id },
+    matchId: newId(),
     ...{ designId: design.id, formatId: format.id, themeId: theme.id, termId: terms[0]?.id ?? '' },
     ...{ requestId: newId(), flagId: newId() },
   }
