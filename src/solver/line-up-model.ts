@@ -33,16 +33,27 @@ export type LineUpModel = {
   readonly problem: LineUpProblem
 }
 
+/**
+ * More than a match has that people play (about 45 000 with 22 players and 20 times). The solver hears no clock while it
+ * makes a model ready, so one that is much larger would run on for minutes.
+ */
+export const mostColumns = 60_000
+
+/** Null where it would be too large to be solved. */
 export function lineUpModel(
   problem: LineUpProblem,
   classes: readonly LineUpClass[],
   levels: readonly ClassLevels[],
-): LineUpModel {
+): LineUpModel | null {
   const linear = new LinearModel()
   const terms: Record<ModelGoal, Term[]> = { promise: [], minutes: [], goal: [], starts: [], changes: [] }
-  const columns = classes.map(({ members }, index) =>
-    addClass(problem, linear, terms, members, levels[index] ?? { play: [], keep: [], start: [] }),
-  )
+  const columns: ClassColumns[] = []
+  for (const [index, { members }] of classes.entries()) {
+    const own = levels[index] ?? { play: [], keep: [], start: [] }
+    const added = addClass(problem, linear, { terms, members, levels: own })
+    if (!added) return null
+    columns.push(added)
+  }
   addPlaceRows(problem, linear, columns)
   addPairRows(problem, linear, columns)
   const { mostChanges, mostSubstitutions } = problem.rules
@@ -59,10 +70,14 @@ export function lineUpModel(
 function addClass(
   problem: LineUpProblem,
   linear: LinearModel,
-  terms: Record<ModelGoal, Term[]>,
-  members: readonly number[],
-  { play, keep, start }: ClassLevels,
-): ClassColumns {
+  own: {
+    readonly terms: Record<ModelGoal, Term[]>
+    readonly members: readonly number[]
+    readonly levels: ClassLevels
+  },
+): ClassColumns | null {
+  const { terms, members } = own
+  const { play, keep, start } = own.levels
   const count = members.length
   const tellsTime = count > 1
   const secondsOf = (levels: readonly Level[]) => new Set(levels.map(({ seconds }) => seconds))
@@ -72,7 +87,9 @@ function addClass(
     play: secondsOf(play),
     keep: secondsOf(keep),
     mayStart: (isOn) => startLevel(isOn) !== undefined,
+    mostArcs: mostColumns - linear.columns,
   })
+  if (!network) return null
   const firstArc = linear.columns
   const balance = new Map<number, Term[]>()
   const enter = (node: number, term: Term) => {
@@ -233,21 +250,24 @@ export function patternsOf(
 export function startFrom({ classes }: LineUpModel, plan: LineUpPlan): ReadonlyMap<number, number> {
   const start = new Map<number, number>()
   for (const { members, network, firstArc } of classes) {
-    for (const index of network.arcs.keys()) start.set(firstArc + index, 0)
+    const out = new Map<number, number[]>()
+    for (const [index, { from }] of network.arcs.entries()) {
+      start.set(firstArc + index, 0)
+      const own = out.get(from)
+      if (own) own.push(index)
+      else out.set(from, [index])
+    }
     for (const player of members) {
       const own = (plan[player] ?? []).map((line) =>
         line === null ? offField : line === 'keeper' ? inGoal : onField,
       )
       let node = 0
       for (let window = 0; window < own.length; ) {
-        const taken = network.arcs.findIndex(
-          ({ from, first, places }) =>
-            from === node &&
-            first === window &&
-            places.every((place, index) => place === own[window + index]),
-        )
-        const arc = network.arcs[taken]
-        if (!arc) return new Map()
+        const taken = out
+          .get(node)
+          ?.find((arc) => network.arcs[arc]?.places.every((place, index) => place === own[window + index]))
+        const arc = taken === undefined ? undefined : network.arcs[taken]
+        if (taken === undefined || !arc) return new Map()
         start.set(firstArc + taken, (start.get(firstArc + taken) ?? 0) + 1)
         node = arc.to
         window += arc.places.length

@@ -38,7 +38,9 @@ export type StageAnswer = {
 export function solveStage(search: LineUpSearch, stage: Stage): StageAnswer {
   const { problem, classes, deadline } = search
   const table = levelTable(problem, classes, stage.within)
-  const model = lineUpModel(problem, classes, table.levels)
+  // Where time is up, making the model ready alone would take more than is left.
+  const model = stage.mostMs > 0 ? lineUpModel(problem, classes, table.levels) : null
+  if (!model) return { status: 'stopped', patterns: null, bound: measureOf(search, stage.goal, table)[0] }
   addCaps(model, stage, table)
   const lines = stage.goal === 'lines' || stage.mostLines !== null ? addLineShares(model) : []
   const longest = Math.sqrt(table.scale.minutes)

@@ -27,13 +27,18 @@ export type RowWish = {
   readonly play: ReadonlySet<Seconds>
   readonly keep: ReadonlySet<Seconds>
   readonly mayStart: (isOn: boolean) => boolean
+  /** With more it is not worth finishing. */
+  readonly mostArcs: number
 }
 
 /** Patterns of so many windows at most are listed whole, with time told and without. */
 const mostPatterns = { told: 30, untold: 250 }
 
-/** Every way through the match that a player's own rules allow: a path is a pattern of places, a pattern is a path. */
-export function rowNetwork(problem: LineUpProblem, player: number, wish: RowWish): RowNetwork {
+/**
+ * Every way through the match that a player's own rules allow: a path is a pattern of places, a pattern is a path. Null
+ * where that takes more arcs than are wished for.
+ */
+export function rowNetwork(problem: LineUpProblem, player: number, wish: RowWish): RowNetwork | null {
   const steps = rowSteps(problem, player)
   const own = problem.players[player]
   let layer = new Map<string, { node: number; state: RowState }>([['', { node: 0, state: steps.first }]])
@@ -78,8 +83,10 @@ export function rowNetwork(problem: LineUpProblem, player: number, wish: RowWish
         })
       }
     }
-    for (const { node, state } of layer.values())
+    for (const { node, state } of layer.values()) {
+      if (arcs.length > wish.mostArcs) return null
       go(node, state, { places: [], changes: 0, comings: 0, seconds: state.seconds, goal: state.goal })
+    }
     layer = next
   }
   const ends = [...layer.values()].filter(
