@@ -102,9 +102,11 @@ export function foldMatch(
   }
 }
 
+/** What the book's register has of those of whom the taps say nothing: a match that was written has its own taps there. */
 function marksOf({ register = [] }: MatchToFold, events: readonly MatchEvent[]): BookMarks {
-  // What a practice's taps say of the register, a match's say in the same deeds.
-  return marksOfOthers(marksInBook(register), events as readonly PitchEvent[])
+  const sentOff = new Set(events.flatMap(({ deed }) => (deed.kind === 'sentOff' ? [deed.playerId] : [])))
+  // A match's register taps are the same deeds as a practice's.
+  return marksOfOthers(marksInBook(register, sentOff), events as readonly PitchEvent[])
 }
 
 /** By the plan where it names the player, who may have been set aside from goal for this match; else as the squad has it. */

@@ -67,7 +67,11 @@ const needsPlay: ReadonlySet<MatchDeed['kind']> = new Set([
 ])
 
 /** What happens at a second of a period without a tap. */
-type Untapped = { readonly id: PlayerId; readonly second: Seconds; readonly leaves: boolean }
+type Untapped = {
+  readonly id: PlayerId
+  readonly second: Seconds
+  readonly what: 'comes' | 'leaves' | 'isMarked'
+}
 
 class Walk {
   private readonly book: SpellBook = spellBook()
@@ -92,7 +96,12 @@ class Walk {
   }
 
   end(): WalkedMatch {
-    this.goOnUntil(this.given.now)
+    const { register, now } = this.given
+    this.goOnUntil(now)
+    // What the book has of somebody for later than the last second that was played.
+    if (this.given.times.endedAt !== null)
+      for (const { id, mark } of register.players())
+        if (mark) register.isMarked(id, { book: mark.from, playing: playingSecondAt(this.given.times, now) })
     return {
       spells: this.book.spells(),
       on: this.book.on(),
@@ -196,26 +205,29 @@ class Walk {
   /** Whoever is back from being sent off, or comes or leaves as planned, by a second of the period. */
   private nextUntapped(own: PlayedPeriod, until: Seconds): Untapped | undefined {
     const planned = periodFrame(this.given.format, own.period).start
+    const book = bookStartOf(this.given.times, own)
     return this.given.register
       .players()
-      .flatMap(({ id, sentOff, expectedFrom, expectedUntil }): Untapped[] => {
+      .flatMap(({ id, sentOff, expectedFrom, expectedUntil, mark }): Untapped[] => {
         const back = sentOff?.until ?? null
-        if (back !== null) return [{ id, second: back - own.start, leaves: false }]
-        if (expectedFrom !== null) return [{ id, second: expectedFrom - planned, leaves: false }]
-        return expectedUntil === null ? [] : [{ id, second: expectedUntil - planned, leaves: true }]
+        return [
+          ...(mark ? [{ id, second: mark.from - book, what: 'isMarked' as const }] : []),
+          ...(back === null ? [] : [{ id, second: back - own.start, what: 'comes' as const }]),
+          ...(expectedFrom === null ? [] : [{ id, second: expectedFrom - planned, what: 'comes' as const }]),
+          ...(expectedUntil === null
+            ? []
+            : [{ id, second: expectedUntil - planned, what: 'leaves' as const }]),
+        ]
       })
       .map((one) => ({ ...one, second: Math.max(0, one.second) }))
       .filter(({ second }) => second <= until)
       .sort((one, other) => one.second - other.second)[0]
   }
 
-  private comesOrGoes(own: PlayedPeriod, { id, second, leaves }: Untapped): void {
+  private comesOrGoes(own: PlayedPeriod, { id, second, what }: Untapped): void {
     const { register } = this.given
-    const at = this.momentOf(own, second)
-    if (leaves) {
-      this.book.takeOff(id, second)
-      register.leaves(id, at)
-    } else register.comes(id, at)
+    register[what](id, this.momentOf(own, second))
+    if (!register.isAble(id)) this.book.takeOff(id, second)
   }
 
   private put(own: PlayedPeriod, on: readonly PlacedPlayer[], second: Seconds): void {

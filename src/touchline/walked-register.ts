@@ -1,6 +1,6 @@
 import type { Seconds } from '#common/time'
 import type { MatchPlan } from '#lineup/match-plan'
-import { type BookMarks, noMarks } from '#pitch/marked-in-book'
+import { type BookMark, type BookMarks, noMarks } from '#pitch/marked-in-book'
 import type { RosterPlayer } from '#pitch/pitch-register'
 import { type DoneEvent, eventsOf } from '#pitch/standing-events'
 import type { PlayerId } from '#squad/player'
@@ -29,6 +29,8 @@ export type WalkedPlayer = {
   readonly expectedFrom: Seconds | null
   /** By the plan it leaves at this second of it; null: it stays, or it has left. */
   readonly expectedUntil: Seconds | null
+  /** So it is by the book's register, from a second of the book that has not come yet. */
+  readonly mark: BookMark | null
 }
 
 export type Moment = { readonly book: Seconds; readonly playing: Seconds }
@@ -44,6 +46,8 @@ export type WalkedRegister = {
   readonly placed: (id: PlayerId, at: Moment) => boolean
   readonly comes: (id: PlayerId, at: Moment) => void
   readonly leaves: (id: PlayerId, at: Moment) => void
+  /** What the book says of it holds from here on. */
+  readonly isMarked: (id: PlayerId, at: Moment) => void
   readonly sendOff: (id: PlayerId, until: Seconds | null, at: Moment) => void
 }
 
@@ -77,13 +81,11 @@ export function walkedRegister(given: {
         expectedFrom: from === undefined || from === 0 ? null : from,
         expectedUntil: plannedOf.get(id)?.to ?? null,
       }
+      const there = from === 0 ? { ...set(player, 'here', { book: 0, playing: 0 }), isAssumed: true } : player
       const mark = marks.get(id)
-      if (mark)
-        return [
-          id,
-          { ...set(player, mark.state, { book: mark.from, playing: 0 }), isOut: mark.state === 'out' },
-        ]
-      return [id, from === 0 ? { ...set(player, 'here', { book: 0, playing: 0 }), isAssumed: true } : player]
+      if (!mark) return [id, there]
+      const marked = { ...there, mark }
+      return [id, mark.from === 0 ? asMarked(marked, { book: 0, playing: 0 }) : marked]
     }),
   )
   const change = (id: PlayerId, next: (player: WalkedPlayer) => WalkedPlayer) => {
@@ -112,6 +114,7 @@ export function walkedRegister(given: {
         isOut,
         isAssumed: false,
         expectedFrom: null,
+        mark: isTakenBack ? null : own.mark,
       }))
       return null
     },
@@ -131,6 +134,7 @@ export function walkedRegister(given: {
       }),
     leaves: (id, at) =>
       change(id, (own) => ({ ...(own.state === 'here' ? set(own, 'gone', at) : own), expectedUntil: null })),
+    isMarked: (id, at) => change(id, (own) => asMarked(own, at)),
     sendOff: (id, until, at) => change(id, (own) => ({ ...set(own, 'notPlaying', at), sentOff: { until } })),
   }
 }
@@ -138,8 +142,15 @@ export function walkedRegister(given: {
 function unseen(id: PlayerId, name: string): WalkedPlayer {
   return {
     ...{ id, name, isGuest: false, state: 'missing', isOut: false, isAssumed: false },
-    ...{ segments: [], since: 0, sentOff: null, expectedFrom: null, expectedUntil: null },
+    ...{ segments: [], since: 0, sentOff: null, expectedFrom: null, expectedUntil: null, mark: null },
   }
+}
+
+function asMarked(player: WalkedPlayer, at: Moment): WalkedPlayer {
+  const { mark } = player
+  if (!mark) return player
+  const isOut = player.isOut || mark.state === 'out'
+  return { ...set(player, mark.state, at), isOut, isAssumed: false, expectedFrom: null, mark: null }
 }
 
 function set(player: WalkedPlayer, state: WalkedPlayer['state'], { book, playing }: Moment): WalkedPlayer {

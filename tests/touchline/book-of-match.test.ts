@@ -104,3 +104,40 @@ describe('bookOfMatch', () => {
     expect(book.written).toBe('tapped')
   })
 })
+
+describe('what the book’s register has already', () => {
+  const line = (index: number, from: number, state: 'out' | 'notPlaying') => ({
+    ...{ playerId: matchId(index), from, to: 3600, state },
+  })
+
+  test('out from the twentieth minute on, typed: so it is, and what was played before stays', () => {
+    const one = foldMatch(pack, taps([0, first])).on.find(({ line: of }) => of !== 'keeper')?.playerId ?? ''
+    const index = plan.players.findIndex(({ playerId }) => playerId === one)
+    const marked = { ...pack, register: [line(index, 200, 'out')] }
+    const state = stateAt(marked, taps([0, first]), 260)
+    expect(state.players.find(({ id }) => id === one)).toMatchObject({
+      seconds: 200,
+      isOut: true,
+      line: null,
+    })
+    expect(stateAt(marked, taps([0, first]), 100).players.find(({ id }) => id === one)?.isOut).toBe(false)
+  })
+
+  test('not playing from the start, typed: no plan puts it on by itself', () => {
+    const marked = { ...pack, register: [line(9, 0, 'notPlaying')] }
+    expect(foldMatch(marked, []).nextKickOff?.on.map(({ playerId }) => playerId)).not.toContain(matchId(9))
+  })
+
+  test('written once, read again: the same book', () => {
+    const sent = foldMatch(pack, taps([0, first])).on.find(({ line: of }) => of !== 'keeper')?.playerId ?? ''
+    const events = taps(
+      [0, first],
+      [200, { kind: 'sentOff', playerId: sent, seconds: 300 }],
+      [400, { kind: 'register', playerId: matchId(9), state: 'notPlaying' }],
+      [1500, whistle(0)],
+      [1501, { kind: 'fullTime' }],
+    )
+    const book = bookOfMatch(pack, events)
+    expect(bookOfMatch({ ...pack, register: book.register }, events)).toEqual(book)
+  })
+})
