@@ -6,7 +6,7 @@ import { findHelperPass, listHelperPasses } from '#data/helper-passes'
 import { isId } from '#data/ids'
 import { inClub } from '#data/in-club'
 import { countTapsByPass } from '#data/pitch-events'
-import { findSession } from '#data/sessions'
+import { findSession, type Session } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { loadClubDay } from '#server/club-day'
 import { whyNoHelper } from '#server/helper-deeds'
@@ -29,7 +29,7 @@ export type ShownPass = {
   readonly taps: number
 }
 
-/** The codes of one practice, for its coach. @throws AppError `notAllowed` or `notFound`. */
+/** The codes of one practice or match, for its coach. @throws AppError `notAllowed` or `notFound`. */
 export async function loadHelpers(
   viewer: Viewer,
   {
@@ -75,6 +75,7 @@ export type JoinPage =
       readonly clubId: string
       readonly passId: string
       readonly sessionId: string
+      readonly kind: Session['kind']
       readonly expiresAt: Date
       readonly clubName: string
       readonly squadName: string
@@ -97,12 +98,13 @@ export async function loadJoin(code: string, now = new Date()): Promise<JoinPage
     const session = await findSession(tx, pass.sessionId)
     if (!session || session.isCancelled || !isPassGood(pass, { sessionId: session.id, now }))
       return { isOpen: false }
-    const { day, title, startsAt } = session
+    const { kind, day, title, startsAt } = session
     return {
       isOpen: true,
       clubId: club.id,
       passId: pass.id,
       sessionId: session.id,
+      kind,
       expiresAt: pass.expiresAt,
       clubName: club.name,
       squadName: (await getSquad(tx, session.squadId)).name,

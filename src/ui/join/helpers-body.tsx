@@ -20,6 +20,7 @@ type Pass = {
 type HelpersBodyProps = {
   readonly squadId: string
   readonly sessionId: string
+  readonly kind: 'practice' | 'match'
   readonly timeZone: string
   /** Why nobody can be let in; null: somebody can. */
   readonly whyNot: string | null
@@ -29,16 +30,16 @@ type HelpersBodyProps = {
   readonly takeBack: SendForm
 }
 
-/** Codes that let a helper join one practice, shown to be scanned. */
+/** Codes that let a helper join one practice or match, shown to be scanned. */
 export function HelpersBody(props: HelpersBodyProps) {
-  const { squadId, sessionId, timeZone, whyNot, passes } = props
+  const { squadId, sessionId, kind, timeZone, whyNot, passes } = props
   return (
     <>
       <section className="space-y-4">
         <p className="max-w-prose">
-          A helper scans the code with a phone and can then tap at this one practice until midnight: no
-          account, and of the children only first names and initials. Nothing else of the book can be seen or
-          changed with it.
+          A helper scans the code with a phone and can then tap at this one {kind} until midnight: no account,
+          and of the children only first names and initials. Nothing else of the book can be seen or changed
+          with it.
         </p>
         {whyNot ? (
           <Notice>{whyNot}</Notice>
@@ -65,7 +66,7 @@ export function HelpersBody(props: HelpersBodyProps) {
           >
             {passes.length === 1 ? 'The code' : `Code ${passes.length - index}`}
           </SectionTitle>
-          <ScanCode code={pass.code} label="Code that lets a helper join this practice" />
+          <ScanCode code={pass.code} label={`Code that lets a helper join this ${kind}`} />
           <p className="mt-2 max-w-prose text-sm break-all">
             Or open: <a href={pass.link}>{pass.link}</a>
           </p>
@@ -83,7 +84,7 @@ export function HelpersBody(props: HelpersBodyProps) {
         </section>
       ))}
       <p>
-        <LinkButton href={paths.session(squadId, { sessionId })}>Back to the practice</LinkButton>
+        <LinkButton href={paths.session(squadId, { sessionId })}>Back to the {kind}</LinkButton>
       </p>
     </>
   )

@@ -3,6 +3,7 @@ import { Button } from '#ui/page/button'
 
 type JoinBodyProps = {
   readonly code: string
+  readonly kind: 'practice' | 'match'
   readonly clubName: string
   readonly squadName: string
   readonly day: string
@@ -12,12 +13,12 @@ type JoinBodyProps = {
 }
 
 /** What a helper is about to join, and the one button. */
-export function JoinBody({ code, clubName, squadName, day, title, startsAt, join }: JoinBodyProps) {
+export function JoinBody({ code, kind, clubName, squadName, day, title, startsAt, join }: JoinBodyProps) {
   const when = [formatDay(day), startsAt].filter(Boolean).join(', ')
   return (
     <>
       <p className="text-lg">
-        The practice of the <strong>{squadName}</strong> of {clubName}, {when}
+        The {kind} of the <strong>{squadName}</strong> of {clubName}, {when}
         {title ? `: ${title}` : ''}.
       </p>
       <p>
@@ -26,7 +27,7 @@ export function JoinBody({ code, clubName, squadName, day, title, startsAt, join
       </p>
       <form action={join}>
         <input type="hidden" name="code" value={code} />
-        <Button className="w-full text-lg">Help at this practice</Button>
+        <Button className="w-full text-lg">Help at this {kind}</Button>
       </form>
     </>
   )

@@ -7,7 +7,7 @@ import { WholePage } from '#ui/page/whole-page'
 
 /** The address is the key: it is told to no other site, and to no search engine. */
 export const metadata: Metadata = {
-  title: 'Help at a practice',
+  title: 'Help at the pitch',
   referrer: 'same-origin',
   robots: { index: false, follow: false },
 }
@@ -19,13 +19,13 @@ export default async function JoinPage({ params }: JoinPageProps) {
   const page = await loadJoin(code)
   if (page === null) notFound()
   return (
-    <WholePage title="Help at a practice">
+    <WholePage title="Help at the pitch">
       {page.isOpen ? (
         <JoinBody {...page} code={code} join={joinPractice} />
       ) : (
         <p>
-          This code opens nothing any more: it was good until midnight of the day of the practice, or the
-          coach took it back. Ask the coach for a new one.
+          This code opens nothing any more: it was good until midnight of its day, or the coach took it back.
+          Ask the coach for a new one.
         </p>
       )}
     </WholePage>

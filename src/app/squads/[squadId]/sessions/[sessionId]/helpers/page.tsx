@@ -28,6 +28,7 @@ export default async function HelpersPage({ params }: HelpersPageProps) {
     >
       <HelpersBody
         {...page}
+        kind={session.kind}
         squadId={squadId}
         sessionId={sessionId}
         make={makeHelperPass}
