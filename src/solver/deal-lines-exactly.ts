@@ -8,7 +8,7 @@ import { roomInLines } from '#lineup/room-in-lines'
 import { fieldLines } from '#match/format/line-wish'
 import { type Line, lines } from '#match/match'
 import { lineParts, timesInLine } from '#solver/line-shares'
-import type { LineUpSearch } from '#solver/line-up-stage'
+import { clockShare, type LineUpSearch } from '#solver/line-up-stage'
 import { LinearModel } from '#solver/linear-model'
 
 /**
@@ -31,7 +31,7 @@ export function dealLinesExactly(
     columns.map(({ column, player, window, line }) => [column, plan[player]?.[window] === line ? 1 : 0]),
   )
   const answer = solver.solve(linear, {
-    timeMs: Math.max(1, limits.mostMs),
+    timeMs: Math.max(1, clockShare(deadline, limits.mostMs)),
     work: deadline.leftWork(),
     seed,
     start,

@@ -109,13 +109,16 @@ export function goalByGoal(
         mostLines: null,
         start: best?.plan ?? null,
         mostMs: best ? search.deadline.leftMs() : Math.max(leastMs, search.deadline.leftMs()),
+        mustFind: best === null,
       })
       best = betterOf(
         best,
         known(search, answer.patterns && dealLines(search.problem, answer.patterns)),
         watch,
       )
-      if (!best) return null
+      if (!best && answer.status === 'infeasible') return null
+      best ??= watch.another()
+      if (!best) throw new Error('No line-up was found in time, and it is not ruled out that there is one.')
       const value = best.values[goal]
       const isProven = answer.status === 'optimal' && value - answer.bound <= 1e-4 * Math.max(1, answer.bound)
       bounds[goal] = isProven ? value : Math.max(easy, Math.min(value, answer.bound))
@@ -132,11 +135,11 @@ function easyBound(search: LineUpSearch, goal: FirstGoal, within: Within, values
 
 /** Patterns with their lines, as good as can be; `enough` seconds beyond even shares cannot be beaten. */
 function dealt(search: LineUpSearch, { patterns, bound }: StageAnswer, enough = bound): Known | null {
-  const { problem, deadline } = search
+  const { problem } = search
   let plan = patterns && dealLines(problem, patterns)
   if (!plan) return null
   if (!isReached(lineUpValues(problem, plan).lines, enough))
-    plan = dealLinesExactly(search, plan, { enough, mostMs: Math.min(dealMs, deadline.leftMs()) })
+    plan = dealLinesExactly(search, plan, { enough, mostMs: dealMs })
   return known(search, settledLineUp(problem, plan))
 }
 

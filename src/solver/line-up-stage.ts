@@ -24,7 +24,10 @@ export type Stage = {
   /** Seconds beyond an even share of lines that are allowed in all; null: lines are left aside. */
   readonly mostLines: number | null
   readonly start: LineUpPlan | null
+  /** Of the clock; where work is counted, the clock is only there in case of need. */
   readonly mostMs: number
+  /** Nothing is known yet: counted work does not end the search. */
+  readonly mustFind?: boolean
 }
 
 export type StageAnswer = {
@@ -50,8 +53,8 @@ export function solveStage(search: LineUpSearch, stage: Stage): StageAnswer {
     model.linear.costs[column] = (model.linear.costs[column] ?? 0) + value
   const start = stage.start ? startFrom(model, stage.start) : new Map<number, number>()
   const answer = search.solver.solve(model.linear, {
-    timeMs: Math.max(1, stage.mostMs),
-    work: deadline.leftWork(),
+    timeMs: Math.max(1, stage.mustFind ? stage.mostMs : clockShare(deadline, stage.mostMs)),
+    work: stage.mustFind ? null : deadline.leftWork(),
     seed: search.seed,
     ...(start.size > 0 ? { start } : {}),
   })
@@ -63,6 +66,11 @@ export function solveStage(search: LineUpSearch, stage: Stage): StageAnswer {
     patterns: answer.values && patternsOf(model, answer.values),
     bound: base + scale * Math.max(0, stage.goal === 'changes' ? Math.ceil(reached - 1e-4) : reached),
   }
+}
+
+/** Where work is counted, parts of the time would make answers differ from machine to machine. */
+export function clockShare(deadline: Deadline, mostMs: number): number {
+  return deadline.leftWork() === null ? Math.min(mostMs, deadline.leftMs()) : deadline.leftMs()
 }
 
 function addCaps(model: LineUpModel, { within, goal }: Stage, table: ReturnType<typeof levelTable>) {
