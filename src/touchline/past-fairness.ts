@@ -1,36 +1,54 @@
 import type { Seconds } from '#common/time'
 import { fairLineUp } from '#lineup/fair-line-up'
-import { type LineUpProblem, type LineUpWindow, noRules, notRunning } from '#lineup/problem'
+import { type LineUpPlayer, type LineUpWindow, noRules, notRunning } from '#lineup/problem'
 import { noWishes } from '#match/format/line-wish'
 import type { Line } from '#match/match'
 import type { PlayerId } from '#squad/player'
 import type { MatchState } from '#touchline/match-state'
 import { bookStartOf, type PlayedPeriod } from '#touchline/match-times'
 
-/** What each player was due of the match so far, by the book's own fair share: seconds on, of them in goal. */
+/** What each player was due of the match so far: seconds on, of them in goal. As the book will say it. */
 export function pastFairness(
   state: MatchState,
 ): ReadonlyMap<PlayerId, { readonly play: number; readonly keep: number }> {
-  const windows = state.periods.flatMap((period) => windowsOf(state, period))
-  const players = state.players.map(({ id, keeps, segments }): LineUpProblem['players'][number] => ({
-    ...{ id, keeps, running: notRunning, wishes: noWishes, leastSeconds: 0, mostSeconds: null },
-    owed: { playSeconds: 0, keepSeconds: 0, starts: 0 },
-    metSeconds: { back: 0, middle: 0, forward: 0 },
-    isThere: windows.map(({ book, bookEnd }) =>
-      segments.some(
-        (one) => one.state === 'here' && one.from <= book && (one.to === null || bookEnd <= one.to),
-      ),
-    ),
-  }))
-  const fair = fairLineUp({
-    ...{ windows, players, rules: noRules, apart: [], together: [], fixed: [], hasStart: false },
-  })
-  return new Map(
-    players.map(({ id }, index) => [id, { play: fair.play[index] ?? 0, keep: fair.keep[index] ?? 0 }]),
-  )
+  const due = new Map(state.players.map(({ id }) => [id, { play: 0, keep: 0 }]))
+  for (const window of state.periods.flatMap((period) => windowsOf(state, period))) {
+    const players = state.players.map((player) => playerIn(window, player))
+    const fair = fairLineUp({
+      ...{ windows: [window], players, rules: noRules, apart: [], together: [], fixed: [], hasStart: false },
+    })
+    for (const [index, { id }] of players.entries()) {
+      const own = due.get(id)
+      if (!own) continue
+      own.play += fair.play[index] ?? 0
+      own.keep += fair.keep[index] ?? 0
+    }
+  }
+  return due
 }
 
-type PastWindow = LineUpWindow & { readonly book: Seconds; readonly bookEnd: Seconds }
+type PastWindow = LineUpWindow & {
+  readonly book: Seconds
+  readonly bookEnd: Seconds
+  /** Whoever kept goal could, then. */
+  readonly kept: ReadonlySet<PlayerId>
+}
+
+function playerIn(
+  { book, bookEnd, kept }: PastWindow,
+  { id, keeps, segments }: MatchState['players'][number],
+): LineUpPlayer {
+  const isHere = segments.some(
+    ({ state, from, to }) => state === 'here' && from <= book && (to === null || bookEnd <= to),
+  )
+  return {
+    ...{ id, running: notRunning, wishes: noWishes, leastSeconds: 0, mostSeconds: null },
+    keeps: keeps || kept.has(id),
+    isThere: [isHere],
+    owed: { playSeconds: 0, keepSeconds: 0, starts: 0 },
+    metSeconds: { back: 0, middle: 0, forward: 0 },
+  }
+}
 
 /** A period cut wherever somebody came on, went off, came or left. */
 function windowsOf(state: MatchState, period: PlayedPeriod): readonly PastWindow[] {
@@ -49,7 +67,9 @@ function windowsOf(state: MatchState, period: PlayedPeriod): readonly PastWindow
   return edges.slice(1).map((end, index) => {
     const start = edges[index] ?? 0
     const places: Record<Line, number> = { keeper: 0, back: 0, middle: 0, forward: 0 }
-    for (const { line, from, to } of own) if (from <= start && end <= (to ?? length)) places[line] += 1
-    return { period: period.period, start, end, places, book: book + start, bookEnd: book + end }
+    const on = own.filter(({ from, to }) => from <= start && end <= (to ?? length))
+    for (const { line } of on) places[line] += 1
+    const kept = new Set(on.flatMap(({ playerId, line }) => (line === 'keeper' ? [playerId] : [])))
+    return { period: period.period, start, end, places, book: book + start, bookEnd: book + end, kept }
   })
 }
