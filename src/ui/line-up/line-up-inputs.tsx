@@ -11,12 +11,12 @@ import type { RegisterLine } from '#squad/register'
 import type { SendForm } from '#ui/entry/send-form'
 import { wholeMinutes } from '#ui/figures/minutes'
 import { BesideField } from '#ui/line-up/beside-field'
+import { DetailsThatOpen } from '#ui/line-up/details-that-open'
 import { FormatPart } from '#ui/line-up/format-part'
 import { type AskLineUp, type LineUpPolicy, type NameOf, problemsAt } from '#ui/line-up/line-up-types'
 import { MatchRulesPart } from '#ui/line-up/match-rules-part'
 import { WhoComesPart } from '#ui/line-up/who-comes-part'
 import { LinkButton } from '#ui/page/button'
-import { Details } from '#ui/page/details'
 import { Notice } from '#ui/page/notice'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
@@ -82,7 +82,10 @@ export function LineUpInputs(props: LineUpInputsProps) {
             ) : null}
           </Notice>
         )}
-        <Details summary={`How it is played: ${formatSummary(request)}`} isOpen={ofFormat.length > 0}>
+        <DetailsThatOpen
+          summary={`How it is played: ${formatSummary(request)}`}
+          mustOpen={ofFormat.length > 0}
+        >
           <FormatPart
             request={request}
             formats={props.formats}
@@ -90,12 +93,12 @@ export function LineUpInputs(props: LineUpInputsProps) {
             problems={ofFormat}
             onAsk={onAsk}
           />
-        </Details>
+        </DetailsThatOpen>
       </section>
       <section className="space-y-4">
-        <Details summary={`Rules: ${rulesWords(request)}`} isOpen={ofRules.length > 0}>
+        <DetailsThatOpen summary={`Rules: ${rulesWords(request)}`} mustOpen={ofRules.length > 0}>
           <MatchRulesPart request={request} players={players} problems={ofRules} onAsk={onAsk} />
-        </Details>
+        </DetailsThatOpen>
         <PairsPart
           squadId={props.squadId}
           day={props.session.day}
