@@ -21,9 +21,9 @@ describe('a solved line-up', { timeout: 60_000 }, () => {
   // Outside: the same goals as plain models, player by window, in which nothing of ours but HiGHS takes part.
   it('is as good as plain models find, or both find that there is none', async () => {
     let compared = 0
-    for (const seed of [1, 7, 12, 15]) {
+    for (const seed of [8, 9, 14, 17, 19, 21]) {
       const problem = openLines(
-        randomLineUp(seed, { players: 7, aSide: 5, periods: 2, areEqual: seed === 12 }),
+        randomLineUp(seed, { players: 7, aSide: 5, periods: 2, areEqual: seed === 8 }),
       )
       const plain = await solveLineUpPlainly(problem, 8000)
       if (plain.kind === 'open') continue
