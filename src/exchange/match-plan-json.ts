@@ -8,10 +8,19 @@ import { lineWishes } from '#match/format/line-wish'
 import { lines } from '#match/match'
 
 /** What is larger is a mistake, or meant to be a burden. */
-const planLimits = { players: 60, marks: 60, periods: 12, locks: 2000, pairs: 100, spells: 2000 } as const
+const planLimits = {
+  players: 60,
+  marks: 60,
+  periods: 12,
+  windows: 120,
+  locks: 2000,
+  pairs: 100,
+  spells: 2000,
+} as const
 
 const dayLong = 24 * 3600
-const id = z.string().min(1).max(80)
+/** In one spelling, as the database has it: an erased player's is found by it. */
+const id = z.uuid().toLowerCase()
 const second = z.int().min(0).max(dayLong)
 const owed = z.number().min(-1e7).max(1e7)
 const wish = z.enum(lineWishes)
@@ -68,7 +77,13 @@ const lock: z.ZodType<MatchLock> = z.strictObject({
 const requestFields = {
   format: matchFormatShape,
   places: linePlacesShape,
-  marks: z.array(z.array(second).max(planLimits.marks)).max(planLimits.periods),
+  marks: z
+    .array(z.array(second).max(planLimits.marks))
+    .max(planLimits.periods)
+    .refine(
+      (marks) => marks.reduce((sum, { length }) => sum + length + 1, 0) <= planLimits.windows,
+      `cut the match into more than ${planLimits.windows} parts; fewer times for changes would be right`,
+    ),
   players: z.array(player).max(planLimits.players, `at most ${planLimits.players} players`),
   rules,
   leastShare: z.number().min(0).max(1).nullable(),

@@ -69,7 +69,9 @@ function problemsOfCast(plan: MatchPlan, cast: readonly PickablePlayer[]): reado
   const named = [
     ...plan.players.map(({ playerId }) => playerId),
     ...plan.apart.flat(),
+    ...(plan.mayMeet ?? []).flat(),
     ...plan.together.flat(),
+    ...plan.locks.map(({ playerId }) => playerId),
   ]
   if (named.some((id) => !known.has(id)))
     return [

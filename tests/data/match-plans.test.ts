@@ -10,7 +10,8 @@ import { aMatchRequest, nameOf } from '../support/match-request-builder'
 import { aClub, enterSession, type TestClub } from '../support/test-club'
 
 function aPlan() {
-  const request = aMatchRequest({ players: 9 })
+  const asked = aMatchRequest({ players: 9 })
+  const request = { ...asked, players: asked.players.map((own) => ({ ...own, playerId: newId() })) }
   const problem = problemOfMatch(request)
   const plan = quickLineUp(problem, { seed: 1 })
   if (!plan) throw new Error('no line-up')
@@ -65,14 +66,19 @@ describe('line-ups in the database', () => {
 })
 
 describe('the form of a stored line-up', () => {
+  const [firstSpell] = plan.spells
+  const marksOf = (count: number) => Array.from({ length: count }, (_, index) => index + 1)
+
   it('takes what was made, through JSON too', () => {
     expect(matchPlanShape.parse(JSON.parse(JSON.stringify(plan)))).toEqual(plan)
   })
 
   it.each([
     ['a key that is not known', { surprise: 1 }],
-    ['a spell in no line', { spells: [{ playerId: 'a', line: 'wing', start: 0, end: 60 }] }],
-    ['a spell of half a second', { spells: [{ playerId: 'a', line: 'back', start: 0, end: 0.5 }] }],
+    ['a spell in no line', { spells: [{ ...firstSpell, line: 'wing' }] }],
+    ['a spell of half a second', { spells: [{ ...firstSpell, end: 0.5 }] }],
+    ['a spell of what is no player', { spells: [{ ...firstSpell, playerId: 'a name' }] }],
+    ['more times for changes than a match has', { marks: [60, 60].map((count) => marksOf(count)) }],
     ['a share above all', { leastShare: 1.1 }],
     ['a goal without its proof', { proof: { ...plan.proof, goals: { minutes: plan.proof.goals.minutes } } }],
     ['a rule below nothing', { rules: { ...plan.rules, leastSpellSeconds: -1 } }],

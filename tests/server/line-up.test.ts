@@ -112,6 +112,16 @@ describe('saving a line-up', () => {
     expect(await stored()).toBeNull()
   })
 
+  it('refuses one that holds a place for, or lets meet, who is of no squad here', async () => {
+    const plan = await theLineUp()
+    const [one = ''] = at.club.playerIds
+    const held = { playerId: newId(), start: 0, end: 600, place: 'off' } as const
+    const unknown = { problems: [{ message: expect.stringContaining('no longer known in the club') }] }
+    expect(await send({ ...plan, locks: [held] })).toMatchObject(unknown)
+    expect(await send({ ...plan, mayMeet: [[one, newId()]] })).toMatchObject(unknown)
+    expect(await stored()).toBeNull()
+  })
+
   it('refuses one by another book, and one that forgets who is kept apart', async () => {
     const plan = await theLineUp()
     const [first, ...others] = plan.players

@@ -46,7 +46,7 @@ function asOfNow(plan: MatchPlan, { players, apart, together }: LineUpStart): Ma
 function pairsOfNow(
   plan: MatchPlanRequest,
   now: Pick<LineUpStart, 'apart' | 'together'>,
-): Pick<MatchPlanRequest, 'apart' | 'together'> {
+): Pick<MatchPlanRequest, 'apart' | 'mayMeet' | 'together'> {
   const has = (pairs: readonly Two[], pair: Two) =>
     pairs.some((own) => own.every((playerId) => pair.includes(playerId)))
   const known = [...plan.apart, ...(plan.mayMeet ?? [])]
@@ -55,6 +55,7 @@ function pairsOfNow(
       ...plan.apart.filter((pair) => has(now.apart, pair)),
       ...now.apart.filter((pair) => !has(known, pair)),
     ],
+    mayMeet: (plan.mayMeet ?? []).filter((pair) => has(now.apart, pair)),
     together: plan.together.filter((pair) => has(now.together, pair)),
   }
 }
