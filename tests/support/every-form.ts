@@ -131,7 +131,7 @@ function aPlanOf(playerIds: readonly string[]) {
 function aLineUpOf(playerIds: readonly string[]) {
   const places = { keeper: 1, back: 0, middle: 0, forward: 1 }
   const request = newMatchRequest({
-    format: { ...plainFormat, aSide: 2, shapes: [{ name: '1', places }] },
+    format: { ...plainFormat, shapes: [{ name: '1', places }] },
     players: playerIds.map((id) => ({
       id,
       name: 'Ivo Weld',
