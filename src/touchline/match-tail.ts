@@ -25,18 +25,18 @@ export type MatchTail = {
 
 /** The rest of the match as it is to be planned now; null: nothing is left. */
 export function problemOfRest(state: MatchState, pack: Pick<MatchPack, 'policy'>): MatchTail | null {
-  return tailsToTry(state, pack)[0] ?? null
+  return tailsToTry(state, pack).next().value ?? null
 }
 
-/** The rest of the match, with more and more of the rules let go; empty: nothing is left to be planned. */
-export function tailsToTry(
+/** The rest of the match, with more and more of the rules let go, each made when it is asked for; none: nothing is left. */
+export function* tailsToTry(
   state: MatchState,
   pack: Pick<MatchPack, 'policy'>,
   wish: TailWish = {},
-): readonly MatchTail[] {
+): Generator<MatchTail, undefined> {
   const windows = tailWindows({ ...state, places: placesFor(state.places, mostOn(state)) }, wish)
-  if (state.status === 'ended' || windows.length === 0) return []
-  return attempts(state).map((letGo) => matchTail(state, pack, { windows, letGo }))
+  if (state.status === 'ended' || windows.length === 0) return
+  for (const letGo of attempts(state)) yield matchTail(state, pack, { windows, letGo })
 }
 
 /** All rules first; then without the coach's own; then with a keeper who may change; goal must be kept by somebody. */

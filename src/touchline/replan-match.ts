@@ -29,14 +29,14 @@ export function replanMatch(
   pack: Pick<MatchPack, 'policy'>,
   { seed = 1, ...wish }: { readonly seed?: number } & TailWish = {},
 ): Result<ReplanDeed, ReplanRefusal> {
-  const tails = tailsToTry(state, pack, wish)
-  if (tails.length === 0) return refuse('nothingLeft')
-  for (const tail of tails) {
+  let isLeft = false
+  for (const tail of tailsToTry(state, pack, wish)) {
+    isLeft = true
     if (tail.problem.players.length === 0) return refuse('nobodyThere')
     const lineUp = quickLineUp(tail.problem, { seed })
     if (lineUp) return accept(replanDeed(state, tail, lineUp))
   }
-  return refuse('noneFound')
+  return refuse(isLeft ? 'noneFound' : 'nothingLeft')
 }
 
 /** The deed that tells all phones of a line-up for the rest, found at once or by the exact search. */

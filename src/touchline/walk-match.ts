@@ -18,6 +18,7 @@ import {
 import { periodFrame } from '#touchline/period-frame'
 import type { PlansInForce, SettledSet } from '#touchline/plans-in-force'
 import { type SpellBook, spellBook, type WalkedSpell } from '#touchline/spell-book'
+import { nextUntapped, type Untapped } from '#touchline/untapped'
 import type { Moment, RegisterTap, WalkedRegister } from '#touchline/walked-register'
 
 /** A change of the plan that was made, by a tap or because nobody said otherwise. */
@@ -65,13 +66,6 @@ const needsPlay: ReadonlySet<MatchDeed['kind']> = new Set([
   'places',
   'sentOff',
 ])
-
-/** What happens at a second of a period without a tap. */
-type Untapped = {
-  readonly id: PlayerId
-  readonly second: Seconds
-  readonly what: 'comes' | 'leaves' | 'isMarked'
-}
 
 class Walk {
   private readonly book: SpellBook = spellBook()
@@ -177,6 +171,7 @@ class Walk {
   }
 
   private goOn(own: PlayedPeriod, until: Seconds): void {
+    const { register, format, times } = this.given
     for (;;) {
       const set = this.sets.find(
         (one) =>
@@ -185,7 +180,11 @@ class Walk {
           one.second <= until &&
           !this.handled.has(one),
       )
-      const person = this.nextUntapped(own, until)
+      const person = nextUntapped(
+        register.players(),
+        { playing: own.start, plan: periodFrame(format, own.period).start, book: bookStartOf(times, own) },
+        until,
+      )
       if (person && person.second <= (set?.second ?? until)) this.comesOrGoes(own, person)
       else if (set) this.change(own, set)
       else break
@@ -200,28 +199,6 @@ class Walk {
     const second = Math.max(set.second, this.reached)
     this.put(own, change.after, second)
     this.made.push({ ...change, set, second, isTapped: false })
-  }
-
-  /** Whoever is back from being sent off, or comes or leaves as planned, by a second of the period. */
-  private nextUntapped(own: PlayedPeriod, until: Seconds): Untapped | undefined {
-    const planned = periodFrame(this.given.format, own.period).start
-    const book = bookStartOf(this.given.times, own)
-    return this.given.register
-      .players()
-      .flatMap(({ id, sentOff, expectedFrom, expectedUntil, mark }): Untapped[] => {
-        const back = sentOff?.until ?? null
-        return [
-          ...(mark ? [{ id, second: mark.from - book, what: 'isMarked' as const }] : []),
-          ...(back === null ? [] : [{ id, second: back - own.start, what: 'comes' as const }]),
-          ...(expectedFrom === null ? [] : [{ id, second: expectedFrom - planned, what: 'comes' as const }]),
-          ...(expectedUntil === null
-            ? []
-            : [{ id, second: expectedUntil - planned, what: 'leaves' as const }]),
-        ]
-      })
-      .map((one) => ({ ...one, second: Math.max(0, one.second) }))
-      .filter(({ second }) => second <= until)
-      .sort((one, other) => one.second - other.second)[0]
   }
 
   private comesOrGoes(own: PlayedPeriod, { id, second, what }: Untapped): void {

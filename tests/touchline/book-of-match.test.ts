@@ -141,3 +141,18 @@ describe('what the book’s register has already', () => {
     expect(bookOfMatch({ ...pack, register: book.register }, events)).toEqual(book)
   })
 })
+
+test('who comes late and who leaves early by the plan is there for as long as planned, untapped', () => {
+  const request = requestOf(10, { late: { 8: 1500 } })
+  const early = {
+    ...request,
+    players: request.players.map((player, index) => (index === 9 ? { ...player, to: 1500 } : player)),
+  }
+  const planned = packOf(planFor(early))
+  const book = checked(bookOfMatch(planned, withAsPlanned(planned, [], kickOffMs)))
+  const there = (index: number) =>
+    book.register.filter(({ playerId }) => playerId === matchId(index)).map(({ from, to }) => [from, to])
+  // The second half begins in the book at 1500 s of play and 600 s of break.
+  expect([there(0), there(8), there(9)]).toEqual([[[0, 3600]], [[2100, 3600]], [[0, 2100]]])
+  expect(secondsOnPitch(book)).toBe(7 * 3000)
+})
