@@ -3,8 +3,8 @@ import { withDayFormat, withPlaces } from '#lineup/draft/change-match-request'
 import type { LineUpChoice } from '#lineup/draft/line-up-choice'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import type { MatchPlanRequest } from '#lineup/match-plan'
-import { placesFor } from '#lineup/places-for'
-import { noRules } from '#lineup/problem'
+import { placesFor, placesInAll } from '#lineup/places-for'
+import { type LineUpProblem, noRules, windowSeconds } from '#lineup/problem'
 
 /** Fewest a side that a format can have. */
 const fewest = 3
@@ -34,6 +34,32 @@ export function placesInstead(
       ]
     return []
   })
+}
+
+/**
+ * A smaller promise, one that the places have time for, down to a whole five per cent. None where the promise is not of a
+ * part of the time, or small enough as it is.
+ */
+export function smallerPromise(
+  request: MatchPlanRequest,
+  { windows, players }: Pick<LineUpProblem, 'windows' | 'players'>,
+): readonly LineUpChoice[] {
+  const { leastShare } = request
+  const room = windows.reduce((sum, window) => sum + placesInAll(window.places) * windowSeconds(window), 0)
+  const there = windows.reduce(
+    (sum, window, index) =>
+      sum + players.filter(({ isThere }) => isThere[index]).length * windowSeconds(window),
+    0,
+  )
+  const percent = there > 0 ? Math.floor((room / there) * 20) * 5 : 0
+  if (leastShare === null || percent <= 0 || percent >= Math.round(leastShare * 100)) return []
+  return [
+    {
+      key: 'promise',
+      words: `with a promise of ${percent} % of the time`,
+      request: { ...request, leastShare: percent / 100 },
+    },
+  ]
 }
 
 /** The match with none of the coach's own rules; those of the format stay. */

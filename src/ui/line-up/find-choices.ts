@@ -3,7 +3,7 @@ import type { LineUpDraft } from '#lineup/draft/line-up-draft'
 import type { LineUpEngine } from '#lineup/draft/line-up-solver'
 import { choiceOfLetGo, rulesLetGo } from '#lineup/draft/rules-let-go'
 import { sayAgainst, sayWhatItGives } from '#lineup/draft/say-what-it-gives'
-import { placesInstead, withoutOwnRules } from '#lineup/draft/ways-out-of-match'
+import { placesInstead, smallerPromise, withoutOwnRules } from '#lineup/draft/ways-out-of-match'
 import { findLineUpClash } from '#lineup/find-line-up-clash'
 import type { LineUp } from '#lineup/line-up'
 import { problemOfMatch } from '#lineup/problem-of-match'
@@ -29,7 +29,7 @@ export function findWaysOut({ draft, engine, nameOf }: Asked): FindChoices {
       if (helps) found({ ...choice, says: `${sayWhatItGives(solved)}.`, isProven: isProven(solved.lineUp) })
       return helps
     }
-    const places = placesInstead(request, clash)
+    const places = made ? smallerPromise(request, problem) : placesInstead(request, clash)
     let done = 0
     for (const choice of places) {
       await tell(choice)

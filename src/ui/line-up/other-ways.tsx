@@ -28,7 +28,11 @@ function WaysOut({ draft, engine, nameOf, onAsk }: OtherWaysProps) {
     <ChoicesPart
       title={draft.made ? 'A promise is missed. What would keep more of it' : 'What would work'}
       start={null}
-      none="No rule alone is in the way: change who comes, from when to when, or how it is played."
+      none={
+        draft.made
+          ? 'Letting go a rule of this match would not keep more of it: with these players there is not more time to give.'
+          : 'No rule alone is in the way: change who comes, from when to when, or how it is played.'
+      }
       find={find}
       onTake={(choice) => onAsk(() => choice.request)}
     />
