@@ -10,7 +10,8 @@ import { inGoal, offField, onField } from '#solver/row-state'
 /** Times that a class may come to and what each costs, goal by goal; two for a start: off and on. */
 export type ClassLevels = {
   readonly play: readonly Level[]
-  readonly keep: readonly Level[]
+  /** Null: time in goal is not looked at. */
+  readonly keep: readonly Level[] | null
   readonly start: readonly Level[]
 }
 export type Level = { readonly seconds: Seconds; readonly cost: number; readonly short: number }
@@ -85,7 +86,7 @@ function addClass(
   const network = rowNetwork(problem, members[0] ?? 0, {
     tellsTime,
     play: secondsOf(play),
-    keep: secondsOf(keep),
+    keep: keep && secondsOf(keep),
     mayStart: (isOn) => startLevel(isOn) !== undefined,
     mostArcs: mostColumns - linear.columns,
   })
@@ -119,7 +120,7 @@ function addClass(
       null,
       terms.goal,
       column,
-      keep.find((level) => level.seconds === goal),
+      keep?.find((level) => level.seconds === goal),
     )
   }
   balance.delete(0)
@@ -153,7 +154,7 @@ function addClass(
       ({ seconds }) => seconds,
       (column, level) => costLevel(terms.promise, terms.minutes, column, level),
     )
-    if (problem.players[members[0] ?? 0]?.keeps)
+    if (keep && problem.players[members[0] ?? 0]?.keeps)
       link(
         keep,
         ({ goal }) => goal,

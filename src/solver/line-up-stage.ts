@@ -4,7 +4,7 @@ import type { Deadline } from '#solver/deadline'
 import type { Solver } from '#solver/highs'
 import { addLineShares } from '#solver/line-shares'
 import type { LineUpClass } from '#solver/line-up-classes'
-import { levelTable, type Within } from '#solver/line-up-levels'
+import { type LevelTable, levelTable, type Within } from '#solver/line-up-levels'
 import { type LineUpModel, lineUpModel, type ModelGoal, patternsOf, startFrom } from '#solver/line-up-model'
 
 /** Where each player is in each window, lines of the field not told apart: `[player][window]`. */
@@ -42,7 +42,7 @@ export function solveStage(search: LineUpSearch, stage: Stage): StageAnswer {
   const { problem, classes, deadline } = search
   const table = levelTable(problem, classes, stage.within)
   // Where time is up, making the model ready alone would take more than is left.
-  const model = stage.mostMs > 0 ? lineUpModel(problem, classes, table.levels) : null
+  const model = stage.mostMs > 0 ? lineUpModel(problem, classes, levelsFor(stage, table)) : null
   if (!model) return { status: 'stopped', patterns: null, bound: measureOf(search, stage.goal, table)[0] }
   addCaps(model, stage, table)
   const lines = stage.goal === 'lines' || stage.mostLines !== null ? addLineShares(model) : []
@@ -68,12 +68,18 @@ export function solveStage(search: LineUpSearch, stage: Stage): StageAnswer {
   }
 }
 
+/** Time in goal is told only from where it counts on: models before that are much smaller. */
+function levelsFor({ goal, within }: Stage, { levels }: LevelTable): LevelTable['levels'] {
+  const looksAtGoal = goal === 'goal' || within === 'atBounds' || within.goal !== null
+  return looksAtGoal ? levels : levels.map((own) => ({ ...own, keep: null }))
+}
+
 /** Where work is counted, parts of the time would make answers differ from machine to machine. */
 export function clockShare(deadline: Deadline, mostMs: number): number {
   return deadline.leftWork() === null ? Math.min(mostMs, deadline.leftMs()) : deadline.leftMs()
 }
 
-function addCaps(model: LineUpModel, { within, goal }: Stage, table: ReturnType<typeof levelTable>) {
+function addCaps(model: LineUpModel, { within, goal }: Stage, table: LevelTable) {
   if (within === 'atBounds') return
   const longest = Math.sqrt(table.scale.minutes)
   if (within.promise && goal !== 'promise')
@@ -90,7 +96,7 @@ function addCaps(model: LineUpModel, { within, goal }: Stage, table: ReturnType<
 function measureOf(
   { problem }: LineUpSearch,
   goal: Stage['goal'],
-  table: ReturnType<typeof levelTable>,
+  table: LevelTable,
 ): readonly [base: number, scale: number] {
   if (goal === 'changes' || problem.windows.length === 0) return [0, 1]
   if (goal === 'promise' || goal === 'lines') return [0, Math.sqrt(table.scale.minutes)]

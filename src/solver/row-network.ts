@@ -25,7 +25,8 @@ export type RowNetwork = {
 export type RowWish = {
   readonly tellsTime: boolean
   readonly play: ReadonlySet<Seconds>
-  readonly keep: ReadonlySet<Seconds>
+  /** Null: time in goal is not told. */
+  readonly keep: ReadonlySet<Seconds> | null
   readonly mayStart: (isOn: boolean) => boolean
   /** With more it is not worth finishing. */
   readonly mostArcs: number
@@ -46,7 +47,7 @@ export function rowNetwork(problem: LineUpProblem, player: number, wish: RowWish
   const arcs: RowArc[] = []
   const ahead = playableAfter(problem, player)
   const least = Math.min(...wish.play)
-  const most = { play: Math.max(...wish.play), keep: Math.max(...wish.keep) }
+  const most = { play: Math.max(...wish.play), keep: Math.max(...(wish.keep ?? [Number.POSITIVE_INFINITY])) }
   const isBeyond = ({ seconds, goal }: RowState, next: number) =>
     seconds > most.play || goal > most.keep || seconds + (ahead[next] ?? 0) < least
   for (const { first, last, endsPeriod } of chunksOf(problem, own?.keeps ?? false, wish.tellsTime)) {
@@ -75,7 +76,7 @@ export function rowNetwork(problem: LineUpProblem, player: number, wish: RowWish
         if (window === 0 && !wish.mayStart(place !== offField)) continue
         const step = steps.step(before, window, place)
         if (!step || (wish.tellsTime && isBeyond(step.state, window + 1))) continue
-        go(from, step.state, {
+        go(from, wish.keep ? step.state : { ...step.state, goal: 0 }, {
           ...at,
           places: [...at.places, place],
           changes: at.changes + step.changes,
@@ -90,7 +91,7 @@ export function rowNetwork(problem: LineUpProblem, player: number, wish: RowWish
     layer = next
   }
   const ends = [...layer.values()].filter(
-    ({ state }) => !wish.tellsTime || (wish.play.has(state.seconds) && wish.keep.has(state.goal)),
+    ({ state }) => !wish.tellsTime || (wish.play.has(state.seconds) && (wish.keep?.has(state.goal) ?? true)),
   )
   return pruned({
     nodeCount,
