@@ -1,6 +1,7 @@
 'use client'
 
 import { type ReactNode, useState } from 'react'
+import { placesInAll } from '#lineup/places-for'
 import type { PlayerId } from '#squad/player'
 import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
 import type { MatchEvent, MatchPack } from '#touchline/match-pack'
@@ -64,6 +65,8 @@ export function MatchScreens(props: MatchScreensProps) {
   const next = state.nextKickOff
   const isTaken = state.players.some(({ state: how, isAssumed }) => how === 'here' && !isAssumed)
   const untapped = players.filter(({ state: how, isExpected }) => how === 'missing' && isExpected)
+  // Where the plan does not fit who is here, the kick-off brings a new one.
+  const here = players.filter(({ state: how }) => how === 'here').length + (isTaken ? 0 : untapped.length)
   const on = next ? startersOf(starters, { period: next.period, on: next.on, state }) : state.on
   const game = { periods: state.format.periodSeconds.length, isShortGames: state.format.isShortGames }
   const undo = <MatchUndoButton state={state} events={events} nameOf={nameOf} onDeeds={onDeeds} />
@@ -103,7 +106,7 @@ export function MatchScreens(props: MatchScreensProps) {
       periodName={periodName(period, game)}
       isLast={period >= game.periods}
       clockStands={state.isClockStopped}
-      count={on.length}
+      count={isBegun || !props.onPlan ? on.length : Math.min(placesInAll(state.places), here)}
       onKickOff={kickOff}
       onPeriodEnd={() => onDeeds([{ kind: 'periodEnd', period }])}
       onClock={() => onDeeds([{ kind: state.isClockStopped ? 'clockGoesOn' : 'clockStops' }])}
