@@ -1,6 +1,7 @@
 import { readPublishedFormats } from '#exchange/published-formats-json'
 import type { ClubFormat } from '#match/format/club-format'
-import { placesInAll, textOfShape } from '#match/format/shape-text'
+import { placesInAll } from '#match/format/places-in-all'
+import { textOfShape } from '#match/format/shape-text'
 import type { SquadId } from '#squad/squad'
 import { demoSquads } from './club'
 import { formats } from './formats'

@@ -18,8 +18,15 @@ const playedDay = z.object({
 /** What these players played in the matches of each day, in whatever squad, by day and player. Both days included. */
 export async function sumMatchDays(
   tx: ClubTx,
-  of: { readonly playerIds: readonly PlayerId[]; readonly from: Day; readonly to: Day },
+  of: {
+    readonly playerIds: readonly PlayerId[]
+    readonly from: Day
+    readonly to: Day
+    /** A match that is left out. */
+    readonly butFor?: string
+  },
 ): Promise<readonly PlayedDay[]> {
+  const butFor = of.butFor && isId(of.butFor) ? Prisma.sql`and s.id <> ${of.butFor}::uuid` : Prisma.empty
   return sql(
     tx,
     playedDay,
@@ -27,7 +34,7 @@ export async function sumMatchDays(
       select e."playerId", s.day::text, count(distinct s.id)::int as matches, sum(e.seconds) as "playedSeconds"
       from "Session" s join "Exposure" e on e."clubId" = s."clubId" and e."sessionId" = s.id
       where s."clubId" = ${tx.clubId}::uuid and s.kind = 'match' and s."cancelledAt" is null
-        and s.day between ${of.from}::date and ${of.to}::date
+        and s.day between ${of.from}::date and ${of.to}::date ${butFor}
         and e."playerId" = any(${of.playerIds.filter(isId)}::uuid[]) and e.role <> 'rest' and e.seconds > 0
       group by e."playerId", s.day order by s.day, e."playerId"`,
   )

@@ -1,3 +1,4 @@
+import { isSamePair } from '#common/is-same-pair'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import { isPeriodRunning } from '#lineup/period-running'
 import { placesInAll } from '#lineup/places-for'
@@ -14,10 +15,6 @@ export function clashOfRules(problem: LineUpProblem): readonly LineUpClash[] {
       return together < 0 ? [] : [{ kind: 'apartTogether', apart, together }]
     }),
   ]
-}
-
-function isSamePair(one: readonly [number, number], other: readonly [number, number]): boolean {
-  return other.includes(one[0]) && other.includes(one[1])
 }
 
 function clashOfSpells(problem: LineUpProblem): readonly LineUpClash[] {

@@ -1,10 +1,8 @@
 import { type FieldLine, fieldLines } from '#match/format/line-wish'
 import type { LinePlaces } from '#match/format/match-format'
-import { lines } from '#match/match'
+import { placesInAll } from '#match/format/places-in-all'
 
-export function placesInAll(places: LinePlaces): number {
-  return lines.reduce((sum, line) => sum + places[line], 0)
-}
+export { placesInAll } from '#match/format/places-in-all'
 
 /** The same places for fewer players: the line with most gives one up, the foremost of several; goal goes last. */
 export function placesFor(places: LinePlaces, players: number): LinePlaces {

@@ -1,4 +1,5 @@
 import { hasDay } from '#common/dated'
+import { isSamePair } from '#common/is-same-pair'
 import type { Day } from '#common/time'
 import type { PlayerId } from '#squad/player'
 import type { SquadId } from '#squad/squad'
@@ -19,10 +20,6 @@ export type PlayerPair = {
 }
 
 type Two = readonly [PlayerId, PlayerId]
-
-export function isSamePair(one: Two, other: Two): boolean {
-  return one.every((playerId) => other.includes(playerId))
-}
 
 /** Whom a plan keeps apart, and whom of those who stand apart it lets meet on purpose. */
 type Apart = { readonly apart: readonly Two[]; readonly mayMeet?: readonly Two[] }

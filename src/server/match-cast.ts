@@ -6,6 +6,7 @@ import { listErasedIds } from '#data/erasures'
 import type { ClubTx } from '#data/in-club'
 import { listKeepsChanges } from '#data/keeps-changes'
 import { listLineWishes } from '#data/line-wishes'
+import { sumMatchDays } from '#data/match-day-sums'
 import { listMemberships } from '#data/memberships'
 import { listPlayers, listSquadPlayers } from '#data/players'
 import { findSeasonOn } from '#data/seasons'
@@ -49,6 +50,8 @@ export async function loadMatchCast(
   const season = await loadSeason(tx, { session, today })
   const starts = startsDue(season.matches, (id) => standing.some((own) => own.id === id && own.keeps))
   const met = metSecondsOf(season.ofTerm.flatMap(({ spells }) => spells))
+  const ofDay = await sumMatchDays(tx, { playerIds: ids, from: day, to: day, butFor: session.id })
+  const played = new Map(ofDay.map(({ playerId, playedSeconds }) => [playerId, playedSeconds]))
   return namesApart(standing).map(({ id, name, keeps }) => {
     const owed = owedOfMatches(season.columns, id)
     return {
@@ -59,9 +62,7 @@ export async function loadMatchCast(
       owed: { ...owed, starts: starts.get(id) ?? 0 },
       wishes: wishes.get(id) ?? noWishes,
       metSeconds: met.get(id) ?? nothingMet,
-      playedToday: season.ofDay
-        .flatMap(({ spells }) => spells)
-        .reduce((sum, { playerId, start, end }) => (playerId === id ? sum + end - start : sum), 0),
+      playedToday: played.get(id) ?? 0,
     }
   })
 }
@@ -74,7 +75,7 @@ async function loadSeason(
   const { squadId, day } = session
   const season = await findSeasonOn(tx, day)
   const to = earlierDay(today, day)
-  if (!season || to < season.firstDay) return { columns: [], matches: [], ofTerm: [], ofDay: [] }
+  if (!season || to < season.firstDay) return { columns: [], matches: [], ofTerm: [] }
   const asked = { from: season.firstDay, to }
   const columns = await sumAccounts(tx, {
     ...asked,
@@ -89,10 +90,5 @@ async function loadSeason(
     own.kind === 'match' && own.session.written !== 'notWritten' ? [own.match] : [],
   )
   const term = season.terms.find(({ firstDay, lastDay }) => firstDay <= day && day <= lastDay) ?? season
-  return {
-    columns,
-    matches,
-    ofTerm: matches.filter((match) => match.day >= term.firstDay),
-    ofDay: matches.filter((match) => match.day === day),
-  }
+  return { columns, matches, ofTerm: matches.filter((match) => match.day >= term.firstDay) }
 }

@@ -1,3 +1,4 @@
+import { isSamePair } from '#common/is-same-pair'
 import { draftOf, draftOfSaved, type LineUpDraft } from '#lineup/draft/line-up-draft'
 import { newMatchRequest, plannedPlayer } from '#lineup/draft/new-match-request'
 import type { PickablePlayer } from '#lineup/draft/pickable-player'
@@ -47,8 +48,7 @@ function pairsOfNow(
   plan: MatchPlanRequest,
   now: Pick<LineUpStart, 'apart' | 'together'>,
 ): Pick<MatchPlanRequest, 'apart' | 'mayMeet' | 'together'> {
-  const has = (pairs: readonly Two[], pair: Two) =>
-    pairs.some((own) => own.every((playerId) => pair.includes(playerId)))
+  const has = (pairs: readonly Two[], pair: Two) => pairs.some((own) => isSamePair(own, pair))
   const known = [...plan.apart, ...(plan.mayMeet ?? [])]
   return {
     apart: [

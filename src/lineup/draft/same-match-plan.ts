@@ -1,3 +1,4 @@
+import { inOneOrder } from '#common/in-one-order'
 import { type LineUpGoal, lineUpGoals } from '#lineup/line-up'
 import type { MatchPlan } from '#lineup/match-plan'
 
@@ -9,13 +10,4 @@ export function isSameMatchPlan(own: MatchPlan, saved: MatchPlan): boolean {
     own.proof.goals[goal].bound >
     saved.proof.goals[goal].bound + 1e-6 * Math.max(1, saved.proof.goals[goal].bound)
   return !lineUpGoals.some(isBetterProven) && played(own) === played(saved)
-}
-
-/** A value as text, its keys in order of the alphabet: a database keeps no order of its own. */
-function inOneOrder(value: unknown): string {
-  return JSON.stringify(value, (_key, part: unknown) =>
-    part !== null && typeof part === 'object' && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([one], [other]) => (one < other ? -1 : 1)))
-      : part,
-  )
 }

@@ -1,7 +1,7 @@
 import { andList } from '#common/and-list'
 import type { LineUpProblem } from '#lineup/problem'
 import type { LineUpFault } from '#lineup/rule'
-import { sayClock } from '#lineup/say-clock'
+import { sayClock, sayTime } from '#lineup/say-clock'
 
 /** A rule that a line-up breaks, in a coach's words: who, when, and what would be right. */
 export function sayLineUpFault(
@@ -21,9 +21,9 @@ export function sayLineUpFault(
     mostSeconds: `${who} would play longer than the day allows.`,
     keeperForPeriod: `${at} the goalkeeper changes inside a period. The keeper stays for the whole period.`,
     mostKeeperPeriods: `${who} would be in goal in more than ${rules.mostKeeperPeriods ?? 0} ${rules.mostKeeperPeriods === 1 ? 'period' : 'periods'}.`,
-    leastSpell: `${who} would come off after less than ${sayMinutes(rules.leastSpellSeconds)}, at about ${sayClock(problem.windows[window]?.start ?? 0)}.`,
-    longestSpell: `${who} would be on for more than ${sayMinutes(rules.longestSpellSeconds ?? 0)} without a change.`,
-    longestOff: `${who} would be off for more than ${sayMinutes(rules.longestOffSeconds ?? 0)} at a stretch.`,
+    leastSpell: `${who} would come off after less than ${sayTime(rules.leastSpellSeconds)}, at about ${sayClock(problem.windows[window]?.start ?? 0)}.`,
+    longestSpell: `${who} would be on for more than ${sayTime(rules.longestSpellSeconds ?? 0)} without a change.`,
+    longestOff: `${who} would be off for more than ${sayTime(rules.longestOffSeconds ?? 0)} at a stretch.`,
     mostChanges: `There would be more than ${rules.mostChanges ?? 0} changes inside periods.`,
     mostSubstitutions: `More players would come on than the format allows: ${rules.mostSubstitutions ?? 0} in the match.`,
     mayReturn: `${who} would come on again after coming off, which the format does not allow.`,
@@ -32,12 +32,4 @@ export function sayLineUpFault(
     notYet: `${at} ${who} ${is} in a line that is not for them yet.`,
   }
   return said[rule]
-}
-
-function sayMinutes(seconds: number): string {
-  return seconds === 60
-    ? '1 minute'
-    : seconds % 60 === 0
-      ? `${seconds / 60} minutes`
-      : `${sayClock(seconds)} minutes`
 }

@@ -1,7 +1,7 @@
 import type { Problem } from '#common/problem'
 import { mostPlayersFor } from '#match/format/least-possible'
 import type { MatchFormat } from '#match/format/match-format'
-import { placesInAll } from '#match/format/shape-text'
+import { placesInAll } from '#match/format/places-in-all'
 
 /** What makes no sense in a format, each at the field of its form. Form and server ask the same. */
 export function formatFaults(format: MatchFormat): readonly Problem[] {

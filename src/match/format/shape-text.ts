@@ -21,11 +21,6 @@ export function textOfShape({ name, places }: Shape): string {
   return read && isSame(read.places, places) ? name : `${places.back}-${places.middle}-${places.forward}`
 }
 
-/** On the pitch at once, keeper included. */
-export function placesInAll({ keeper, back, middle, forward }: LinePlaces): number {
-  return keeper + back + middle + forward
-}
-
 function isSame(one: LinePlaces, other: LinePlaces): boolean {
   return (['keeper', 'back', 'middle', 'forward'] as const).every((line) => one[line] === other[line])
 }

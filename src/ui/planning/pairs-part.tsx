@@ -1,8 +1,9 @@
 'use client'
 
 import { daysLater } from '#common/days-later'
+import { isSamePair } from '#common/is-same-pair'
 import type { Day } from '#common/time'
-import { isSamePair, withApart } from '#planning/player-pair'
+import { withApart } from '#planning/player-pair'
 import type { PlayerId } from '#squad/player'
 import type { SendForm } from '#ui/entry/send-form'
 import { formatDay } from '#ui/format-day'

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { placesInAll, shapeOfText, textOfShape } from '#match/format/shape-text'
+import { placesInAll } from '#match/format/places-in-all'
+import { shapeOfText, textOfShape } from '#match/format/shape-text'
 
 describe('a shape as coaches write it', () => {
   it.each([
