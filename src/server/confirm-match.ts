@@ -8,6 +8,7 @@ import type { ClubTx } from '#data/in-club'
 import { listPlayers } from '#data/players'
 import { changeSession, type Session } from '#data/sessions'
 import { checkMatch } from '#match/checks/check-match'
+import { whyTooLong } from '#pitch/too-long'
 import { type Done, saved } from '#server/action'
 import { loadTappedMatch, registerOfMatch, type TappedMatch } from '#server/match-book'
 import { recordMatch } from '#server/record-match'
@@ -86,6 +87,8 @@ async function whyNotWritten(tx: ClubTx, { tapped, register, input }: Deciding):
     return say('More was tapped since this page was opened. It stands below now: look at it, then write.')
   if (book.spells.length === 0)
     return say('No kick-off was tapped in this match: there is nothing to write. Type in what was played.')
+  const tooLong = whyTooLong(book, 'match')
+  if (tooLong) return say(tooLong)
   if (typed && !input.overTyped) {
     const message =
       'Somebody typed this match in, or corrected it, by hand. Say below whether what was tapped is to stand in its place.'

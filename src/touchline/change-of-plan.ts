@@ -54,6 +54,12 @@ export function callOf(
   }
 }
 
+/** Those whom a tap puts on, as far as there are places: what comes from elsewhere may name more, or two in goal. */
+export function withinFormat(placed: readonly PlacedPlayer[], places: LinePlaces): readonly PlacedPlayer[] {
+  const once = [...new Map(placed.map((one) => [one.playerId, one])).values()]
+  return withinPlaces(withOneKeeper(once, places), new Set(), { places })
+}
+
 function withDifference(
   on: readonly PlacedPlayer[],
   before: readonly PlacedPlayer[],
@@ -103,7 +109,7 @@ function withStaying(
 function withinPlaces(
   placed: readonly PlacedPlayer[],
   planned: ReadonlySet<PlayerId>,
-  { places }: Now,
+  { places }: Pick<Now, 'places'>,
 ): readonly PlacedPlayer[] {
   const kept = [...placed]
   while (kept.length > placesInAll(places)) {

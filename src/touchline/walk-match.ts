@@ -4,7 +4,7 @@ import type { LinePlaces, MatchFormat } from '#match/format/match-format'
 import type { EpochMs } from '#pitch/pitch-event'
 import type { DoneEvent } from '#pitch/standing-events'
 import type { PlayerId } from '#squad/player'
-import { type CalledPlayers, callOf, changeOfPlan } from '#touchline/change-of-plan'
+import { type CalledPlayers, callOf, changeOfPlan, withinFormat } from '#touchline/change-of-plan'
 import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
 import type { MatchSetAside, MatchSetAsideReason } from '#touchline/match-set-aside'
 import {
@@ -210,7 +210,7 @@ class Walk {
   private put(own: PlayedPeriod, on: readonly PlacedPlayer[], second: Seconds): void {
     const at = this.momentOf(own, second)
     this.book.put(
-      on.filter(({ playerId }) => this.given.register.placed(playerId, at)),
+      withinFormat(on, this.given.places).filter(({ playerId }) => this.given.register.placed(playerId, at)),
       second,
     )
   }

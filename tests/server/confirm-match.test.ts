@@ -169,6 +169,15 @@ describe('a match tapped at the touchline, into the book', () => {
     expect((await book()).match.spells).toEqual([])
   })
 
+  it('is refused in a sentence where a clock that was years off makes it a match of years', async () => {
+    const first = wholeMatch(plan).find(({ deed }) => deed.kind === 'kickOff')
+    if (!first) throw new Error('no kick-off')
+    const yearsLater = { ...tappedInMatch(0, { kind: 'goal', side: 'ours' }), at: first.at + 1e11 }
+    await send(at.sessionId, { events: [first, yearsLater] })
+    expect(await confirm()).toMatchObject(refused(/1,157 days, and a match is a day at most/))
+    expect((await book()).match.spells).toEqual([])
+  })
+
   it('is refused in a sentence when nothing was kicked off, or the match was cancelled', async () => {
     expect(await confirm()).toMatchObject(refused(/No kick-off was tapped/))
     await send(at.sessionId, { events: wholeMatch(plan) })
