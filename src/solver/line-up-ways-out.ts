@@ -6,8 +6,10 @@ import type { LineUpPlan } from '#lineup/line-up'
 import { lineUpValues } from '#lineup/line-up-values'
 import { type LineUpProblem, type LineUpRules, noRules } from '#lineup/problem'
 import { quickLineUp } from '#lineup/quick-line-up'
-import { goalByGoal } from '#solver/line-up-goals'
-import { isOfRules, type LineUpSettings, lineUpSearch } from '#solver/solve-line-up'
+import { type GoalsReached, goalByGoal, type Known } from '#solver/line-up-goals'
+import type { LineUpSearch } from '#solver/line-up-stage'
+import { NotDecided } from '#solver/not-decided'
+import { firstSteps, isOfRules, type LineUpSettings, lineUpSearch } from '#solver/solve-line-up'
 
 /** One thing that a coach may let go. Pairs and players are places in their lists. */
 export type LetGo =
@@ -37,15 +39,25 @@ export async function lineUpWaysOut(
     if (findLineUpClash(freer).some(isOfRules)) continue
     const share = Math.max(50, leftMs / (things.length - index))
     const search = await lineUpSearch(freer, { ...settings, began: performance.now(), timeLimitMs: share })
-    const quick = quickLineUp(freer, settings)
+    const quick = quickLineUp(freer, { seed: settings.seed, steps: firstSteps })
     const first = quick && { plan: quick, values: lineUpValues(freer, quick) }
-    const found = goalByGoal(search, { first, another: () => null, onBetter: () => {} }, ['promise'])
+    const found = leastShort(search, first)
     if (!found) continue
     const short = proofOf(found.best.values.promise, found.bounds.promise)
     if (settings.missed !== null && short.value >= settings.missed - 1e-6) continue
     ways.push({ letGo, short, plan: found.best.plan })
   }
   return ways.sort((one, other) => one.short.value - other.short.value)
+}
+
+/** Null: no line-up, or none found in time. */
+function leastShort(search: LineUpSearch, first: Known | null): GoalsReached | null {
+  try {
+    return goalByGoal(search, { first, another: () => null, onBetter: () => {} }, ['promise'])
+  } catch (error) {
+    if (error instanceof NotDecided) return null
+    throw error
+  }
 }
 
 /** In the order in which a coach would rather let them go: own wishes, then the rules of the match. */

@@ -32,7 +32,7 @@ export type LineUpAnswer =
   | { readonly kind: 'impossible'; readonly clash: readonly LineUpClash[] }
 
 /** As long as exact search needs something to begin with, no longer. */
-const firstSteps = 10_000
+export const firstSteps = 10_000
 
 /**
  * The best line-up, goal by goal, with proofs; or why there is none.

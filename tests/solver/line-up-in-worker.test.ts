@@ -2,26 +2,17 @@ import { describe, expect, it } from 'vitest'
 import { checkLineUp } from '#lineup/check-line-up'
 import type { LineUp } from '#lineup/line-up'
 import { isBetterLineUp } from '#solver/compare-line-ups'
-import {
-  lineUpTradeOffsInWorker,
-  lineUpWaysOutInWorker,
-  solveLineUpInWorker,
-} from '#solver/line-up-in-worker'
+import { lineUpWaysOutInWorker, solveLineUpInWorker } from '#solver/line-up-in-worker'
 import { smallLineUp } from '../support/line-up-builder'
 import { randomLineUp } from '../support/random-line-up'
 import { threadLineUpWorker } from '../support/thread-worker'
 import { valuesOf } from '../support/values-of'
 
 const settings = { seed: 1, timeLimitMs: 20_000, workLimit: null }
-const tight = smallLineUp({
-  periods: 1,
-  windows: 4,
-  rules: { leastSpellSeconds: 900, longestOffSeconds: 300 },
-})
 
 describe('a line-up in a worker', { timeout: 60_000 }, () => {
   it('comes back solved, told of on the way, each better than the one before', async () => {
-    const problem = randomLineUp(3, { players: 9, aSide: 6, periods: 2 })
+    const problem = randomLineUp(9, { players: 7, aSide: 5, periods: 2 })
     const told: LineUp[] = []
     const watch = { onBetter: (own: LineUp) => told.push(own) }
     const worked = await solveLineUpInWorker(problem, settings, watch, threadLineUpWorker)
@@ -52,24 +43,13 @@ describe('a line-up in a worker', { timeout: 60_000 }, () => {
     expect(checkLineUp(problem, worked.lineUp.plan)).toEqual([])
   })
 
-  it('says what to let go where nothing fits, and what fewer changes cost', async () => {
-    const asked = { settings, missed: null }
-    const ways = await lineUpWaysOutInWorker(tight, asked, threadLineUpWorker)
+  it('says what to let go where nothing fits', async () => {
+    const tight = smallLineUp({
+      periods: 1,
+      windows: 4,
+      rules: { leastSpellSeconds: 900, longestOffSeconds: 300 },
+    })
+    const ways = await lineUpWaysOutInWorker(tight, { settings, missed: null }, threadLineUpWorker)
     expect(ways.map(({ letGo }) => letGo.what).sort()).toEqual(['leastSpellSeconds', 'longestOffSeconds'])
-
-    const free = smallLineUp({})
-    const worked = await solveLineUpInWorker(free, settings, {}, threadLineUpWorker)
-    if (worked.kind !== 'solved') throw new Error(worked.kind)
-    const { changes } = worked.lineUp.proofs
-    const offers = await lineUpTradeOffsInWorker(
-      free,
-      { settings, lineUp: worked.lineUp },
-      threadLineUpWorker,
-    )
-    for (const offer of offers) {
-      expect(offer.changes).toBe(changes.value - offer.fewer)
-      expect(offer.fewer).toBeGreaterThan(0)
-      expect(checkLineUp(free, offer.lineUp.plan)).toEqual([])
-    }
   })
 })
