@@ -1,9 +1,10 @@
 import 'server-only'
 import { AppError } from '#common/app-error'
+import type { Day } from '#common/time'
 import type { Author } from '#data/author'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
-import { lockSession } from '#data/sessions'
+import { isOver, lockSession } from '#data/sessions'
 import { matchPlanShape } from '#exchange/match-plan-json'
 import type { MatchPlan } from '#lineup/match-plan'
 
@@ -75,6 +76,7 @@ export async function saveMatchPlan(
     plan: JSON.parse(JSON.stringify(plan)),
     madeById: by.personId,
     madeAt: by.at,
+    forgottenAt: null,
   }
   if (before)
     await tx.db.matchPlan.update({
@@ -84,4 +86,33 @@ export async function saveMatchPlan(
     })
   else await tx.db.matchPlan.createMany({ data: [{ clubId: tx.clubId, sessionId, ...row }] })
   return row.version
+}
+
+/** Puts in a plan's place what is left of it, and notes when. Another plan that was saved meanwhile stays. */
+export async function forgetInMatchPlan(
+  tx: ClubTx,
+  {
+    sessionId,
+    version,
+    plan,
+    at,
+  }: Pick<StoredMatchPlan, 'sessionId' | 'version' | 'plan'> & { readonly at: Date },
+): Promise<void> {
+  await tx.db.matchPlan.updateMany({
+    where: { clubId: tx.clubId, sessionId, version },
+    data: { plan: JSON.parse(JSON.stringify(plan)), forgottenAt: at },
+  })
+}
+
+/** Matches before a day that are written into the book, or of `lastDay` or before, whose plan has forgotten nothing yet. */
+export async function listMatchPlansToForget(
+  tx: ClubTx,
+  { before, lastDay }: { readonly before: Day; readonly lastDay: Day },
+): Promise<readonly string[]> {
+  const rows = await tx.db.matchPlan.findMany({
+    where: { clubId: tx.clubId, forgottenAt: null, session: isOver({ before, lastDay }) },
+    select: { sessionId: true },
+    orderBy: { sessionId: 'asc' },
+  })
+  return rows.map(({ sessionId }) => sessionId)
 }

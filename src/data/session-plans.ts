@@ -2,10 +2,9 @@ import 'server-only'
 import { AppError } from '#common/app-error'
 import type { Day } from '#common/time'
 import type { Author } from '#data/author'
-import { dateOf } from '#data/days'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
-import { lockSession } from '#data/sessions'
+import { isOver, lockSession } from '#data/sessions'
 import { practicePlanShape } from '#exchange/practice-plan-json'
 import type { PracticePlan } from '#planning/practice-plan'
 
@@ -108,16 +107,7 @@ export async function listPlansToForget(
   { before, lastDay }: { readonly before: Day; readonly lastDay: Day },
 ): Promise<readonly string[]> {
   const rows = await tx.db.sessionPlan.findMany({
-    where: {
-      clubId: tx.clubId,
-      forgottenAt: null,
-      session: {
-        OR: [
-          { day: { lt: dateOf(before) }, written: { not: 'notWritten' } },
-          { day: { lte: dateOf(lastDay) } },
-        ],
-      },
-    },
+    where: { clubId: tx.clubId, forgottenAt: null, session: isOver({ before, lastDay }) },
     select: { sessionId: true },
     orderBy: { sessionId: 'asc' },
   })

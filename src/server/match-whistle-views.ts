@@ -7,6 +7,7 @@ import { getVersion } from '#data/written-history'
 import type { WrittenMatch } from '#data/written-sessions'
 import { namesApart } from '#fairness/book/names-apart'
 import { forgetGuestsWhenDue } from '#server/forget-guests'
+import { forgetTodayWhenDue } from '#server/forget-today'
 import { loadGuestsOf } from '#server/guests-of-session'
 import { loadTappedMatch, registerOfMatch } from '#server/match-book'
 import { loadMatchFrame } from '#server/match-frame'
@@ -33,6 +34,7 @@ export async function loadMatchWhistle(
     demand(viewer, 'writeSession', { kind: 'squad', squadId })
     const of = await loadSquadSeason(tx, viewer, { squadId, now })
     await forgetGuestsWhenDue(tx, of)
+    await forgetTodayWhenDue(tx, of)
     const session = await getSessionOfSquad(tx, { squadId, sessionId })
     const tapped = await loadTappedMatch(tx, session)
     const { book, state, before, lastWrite, cursor } = tapped

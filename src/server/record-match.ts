@@ -5,6 +5,7 @@ import { recordSpells, voidSpells } from '#data/match-spells'
 import { changeSession, markWritten, type Session } from '#data/sessions'
 import type { WrittenMatch } from '#data/written-sessions'
 import type { Period, Spell } from '#match/match'
+import { forgetMatchDayOf } from '#server/forget-today'
 import { writeRegister } from '#server/session-register'
 import type { RegisterLine } from '#squad/register'
 import type { Written } from '#squad/written'
@@ -43,6 +44,7 @@ export async function recordMatch(
   await recordSpells(tx, { matches: [{ sessionId: session.id, spells }], by })
   const isWayNew = match.written !== session.written
   if (isWayNew) await markWritten(tx, { sessionIds: [session.id], written: match.written, by })
+  if (match.written !== 'notWritten') await forgetMatchDayOf(tx, session.id, by.at)
   return { spells: spells.length, voided, registered, isFrameNew: arePeriodsNew || isWayNew }
 }
 

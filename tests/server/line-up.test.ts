@@ -4,7 +4,9 @@ import { listAudit } from '#data/audit'
 import { newId } from '#data/ids'
 import { findMatchPlan } from '#data/match-plans'
 import { recordPair } from '#data/player-pairs'
-import { cancelSession } from '#data/sessions'
+import { cancelSession, getSession, recordSessions } from '#data/sessions'
+import { recordSquads } from '#data/squads'
+import { loadMatch } from '#data/written-sessions'
 import { draftOf, planOfDraft } from '#lineup/draft/line-up-draft'
 import { newMatchRequest } from '#lineup/draft/new-match-request'
 import { plainFormat } from '#lineup/draft/plain-format'
@@ -12,9 +14,11 @@ import type { MatchPlan } from '#lineup/match-plan'
 import { findViewer } from '#server/find-viewer'
 import { saveLineUp } from '#server/line-up-actions'
 import { loadLineUpPage, loadLineUpPrint } from '#server/line-up-views'
+import { rebuildSession } from '#server/rebuild'
+import { recordMatch } from '#server/record-match'
 import { writeMatch } from '#server/session-actions'
 import { askAsPerson, redirectOf } from '../support/next-request'
-import { enterSession } from '../support/test-club'
+import { aSession, enterSession } from '../support/test-club'
 import { formOf, typedMatch } from '../support/typed-session'
 import { type Asker, aClubForWriting, askAs, idle, personIdOf, versionNow } from '../support/writing-club'
 
@@ -174,6 +178,37 @@ describe('the page of a line-up', () => {
       middle: 0,
       forward: 1800,
     })
+  })
+
+  it('counts what somebody played on the day with another squad, in a match', async () => {
+    const before = at.sessionId
+    const [one = '', other = ''] = at.club.playerIds
+    const squadId = newId()
+    const elsewhere = aSession({ squadId, kind: 'match', day: '2026-09-12' })
+    await at.club.run(async (tx) => {
+      await recordSquads(tx, [{ id: squadId, name: 'Under 11', ageLimit: 11 }])
+      await recordSessions(tx, [elsewhere])
+      await recordMatch(
+        tx,
+        {
+          periods: [{ start: 0, end: 1200 }],
+          register: [{ playerId: one, from: 0, to: 1200, state: 'here' }],
+          spells: [{ playerId: one, line: 'middle', start: 0, end: 1200 }],
+          written: 'typedLater',
+        },
+        {
+          session: await getSession(tx, elsewhere.id),
+          before: await loadMatch(tx, elsewhere.id),
+          by: { personId: at.club.coach.personId, at: new Date() },
+        },
+      )
+      await rebuildSession(tx, elsewhere.id)
+    })
+    at.sessionId = await enterSession(at.club, { kind: 'match', day: '2026-09-12', periods: null })
+    const { players } = await pageOf('coach')
+    expect(players.find(({ id }) => id === one)?.playedToday).toBe(1200)
+    expect(players.find(({ id }) => id === other)?.playedToday).toBe(0)
+    at.sessionId = before
   })
 
   it('is for who may plan; the sheet is for who sees the squad, without what is owed', async () => {

@@ -26,6 +26,7 @@ CREATE TABLE "MatchPlan" (
     "plan" JSONB NOT NULL,
     "madeById" UUID,
     "madeAt" TIMESTAMPTZ(3) NOT NULL,
+    "forgottenAt" TIMESTAMPTZ(3),
 
     CONSTRAINT "MatchPlan_pkey" PRIMARY KEY ("clubId","sessionId")
 );
@@ -252,7 +253,7 @@ BEGIN
     ('PlayerPair', 'SELECT, INSERT, UPDATE ("lastDay")'),
     ('SessionPlan', 'SELECT, INSERT, UPDATE (version, plan, "madeById", "madeAt", "forgottenAt")'),
     ('MatchFormat', 'SELECT, INSERT, UPDATE (name, definition, "archivedAt")'),
-    ('MatchPlan', 'SELECT, INSERT, UPDATE (version, plan, "madeById", "madeAt")'),
+    ('MatchPlan', 'SELECT, INSERT, UPDATE (version, plan, "madeById", "madeAt", "forgottenAt")'),
     ('LineWish', 'SELECT, INSERT, UPDATE (wish), DELETE'),
     ('PitchEvent', 'SELECT, INSERT'),
     ('HelperPass', 'SELECT, INSERT, UPDATE ("revokedAt")'),
