@@ -1,4 +1,5 @@
 import type { Chance } from '#common/chance'
+import { decay } from '#common/decay'
 import { rowFields, rowLength } from '#lineup/row-values'
 import { drawSwap, type Swap } from '#lineup/swap'
 import type { SwapBoard } from '#lineup/swap-board'
@@ -44,7 +45,7 @@ export function annealLineUp(
     if (!swaps.mayTry(swap)) continue
     if (swaps.isClean() && swaps.lessEven(swap) > hopeless * temperature + mostBelowMinutes) continue
     const more = weighed(swaps.tryOut(swap))
-    if (more > 0 && run.chance() >= Math.exp(-more / temperature)) {
+    if (more > 0 && run.chance() >= decay(more / temperature)) {
       swaps.undo(swap)
       continue
     }
