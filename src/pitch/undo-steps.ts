@@ -23,6 +23,20 @@ export function undoSteps({ standing }: StandingEvents, setAside: readonly SetAs
   const idle = new Set(
     setAside.filter(({ why }) => why !== 'noTime' && why !== 'nobodyThere').map(({ id }) => id),
   )
+  return stepsBack(standing, { idle, sameness })
+}
+
+/** The same for taps of any kind. `sameness`: the same text for taps of which only one stands; null: it stands by itself. */
+export function stepsBack<Done extends { readonly kind: string }>(
+  standing: readonly DoneEvent<Done>[],
+  {
+    idle,
+    sameness,
+  }: {
+    readonly idle: ReadonlySet<string>
+    readonly sameness: (event: DoneEvent<Done>) => string | null
+  },
+): readonly UndoStep<Done>[] {
   const alike = new Map<string, string[]>()
   for (const event of standing) {
     const what = sameness(event)

@@ -1,5 +1,5 @@
-import { type DoneEvent, isOut, type StandingEvents } from '#pitch/standing-events'
-import type { RedoStep, UndoStep } from '#pitch/undo-steps'
+import type { DoneEvent, StandingEvents } from '#pitch/standing-events'
+import { type RedoStep, stepsBack, type UndoStep } from '#pitch/undo-steps'
 import type { MatchDeed } from '#touchline/match-deed'
 import type { MatchSetAside } from '#touchline/match-set-aside'
 
@@ -9,30 +9,12 @@ export function matchUndoSteps(
   setAside: readonly MatchSetAside[],
 ): readonly UndoStep<MatchDeed>[] {
   const idle = new Set(setAside.map(({ id }) => id))
-  const alike = new Map<string, string[]>()
-  for (const event of standing) {
-    const what = sameness(event)
-    if (what !== null) alike.set(what, [...(alike.get(what) ?? []), event.id])
-  }
-  const told = new Set<string>()
-  return standing.toReversed().flatMap((event): UndoStep<MatchDeed>[] => {
-    const what = sameness(event)
-    if (idle.has(event.id) || (what !== null && told.has(what))) return []
-    if (what !== null) told.add(what)
-    const ids = what === null ? [] : (alike.get(what) ?? [])
-    return [
-      {
-        event: event as UndoStep<MatchDeed>['event'],
-        also: ids.filter((id) => id !== event.id),
-        needsSecondAnswer: isOut(event as UndoStep<MatchDeed>['event']),
-      },
-    ]
-  })
+  return stepsBack(standing, { idle, sameness })
 }
 
 /** Taps that were taken back, the last first. */
 export function matchRedoSteps({ undone }: StandingEvents<MatchDeed>): readonly RedoStep<MatchDeed>[] {
-  return undone.toReversed() as readonly RedoStep<MatchDeed>[]
+  return undone.toReversed()
 }
 
 /** The same text for taps of which only one stands; null: it stands by itself. */

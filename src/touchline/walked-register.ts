@@ -68,7 +68,7 @@ export function walkedRegister(given: {
   readonly marks?: BookMarks
 }): WalkedRegister {
   const { roster, plan, standing, beganAt, marks = noMarks } = given
-  const taps = eventsOf<'register', MatchDeed>(standing as never, 'register')
+  const taps = eventsOf<'register', MatchDeed>(standing, 'register')
   const isTaken = taps.some(({ deed, at }) => deed.state === 'here' && at <= beganAt)
   const plannedOf = new Map((plan?.players ?? []).map((player) => [player.playerId, player]))
   const players = new Map<PlayerId, WalkedPlayer>(
