@@ -7,6 +7,7 @@ import { dealLines, settledLineUp } from '#solver/deal-lines'
 import { dealLinesExactly } from '#solver/deal-lines-exactly'
 import { anything, levelTable, type Within } from '#solver/line-up-levels'
 import { type LineUpSearch, type Stage, type StageAnswer, solveStage } from '#solver/line-up-stage'
+import { NotDecided } from '#solver/not-decided'
 
 export type Known = { readonly plan: LineUpPlan; readonly values: LineUpValues }
 type Bounds = Record<LineUpGoal, number>
@@ -89,7 +90,10 @@ function fewestChanges(
 const goals = ['promise', 'minutes', 'goal', 'starts'] as const
 export type FirstGoal = (typeof goals)[number]
 
-/** The first goals in their order, as many as are asked for. Null: no line-up keeps the rules. */
+/**
+ * The first goals in their order, as many as are asked for. Null: no line-up keeps the rules.
+ * @throws NotDecided
+ */
 export function goalByGoal(
   search: LineUpSearch,
   watch: GoalsWatch,
@@ -118,7 +122,7 @@ export function goalByGoal(
       )
       if (!best && answer.status === 'infeasible') return null
       best ??= watch.another()
-      if (!best) throw new Error('No line-up was found in time, and it is not ruled out that there is one.')
+      if (!best) throw new NotDecided()
       const value = best.values[goal]
       const isProven = answer.status === 'optimal' && value - answer.bound <= 1e-4 * Math.max(1, answer.bound)
       bounds[goal] = isProven ? value : Math.max(easy, Math.min(value, answer.bound))

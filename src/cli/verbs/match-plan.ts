@@ -1,3 +1,4 @@
+import { CouldNot } from '#cli/could-not'
 import { matchPlanHelp } from '#cli/match-plan-help'
 import type { Verb } from '#cli/verb'
 import { parseJsonText } from '#exchange/json-text'
@@ -9,6 +10,7 @@ import type { LineUp } from '#lineup/line-up'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import { lineUpTradeOffs } from '#solver/line-up-trade-offs'
 import { lineUpWaysOut } from '#solver/line-up-ways-out'
+import { NotDecided } from '#solver/not-decided'
 import { solveLineUp } from '#solver/solve-line-up'
 
 /** Parts of the time allowed at which the line-up, and then the ways out, must be there; offers have the rest. */
@@ -26,7 +28,9 @@ export const verb: Verb = {
     const began = performance.now()
     const request = readMatchRequest(json.value)
     if (!request.ok) return { kind: 'refused', problems: request.reasons }
-    const answer = await solveLineUp(request.value.problem, within(request.value, began, untilSolved))
+    const answer = await solveLineUp(request.value.problem, within(request.value, began, untilSolved)).catch(
+      orCouldNot,
+    )
     return answer.kind === 'impossible'
       ? { kind: 'impossible', output: textOf(await impossible(request.value, answer.clash, began)) }
       : { kind: 'done', output: textOf(await answered(request.value, answer.lineUp, began)) }
@@ -36,6 +40,11 @@ export const verb: Verb = {
 /** The settings of a search that is to end at a part of the time allowed. */
 function within({ settings }: MatchRequest, began: number, part: number) {
   return { ...settings, began, timeLimitMs: settings.timeLimitMs * part }
+}
+
+function orCouldNot(error: unknown): never {
+  if (error instanceof NotDecided) throw new CouldNot(`${error.message} Let it take longer, or ask for less.`)
+  throw error
 }
 
 async function answered(request: MatchRequest, lineUp: LineUp, began: number) {
