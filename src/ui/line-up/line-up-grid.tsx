@@ -6,12 +6,14 @@ import { totalsOfLineUp } from '#lineup/draft/line-up-totals'
 import type { LineUp } from '#lineup/line-up'
 import { sayClock } from '#lineup/say-clock'
 import { lineMarkOf } from '#match/line-mark'
+import type { Line } from '#match/match'
 import type { CellPlace } from '#practice/grid'
 import { placeAfter } from '#ui/entry/mark-grid'
 import { matchMarkLook } from '#ui/entry/mark-look'
 import { wholeMinutes } from '#ui/figures/minutes'
 import type { NameOf } from '#ui/line-up/line-up-types'
 import { periodWords } from '#ui/line-up/period-words'
+import { PlaceButton, type PlaceButtonProps } from '#ui/planning/place-button'
 
 const cellId = ({ row, column }: CellPlace) => `spell-${row}-${column}`
 
@@ -110,7 +112,8 @@ export function LineUpGrid({
                   >
                     <PlaceButton
                       id={cellId(place)}
-                      line={line}
+                      look={lookOf(line, player.isThere[column] ?? false)}
+                      isPale={line === null}
                       isThere={player.isThere[column] ?? false}
                       change={
                         line !== null && before === null
@@ -120,6 +123,7 @@ export function LineUpGrid({
                             : null
                       }
                       isHeld={isHeld(draft, { player: row, window: column })}
+                      heldWord="held"
                       label={`${nameOf(player.id)}, ${periodWords(request.format, windows[column]?.period ?? 0)}, from ${sayClock(start - (periodStart(windows, column) ?? 0))}`}
                       isChosen={chosen?.row === row && chosen.column === column}
                       isDimmed={chosen !== null && chosen.column !== column}
@@ -142,58 +146,9 @@ export function LineUpGrid({
   )
 }
 
-type PlaceButtonProps = {
-  readonly id: string
-  readonly line: LineUp['plan'][number][number]
-  readonly isThere: boolean
-  readonly change: 'on' | 'off' | null
-  readonly isHeld: boolean
-  readonly label: string
-  readonly isChosen: boolean
-  readonly isDimmed: boolean
-  readonly tabIndex: number
-  readonly onFocus: () => void
-  readonly onTap: () => void
-  readonly onKey: (event: KeyboardEvent) => void
-}
-
-function PlaceButton(props: PlaceButtonProps) {
-  const { line, isThere, change, isHeld: isLocked } = props
-  const look = isThere
-    ? line === null
-      ? { text: '', word: 'off', look: 'text-soft' }
-      : matchMarkLook(lineMarkOf(line))
-    : { text: '–', word: 'not there', look: '' }
-  const changed = change === 'on' ? ', comes on' : change === 'off' ? ', goes off' : ''
-  return (
-    <button
-      type="button"
-      id={props.id}
-      tabIndex={props.tabIndex}
-      aria-pressed={props.isChosen}
-      aria-disabled={isThere ? undefined : true}
-      aria-label={`${props.label}: ${look.word}${changed}${isLocked ? ', held' : ''}`}
-      onFocus={props.onFocus}
-      onKeyDown={props.onKey}
-      onClick={() => isThere && props.onTap()}
-      className={`relative block h-11 w-full min-w-10 scroll-mb-40 scroll-ml-28 cursor-pointer border border-rule-strong text-center select-none aria-pressed:outline-3 aria-pressed:-outline-offset-3 aria-pressed:outline-accent ${isThere ? `${isLocked ? 'bg-accent-pale' : line === null ? 'bg-paper' : 'bg-leaf'} ${look.look}` : 'cursor-default bg-band text-soft'} ${props.isDimmed ? 'opacity-45' : ''}`}
-    >
-      {look.text}
-      {change ? (
-        <span aria-hidden="true" className="absolute top-0 left-0.5 text-[0.625rem] leading-none font-normal">
-          {change === 'on' ? '▲' : '▽'}
-        </span>
-      ) : null}
-      {isLocked ? (
-        <span
-          aria-hidden="true"
-          className="absolute top-0 right-0.5 text-[0.625rem] leading-none font-normal"
-        >
-          ■
-        </span>
-      ) : null}
-    </button>
-  )
+function lookOf(line: Line | null, isThere: boolean): PlaceButtonProps['look'] {
+  if (!isThere) return { text: '–', word: 'not there', look: '' }
+  return line === null ? { text: '', word: 'off', look: 'text-soft' } : matchMarkLook(lineMarkOf(line))
 }
 
 type Windows = LineUpDraft['problem']['windows']

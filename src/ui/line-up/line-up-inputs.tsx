@@ -1,12 +1,10 @@
 'use client'
 
-import { useEffect, useRef } from 'react'
 import type { Problem } from '#common/problem'
 import type { PickablePlayer } from '#lineup/draft/pickable-player'
 import type { MatchPlan, MatchPlanRequest } from '#lineup/match-plan'
 import { placesInAll } from '#lineup/places-for'
 import type { MatchFormat } from '#match/format/match-format'
-import { withApart } from '#planning/player-pair'
 import type { RegisterLine } from '#squad/register'
 import type { SendForm } from '#ui/entry/send-form'
 import { wholeMinutes } from '#ui/figures/minutes'
@@ -22,6 +20,7 @@ import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
 import { PairsPart } from '#ui/planning/pairs-part'
 import type { PlanningPair } from '#ui/planning/planning-types'
+import { useNewPairs } from '#ui/planning/use-new-pairs'
 import { counted } from '#ui/plural'
 
 export type LineUpInputsProps = {
@@ -141,20 +140,4 @@ function rulesWords({ leastShare, rules, format, isAfresh }: MatchPlanRequest): 
 function formatSummary({ format, places }: MatchPlanRequest): string {
   const [first = 0] = format.periodSeconds
   return `${format.name}, ${placesInAll(places)} on, ${format.periodSeconds.length} × ${wholeMinutes(first)} min`
-}
-
-/** A pair noted on this page goes into the line-up at once. */
-function useNewPairs(pairs: readonly PlanningPair[], onAsk: AskLineUp): void {
-  const known = useRef(new Set(pairs.map(({ id }) => id)))
-  useEffect(() => {
-    const added = pairs.filter(({ id }) => !known.current.has(id))
-    known.current = new Set(pairs.map(({ id }) => id))
-    if (added.length === 0) return
-    const of = (kind: PlanningPair['kind']) =>
-      added.filter((pair) => pair.kind === kind).map(({ playerIds }) => playerIds)
-    onAsk((now) => {
-      const next = of('apart').reduce((asked, pair) => withApart(asked, pair, true), now)
-      return { ...next, together: [...next.together, ...of('together')] }
-    })
-  })
 }

@@ -8,7 +8,7 @@ import type { NameOf } from '#ui/line-up/line-up-types'
 import type { LineUpSearch } from '#ui/line-up/use-line-up-draft'
 import { Button } from '#ui/page/button'
 import { Notice } from '#ui/page/notice'
-import { ProgressBar } from '#ui/planning/progress-bar'
+import { RunningSearch, type SearchClock } from '#ui/planning/running-search'
 
 /** How fair the line-up is, in a sentence; and the search for a fairer one. */
 export function LineUpProofPart({
@@ -41,7 +41,7 @@ export function LineUpProofPart({
       </p>
       {fault ? <Notice>{fault}</Notice> : null}
       {search ? (
-        <SearchBar search={search} isProven={made.proofs.minutes.proven} onStop={onStop} />
+        <LineUpSearching search={search} isProven={made.proofs.minutes.proven} onStop={onStop} />
       ) : isProven ? null : (
         <p>
           <Button type="button" weight="plain" onClick={onSearch}>
@@ -58,29 +58,17 @@ function searchWords(isProven: boolean, hasHeld: boolean): string {
   return hasHeld ? `${what} around what is held` : what
 }
 
-export function SearchBar({
+export function LineUpSearching({
   search,
   isProven,
   onStop,
 }: {
-  readonly search: NonNullable<LineUpSearch>
+  readonly search: SearchClock
   readonly isProven: boolean
   readonly onStop: () => void
 }) {
-  return (
-    <div className="flex flex-wrap items-center gap-3">
-      <ProgressBar label="Looking for a better line-up" value={search.elapsedMs} max={search.limitMs} />
-      <span role="status">
-        {isProven
-          ? 'Minutes cannot be fairer; looking at goal, starts, lines and changes'
-          : 'Looking for a fairer line-up'}
-      </span>
-      <span aria-hidden="true" className="figures text-soft">
-        {Math.round(search.elapsedMs / 1000)} of {Math.round(search.limitMs / 1000)} s
-      </span>
-      <Button type="button" weight="plain" onClick={onStop}>
-        Stop, keep the best so far
-      </Button>
-    </div>
-  )
+  const says = isProven
+    ? 'Minutes cannot be fairer; looking at goal, starts, lines and changes'
+    : 'Looking for a fairer line-up'
+  return <RunningSearch search={search} label="Looking for a better line-up" says={says} onStop={onStop} />
 }

@@ -6,7 +6,7 @@ import type { LineUpDraft } from '#lineup/draft/line-up-draft'
 import type { CellPlace } from '#practice/grid'
 import { BesideField } from '#ui/line-up/beside-field'
 import { LineUpGrid } from '#ui/line-up/line-up-grid'
-import { LineUpProofPart, SearchBar } from '#ui/line-up/line-up-proof-part'
+import { LineUpProofPart, LineUpSearching } from '#ui/line-up/line-up-proof-part'
 import { LineUpSwapPanel } from '#ui/line-up/line-up-swap-panel'
 import { type NameOf, problemsAt } from '#ui/line-up/line-up-types'
 import type { LineUpEditing } from '#ui/line-up/use-line-up-draft'
@@ -46,7 +46,7 @@ export function LineUpResult({
             problems={problems.map(({ message }) => ({ path: '', message }))}
           />
         ) : null}
-        {search ? <SearchBar search={search} isProven={false} onStop={editing.stop} /> : null}
+        {search ? <LineUpSearching search={search} isProven={false} onStop={editing.stop} /> : null}
         {!search && problems.length === 0 ? (
           <Problems
             title="No line-up was found that keeps all of this"

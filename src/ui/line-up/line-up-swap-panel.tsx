@@ -10,6 +10,7 @@ import type { CellPlace } from '#practice/grid'
 import type { NameOf } from '#ui/line-up/line-up-types'
 import { periodWords } from '#ui/line-up/period-words'
 import { Button } from '#ui/page/button'
+import { SwapSaid } from '#ui/planning/swap-said'
 import { words } from '#ui/words'
 
 type LineUpSwapPanelProps = {
@@ -80,27 +81,5 @@ function SwapCost({
     const swapped = swapLineUp(problem, made.plan, own)
     return swapped && sayLineUpSwap(problem, { plan: made.plan, swap: own, swapped, nameOf })
   }, [problem, made, one, other, window, nameOf])
-  return (
-    <>
-      <ul aria-live="polite" className="mt-1">
-        {said ? (
-          said.sentences.map((sentence) => (
-            <li key={sentence} className={said.isAllowed ? '' : 'font-medium text-warn'}>
-              {sentence}
-            </li>
-          ))
-        ) : (
-          <li>They have the same place: there is nothing to swap.</li>
-        )}
-      </ul>
-      <div className="mt-2 flex flex-wrap gap-2">
-        <Button type="button" disabled={!said?.isAllowed} onClick={() => onSwap(swap)}>
-          Swap them
-        </Button>
-        <Button type="button" weight="plain" onClick={onClose}>
-          Leave it
-        </Button>
-      </div>
-    </>
-  )
+  return <SwapSaid said={said} onSwap={() => onSwap(swap)} onClose={onClose} />
 }

@@ -8,6 +8,7 @@ import { markOf } from '#practice/grid-mark'
 import type { RotationPlan } from '#rotation/plan'
 import { placeAfter } from '#ui/entry/mark-grid'
 import { practiceMarkLook } from '#ui/entry/mark-look'
+import { PlaceButton, type PlaceButtonProps } from '#ui/planning/place-button'
 import type { NameOf } from '#ui/planning/planning-types'
 
 type PlanGridPartProps = {
@@ -104,7 +105,11 @@ export function PlanGridPart({ request, plan, nameOf, chosen, onTap }: PlanGridP
                   >
                     <PlaceButton
                       id={cellId(place)}
-                      cell={cell}
+                      look={lookOf(cell)}
+                      isThere={cell.role !== 'away'}
+                      change={cell.isOn ? 'on' : cell.isOff ? 'off' : null}
+                      isHeld={cell.isLocked}
+                      heldWord="held fast"
                       label={`${nameOf(row.playerId)}, turn ${column + 1}`}
                       isChosen={isChosen}
                       isDimmed={chosen !== null && chosen.column !== column}
@@ -124,55 +129,7 @@ export function PlanGridPart({ request, plan, nameOf, chosen, onTap }: PlanGridP
   )
 }
 
-type PlaceButtonProps = {
-  readonly id: string
-  readonly cell: GridCell
-  readonly label: string
-  readonly isChosen: boolean
-  readonly isDimmed: boolean
-  readonly tabIndex: number
-  readonly onFocus: () => void
-  readonly onTap: () => void
-  readonly onKey: (event: KeyboardEvent) => void
-}
-
-function PlaceButton(props: PlaceButtonProps) {
-  const { cell } = props
-  const look = lookOf(cell)
-  const change = cell.isOn ? ', comes on' : cell.isOff ? ', goes off' : ''
-  const isThere = cell.role !== 'away'
-  return (
-    <button
-      type="button"
-      id={props.id}
-      tabIndex={props.tabIndex}
-      aria-pressed={props.isChosen}
-      aria-disabled={isThere ? undefined : true}
-      aria-label={`${props.label}: ${look.word}${change}${cell.isLocked ? ', held fast' : ''}`}
-      onFocus={props.onFocus}
-      onKeyDown={props.onKey}
-      onClick={() => isThere && props.onTap()}
-      className={`relative block h-11 w-full min-w-10 scroll-mb-40 scroll-ml-28 cursor-pointer border border-rule-strong text-center select-none aria-pressed:outline-3 aria-pressed:-outline-offset-3 aria-pressed:outline-accent ${isThere ? `${cell.isLocked ? 'bg-accent-pale' : 'bg-leaf'} ${look.look}` : 'cursor-default bg-band text-soft'} ${props.isDimmed ? 'opacity-45' : ''}`}
-    >
-      {look.text}
-      {cell.isOn || cell.isOff ? (
-        <span aria-hidden="true" className="absolute top-0 left-0.5 text-[0.625rem] leading-none font-normal">
-          {cell.isOn ? '▲' : '▽'}
-        </span>
-      ) : null}
-      {cell.isLocked ? (
-        <span
-          aria-hidden="true"
-          className="absolute top-0 right-0.5 text-[0.625rem] leading-none font-normal"
-        >
-          ■
-        </span>
-      ) : null}
-    </button>
-  )
-}
-
-function lookOf(cell: GridCell): { readonly text: string; readonly word: string; readonly look: string } {
+function lookOf(cell: GridCell): PlaceButtonProps['look'] {
   if (cell.role === 'away') return { text: '–', word: 'not there', look: '' }
   if (cell.role === 'rest') return practiceMarkLook('W')
   return practiceMarkLook(markOf({ role: cell.role, area: cell.area }))

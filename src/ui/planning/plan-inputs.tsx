@@ -1,9 +1,8 @@
 'use client'
 
-import { useEffect, useMemo, useRef } from 'react'
+import { useMemo } from 'react'
 import { withDesign } from '#planning/new-request'
 import type { PlannablePlayer } from '#planning/plannable-player'
-import { withApart } from '#planning/player-pair'
 import type { PlanRequest, PracticePlan } from '#planning/practice-plan'
 import type { ThemeShort } from '#planning/season-gaps'
 import type { DesignSheet } from '#practice/design-sheet'
@@ -19,6 +18,7 @@ import { FreeGamePart } from '#ui/planning/free-game-part'
 import { PairsPart } from '#ui/planning/pairs-part'
 import type { NameOf, PlanningPair } from '#ui/planning/planning-types'
 import { RulesPart } from '#ui/planning/rules-part'
+import { useNewPairs } from '#ui/planning/use-new-pairs'
 
 export type PlanInputsProps = {
   readonly squadId: string
@@ -91,20 +91,4 @@ export function PlanInputs(props: PlanInputsProps) {
       </section>
     </>
   )
-}
-
-/** A pair noted on this page goes into the plan at once. */
-function useNewPairs(pairs: readonly PlanningPair[], onAsk: PlanInputsProps['onAsk']): void {
-  const known = useRef(new Set(pairs.map(({ id }) => id)))
-  useEffect(() => {
-    const added = pairs.filter(({ id }) => !known.current.has(id))
-    known.current = new Set(pairs.map(({ id }) => id))
-    if (added.length === 0) return
-    const of = (kind: PlanningPair['kind']) =>
-      added.filter((pair) => pair.kind === kind).map(({ playerIds }) => playerIds)
-    onAsk((own) => {
-      const next = of('apart').reduce((asked, pair) => withApart(asked, pair, true), own)
-      return { ...next, together: [...own.together, ...of('together')] }
-    })
-  })
 }

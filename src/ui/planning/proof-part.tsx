@@ -8,7 +8,7 @@ import { Button } from '#ui/page/button'
 import { Notice } from '#ui/page/notice'
 import { PlanFacts } from '#ui/planning/plan-facts'
 import type { NameOf, PlanningPolicy } from '#ui/planning/planning-types'
-import { ProgressBar } from '#ui/planning/progress-bar'
+import { RunningSearch } from '#ui/planning/running-search'
 import type { PlanSearch } from '#ui/planning/use-plan-draft'
 
 type ProofPartProps = {
@@ -68,20 +68,16 @@ function SearchBar({
 }) {
   if (search)
     return (
-      <div className="flex flex-wrap items-center gap-3">
-        <ProgressBar label="Looking for a better plan" value={search.elapsedMs} max={search.limitMs} />
-        <span role="status">
-          {isProven
+      <RunningSearch
+        search={search}
+        label="Looking for a better plan"
+        says={
+          isProven
             ? 'Nothing fairer is possible; looking for fewer changes and better mixing'
-            : 'Looking for a fairer plan'}
-        </span>
-        <span aria-hidden="true" className="figures text-soft">
-          {Math.round(search.elapsedMs / 1000)} of {Math.round(search.limitMs / 1000)} s
-        </span>
-        <Button type="button" weight="plain" onClick={onStop}>
-          Stop, keep the best so far
-        </Button>
-      </div>
+            : 'Looking for a fairer plan'
+        }
+        onStop={onStop}
+      />
     )
   return isProven ? null : (
     <p>

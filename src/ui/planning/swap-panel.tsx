@@ -10,6 +10,7 @@ import type { CellPlace } from '#practice/grid'
 import { away, roleOf, stationOf } from '#rotation/place'
 import { Button } from '#ui/page/button'
 import type { NameOf } from '#ui/planning/planning-types'
+import { SwapSaid } from '#ui/planning/swap-said'
 import { words } from '#ui/words'
 
 type SwapPanelProps = {
@@ -79,29 +80,7 @@ function SwapCost({
     const swapped = made && swapPlaces(made.problem, { plan: made.plan, request, swap })
     return swapped && saySwap(swapped, nameAt)
   }, [draft, swap, nameAt])
-  return (
-    <>
-      <ul aria-live="polite" className="mt-1">
-        {said ? (
-          said.sentences.map((sentence) => (
-            <li key={sentence} className={said.isAllowed ? '' : 'font-medium text-warn'}>
-              {sentence}
-            </li>
-          ))
-        ) : (
-          <li>They have the same place: there is nothing to swap.</li>
-        )}
-      </ul>
-      <div className="mt-2 flex flex-wrap gap-2">
-        <Button type="button" disabled={!said?.isAllowed} onClick={() => onSwap(swap)}>
-          Swap them
-        </Button>
-        <Button type="button" weight="plain" onClick={onClose}>
-          Leave it
-        </Button>
-      </div>
-    </>
-  )
+  return <SwapSaid said={said} onSwap={() => onSwap(swap)} onClose={onClose} />
 }
 
 function placeWords(draft: PlanDraft, { row, column }: CellPlace): string {
