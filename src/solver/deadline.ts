@@ -27,3 +27,15 @@ export function setDeadline(settings: {
     },
   }
 }
+
+/**
+ * How long one of several searches may take that are made one after another, `index` of them over: an even share of what
+ * is left; of the whole where work is counted, as otherwise the clock would say how much each may do.
+ */
+export function shareOfTime(
+  { began, timeLimitMs, workLimit }: Parameters<typeof setDeadline>[0],
+  { searches, index }: { readonly searches: number; readonly index: number },
+): number {
+  if (workLimit !== null) return timeLimitMs / searches
+  return (began + timeLimitMs - performance.now()) / (searches - index)
+}

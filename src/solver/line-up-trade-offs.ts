@@ -3,6 +3,7 @@ import { fairLineUp } from '#lineup/fair-line-up'
 import { type LineUp, type LineUpPlan, lineUpGoals } from '#lineup/line-up'
 import { lineUpValues, secondsOf } from '#lineup/line-up-values'
 import type { LineUpProblem } from '#lineup/problem'
+import { shareOfTime } from '#solver/deadline'
 import { anything } from '#solver/line-up-levels'
 import { solveStage } from '#solver/line-up-stage'
 import { type LineUpSettings, lineUpSearch, solveLineUp } from '#solver/solve-line-up'
@@ -50,7 +51,7 @@ export async function lineUpTradeOffs(
   const numbers = numbersBetween(least, changes - 1)
   for (const [index, most] of numbers.entries()) {
     if (leftMs() <= 0) break
-    const timeLimitMs = leftMs() / (numbers.length - index)
+    const timeLimitMs = shareOfTime(settings, { searches: numbers.length, index })
     const fewer = { ...problem, rules: { ...problem.rules, mostChanges: most } }
     const answer = await solveLineUp(fewer, { ...settings, began: performance.now(), timeLimitMs })
     if (answer.kind === 'solved') offers.push(tradeOffOf(problem, lineUp, answer.lineUp))

@@ -6,6 +6,7 @@ import type { LineUpPlan } from '#lineup/line-up'
 import { lineUpValues } from '#lineup/line-up-values'
 import { type LineUpProblem, type LineUpRules, noRules } from '#lineup/problem'
 import { quickLineUp } from '#lineup/quick-line-up'
+import { shareOfTime } from '#solver/deadline'
 import { type GoalsReached, goalByGoal, type Known } from '#solver/line-up-goals'
 import type { LineUpSearch } from '#solver/line-up-stage'
 import { NotDecided } from '#solver/not-decided'
@@ -37,7 +38,7 @@ export async function lineUpWaysOut(
     if (leftMs <= 0) break
     const freer = without(problem, letGo)
     if (findLineUpClash(freer).some(isOfRules)) continue
-    const share = Math.max(50, leftMs / (things.length - index))
+    const share = Math.max(50, shareOfTime(settings, { searches: things.length, index }))
     const search = await lineUpSearch(freer, { ...settings, began: performance.now(), timeLimitMs: share })
     const quick = quickLineUp(freer, { seed: settings.seed, steps: firstSteps })
     const first = quick && { plan: quick, values: lineUpValues(freer, quick) }
