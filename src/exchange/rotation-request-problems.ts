@@ -1,7 +1,8 @@
 import type { Problem } from '#common/problem'
 import { type JsonPath, problemAt, quote } from '#exchange/json-path'
 import type { RotationRequestJson } from '#exchange/rotation-request-shape'
-import { doubledIdProblems, unknownIdProblems } from '#exchange/value-problems'
+import { searchProblems } from '#exchange/search-problems'
+import { doubledIdProblems, unknownIdProblems, wholeProblems } from '#exchange/value-problems'
 
 /** Everything that is wrong with a request of the right shape, whatever the numbers there are. */
 export function rotationRequestProblems(json: RotationRequestJson): readonly Problem[] {
@@ -150,20 +151,6 @@ function fixedStationProblems(
 function settingProblems(json: RotationRequestJson): readonly Problem[] {
   return [
     ...wholeProblems(json.restLimit ?? undefined, 1, ['restLimit'], 'a whole number of turns'),
-    ...(Number.isSafeInteger(json.seed ?? 1)
-      ? []
-      : [problemAt(['seed'], `is ${json.seed}; a whole number would be right`)]),
-    ...wholeProblems(json.timeLimitMs, 0, ['timeLimitMs'], 'a whole number of milliseconds'),
-    ...wholeProblems(json.workLimit ?? undefined, 0, ['workLimit'], 'a whole number'),
+    ...searchProblems(json),
   ]
-}
-
-function wholeProblems(
-  value: number | undefined,
-  least: number,
-  at: JsonPath,
-  what: string,
-): readonly Problem[] {
-  if (value === undefined || (Number.isSafeInteger(value) && value >= least)) return []
-  return [problemAt(at, `is ${value}; ${what}, ${least} or more, would be right`)]
 }

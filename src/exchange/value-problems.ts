@@ -8,6 +8,17 @@ export function secondsProblems(value: number | undefined, at: JsonPath): readon
   return [problemAt(at, `is ${value}; a whole number of seconds, 0 or more, would be right`)]
 }
 
+/** A whole number, not below the least; `what` says which: "a whole number of seats". */
+export function wholeProblems(
+  value: number | undefined,
+  least: number,
+  at: JsonPath,
+  what: string,
+): readonly Problem[] {
+  if (value === undefined || (Number.isSafeInteger(value) && value >= least)) return []
+  return [problemAt(at, `is ${value}; ${what}, ${least} or more, would be right`)]
+}
+
 export function shareProblems(value: number | undefined, at: JsonPath): readonly Problem[] {
   if (value === undefined || (value >= 0 && value <= 1)) return []
   return [problemAt(at, `is ${value}; a share from 0 to 1 would be right`)]

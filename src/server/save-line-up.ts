@@ -3,7 +3,6 @@ import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
-import type { Day } from '#common/time'
 import { recordAudit } from '#data/audit'
 import { inClub } from '#data/in-club'
 import { findMatchPlan, saveMatchPlan } from '#data/match-plans'
@@ -14,7 +13,7 @@ import { checkedMatchPlan } from '#lineup/draft/checked-match-plan'
 import type { PickablePlayer } from '#lineup/draft/pickable-player'
 import type { MatchPlan, MatchPlanPlayer } from '#lineup/match-plan'
 import { fieldLines } from '#match/format/line-wish'
-import { type PlayerPair, pairsForgotten } from '#planning/player-pair'
+import { pairsToReload } from '#planning/pairs-to-reload'
 import { type Done, saved } from '#server/action'
 import { loadClubDay } from '#server/club-day'
 import { whyNoLineUp } from '#server/line-up-closed'
@@ -45,7 +44,7 @@ export async function saveLineUpOf(viewer: Viewer, input: LineUpInput): Promise<
     const pairs = await listPairs(tx, { squadId, from: session.day })
     const problems = [
       ...problemsOfCast(plan, cast),
-      ...problemsOfPairs(plan, { pairs, day: session.day, nameOf }),
+      ...pairsToReload(plan, { pairs, day: session.day, nameOf }),
     ]
     if (problems.length > 0) return refuse(...problems)
     const checked = checkedMatchPlan(plan, nameOf)
@@ -102,22 +101,4 @@ function isAsKnown(player: MatchPlanPlayer, own: PickablePlayer, isAfresh: boole
         Math.abs(own.metSeconds[line] - player.metSeconds[line]) <= 1,
     )
   )
-}
-
-/** Whoever is kept apart is so in every line-up, unless a coach lets the two meet in this one. */
-function problemsOfPairs(
-  plan: MatchPlan,
-  of: {
-    readonly pairs: readonly PlayerPair[]
-    readonly day: Day
-    readonly nameOf: (id: string) => string
-  },
-): readonly Problem[] {
-  const planned = new Set(plan.players.map(({ playerId }) => playerId))
-  return pairsForgotten(plan, of)
-    .filter((pair) => pair.every((playerId) => planned.has(playerId)))
-    .map(([one, other]) => ({
-      path: '',
-      message: `${of.nameOf(one)} and ${of.nameOf(other)} are kept apart on this day, which was noted since you opened the page. Reload it to plan with that.`,
-    }))
 }

@@ -16,7 +16,7 @@ import { findPlan, savePlan } from '#data/session-plans'
 import { changeSession, lockSession } from '#data/sessions'
 import { knowsAgreed } from '#planning/agreed-today'
 import { checkedPlan } from '#planning/checked-plan'
-import { type PlayerPair, pairsForgotten } from '#planning/player-pair'
+import { pairsToReload } from '#planning/pairs-to-reload'
 import type { PlannedPlayer, PracticePlan } from '#planning/practice-plan'
 import { sayPlanFault } from '#planning/say-plan-fault'
 import { rotationColumns } from '#rotation/problem'
@@ -54,7 +54,7 @@ export async function savePlanOf(viewer: Viewer, input: PlanInput): Promise<Resu
       ...problemsOfCast(input.plan, cast),
       ...problemsOfAgreements(input.plan, { cast, nameOf }),
       ...(await problemsOfDesign(tx, input.plan)),
-      ...problemsOfPairs(input.plan, { pairs, day: session.day, nameOf }),
+      ...pairsToReload(input.plan, { pairs, day: session.day, nameOf }),
     ]
     if (problems.length > 0) return refuse(...problems)
     const checked = checkedPlan(input.plan)
@@ -120,24 +120,6 @@ function problemsOfAgreements(
     .map(({ playerId }) => ({
       path: '',
       message: `What is agreed with ${nameOf(playerId)} has changed since you opened the page. Reload it to plan with that.`,
-    }))
-}
-
-/** Whoever is kept apart is so in every plan, unless a coach lets the two meet in this one. */
-function problemsOfPairs(
-  plan: PracticePlan,
-  of: {
-    readonly pairs: readonly PlayerPair[]
-    readonly day: Day
-    readonly nameOf: (id: string) => string
-  },
-): readonly Problem[] {
-  const planned = new Set(plan.players.map(({ playerId }) => playerId))
-  return pairsForgotten(plan, of)
-    .filter((pair) => pair.every((playerId) => planned.has(playerId)))
-    .map(([one, other]) => ({
-      path: '',
-      message: `${of.nameOf(one)} and ${of.nameOf(other)} are kept apart on this day, which was noted since you opened the page. Reload it to plan with that.`,
     }))
 }
 

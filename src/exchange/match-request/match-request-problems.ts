@@ -1,7 +1,8 @@
 import type { Problem } from '#common/problem'
 import { type JsonPath, problemAt, quote } from '#exchange/json-path'
 import type { MatchRequestJson } from '#exchange/match-request/match-request-shape'
-import { doubledIdProblems, shareProblems, unknownIdProblems } from '#exchange/value-problems'
+import { searchProblems } from '#exchange/search-problems'
+import { doubledIdProblems, shareProblems, unknownIdProblems, wholeProblems } from '#exchange/value-problems'
 import { fieldLines } from '#match/format/line-wish'
 import { lines } from '#match/match'
 
@@ -36,7 +37,7 @@ export function matchRequestProblems(json: MatchRequestJson): readonly Problem[]
         to: ['fixed', index, 'to'],
       }),
     ]),
-    ...settingProblems(json),
+    ...searchProblems(json),
   ]
 }
 
@@ -184,24 +185,4 @@ function pairProblems(
       ? [problemAt(at, `pairs ${quote(one)} with itself; two different players would be right`)]
       : []),
   ]
-}
-
-function settingProblems(json: MatchRequestJson): readonly Problem[] {
-  return [
-    ...(Number.isSafeInteger(json.seed ?? 1)
-      ? []
-      : [problemAt(['seed'], `is ${json.seed}; a whole number would be right`)]),
-    ...wholeProblems(json.timeLimitMs, 0, ['timeLimitMs'], 'a whole number of milliseconds'),
-    ...wholeProblems(json.workLimit ?? undefined, 0, ['workLimit'], 'a whole number'),
-  ]
-}
-
-function wholeProblems(
-  value: number | undefined,
-  least: number,
-  at: JsonPath,
-  what: string,
-): readonly Problem[] {
-  if (value === undefined || (Number.isSafeInteger(value) && value >= least)) return []
-  return [problemAt(at, `is ${value}; ${what}, ${least} or more, would be right`)]
 }

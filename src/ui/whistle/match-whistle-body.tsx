@@ -21,6 +21,7 @@ import { periodName } from '#ui/touchline/period-name'
 import { GuestsPart } from '#ui/whistle/guests-part'
 import { MatchWhistleStep, type MatchWhistleStepProps } from '#ui/whistle/match-whistle-step'
 import { PlayedAgainstPlan } from '#ui/whistle/played-against-plan'
+import { TapsAside } from '#ui/whistle/taps-aside'
 import { words } from '#ui/words'
 
 type Named = { readonly id: string; readonly name: string }
@@ -79,15 +80,7 @@ export function MatchWhistleBody(props: MatchWhistleBodyProps) {
               <MatchRead periods={book.periods} spells={book.spells} players={there} />
             </Details>
             {plan ? <PlayedAgainstPlan plan={plan} spells={book.spells} players={there} /> : null}
-            {asides.length > 0 ? (
-              <Details summary="Taps that change nothing">
-                <ul className="list-disc space-y-1 pl-5">
-                  {asides.map((sentence) => (
-                    <li key={sentence}>{sentence}</li>
-                  ))}
-                </ul>
-              </Details>
-            ) : null}
+            <TapsAside sentences={asides} />
           </section>
           <section>
             <SectionTitle>Who was there</SectionTitle>
@@ -95,21 +88,14 @@ export function MatchWhistleBody(props: MatchWhistleBodyProps) {
           </section>
         </>
       ) : null}
-      {guests.length > 0 ? (
-        <section>
-          <SectionTitle note="A new face counts for nobody until it is joined to a player of the club, and loses its name after 28 days.">
-            {words.guests}
-          </SectionTitle>
-          <GuestsPart
-            squadId={squadId}
-            sessionId={sessionId}
-            guests={guests}
-            joinable={props.joinable}
-            nameOf={nameOf}
-            send={props.joinGuest}
-          />
-        </section>
-      ) : null}
+      <GuestsPart
+        squadId={squadId}
+        sessionId={sessionId}
+        guests={guests}
+        joinable={props.joinable}
+        nameOf={nameOf}
+        send={props.joinGuest}
+      />
     </>
   )
 }

@@ -19,6 +19,7 @@ import { GuestsPart } from '#ui/whistle/guests-part'
 import { LookedBack } from '#ui/whistle/looked-back'
 import { MovedPart } from '#ui/whistle/moved-part'
 import { roundNames } from '#ui/whistle/round-names'
+import { TapsAside } from '#ui/whistle/taps-aside'
 import { WhistleStep, type WhistleStepProps } from '#ui/whistle/whistle-step'
 import { words } from '#ui/words'
 
@@ -83,15 +84,7 @@ export function WhistleBody(props: WhistleBodyProps) {
                 </ul>
               </>
             ) : null}
-            {asides.length > 0 ? (
-              <Details summary="Taps that change nothing">
-                <ul className="list-disc space-y-1 pl-5">
-                  {asides.map((sentence) => (
-                    <li key={sentence}>{sentence}</li>
-                  ))}
-                </ul>
-              </Details>
-            ) : null}
+            <TapsAside sentences={asides} />
           </section>
           <section>
             <SectionTitle>Turns and minutes</SectionTitle>
@@ -132,21 +125,14 @@ export function WhistleBody(props: WhistleBodyProps) {
           <RegisterRead register={book.register} players={there} />
         </section>
       ) : null}
-      {guests.length > 0 ? (
-        <section>
-          <SectionTitle note="A new face counts for nobody until it is joined to a player of the club, and loses its name after 28 days.">
-            {words.guests}
-          </SectionTitle>
-          <GuestsPart
-            squadId={squadId}
-            sessionId={sessionId}
-            guests={guests}
-            joinable={props.joinable}
-            nameOf={nameOf}
-            send={props.joinGuest}
-          />
-        </section>
-      ) : null}
+      <GuestsPart
+        squadId={squadId}
+        sessionId={sessionId}
+        guests={guests}
+        joinable={props.joinable}
+        nameOf={nameOf}
+        send={props.joinGuest}
+      />
     </>
   )
 }
