@@ -12,7 +12,7 @@ import { sayOwed } from '#lineup/say-owed'
 /** What a line-up is worth, in a coach's words. */
 export function explainLineUp(problem: LineUpProblem, lineUp: LineUp, nameOf: NameOf): string {
   const figures = lineUpFigures(problem, lineUp.plan)
-  if (figures.there.length === 0) return ''
+  if (figures.there.length === 0) return 'Nobody is there to play.'
   return [
     sayMinutes(lineUp, figures),
     sayFewer(problem),
@@ -27,15 +27,16 @@ export function explainLineUp(problem: LineUpProblem, lineUp: LineUp, nameOf: Na
 
 function sayMinutes({ proofs }: LineUp, figures: LineUpFigures): string {
   const { there, throughout, changes } = figures
-  const count = countWord(there.length)
+  const players = `${countWord(there.length)} player${there.length === 1 ? '' : 's'}`
+  const allow = there.length === 1 ? 'allows' : 'allow'
   const isAll = throughout.length === there.length || throughout.length === 0
   const who = isAll ? 'everyone' : 'who is there throughout'
   const range = `${who} plays ${minutesOf(figures, isAll ? there : throughout)} minutes`
   const after =
     changes === 0 ? 'with no change during play' : `with ${counted(changes, 'change')} during play`
   return proofs.promise.proven && proofs.minutes.proven
-    ? `As even as ${count} players allow: ${range}, ${after}. Nothing fairer is possible.`
-    : `A fair plan for ${count} players: ${range}, ${after}. Whether a fairer one is possible is not known yet.`
+    ? `As even as ${players} ${allow}: ${range}, ${after}. Nothing fairer is possible.`
+    : `A fair plan for ${players}: ${range}, ${after}. Whether a fairer one is possible is not known yet.`
 }
 
 /** "39", "38 or 39", "between 35 and 40". */
@@ -53,6 +54,8 @@ function sayFewer({ windows }: LineUpProblem): string {
   const [first, last] = [fewer[0], fewer.at(-1)]
   if (!first || !last) return ''
   const least = Math.min(...fewer.map(({ places }) => placesInAll(places)))
+  if (least === 0)
+    return `Nobody is on at times between ${sayClock(first.start)} and ${sayClock(last.end)}, as nobody is there.`
   return `Only ${countWord(least)} are on at times between ${sayClock(first.start)} and ${sayClock(last.end)}, as no more are there.`
 }
 

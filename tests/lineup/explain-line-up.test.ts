@@ -19,6 +19,18 @@ describe('a line-up in words', () => {
     )
   })
 
+  it('speaks of one player, of times when nobody is there, and of nobody at all', () => {
+    const nowhere = { keeper: 0, back: 0, middle: 0, forward: 0 }
+    const alone = smallLineUp({ count: 1, places: { ...nowhere, keeper: 1 } })
+    expect(explained(alone, '-K KK')).toContain('As even as one player allows: everyone plays 20 minutes')
+    const late = alone.windows.map((window, index) => (index === 0 ? { ...window, places: nowhere } : window))
+    const players = [{ isThere: [false, true, true, true] }]
+    expect(explained({ ...smallLineUp({ count: 1, players }), windows: late }, '-K KK')).toContain(
+      'Nobody is on at times between 0:00 and 5:00, as nobody is there.',
+    )
+    expect(explained(smallLineUp({ count: 0 }))).toBe('Nobody is there to play.')
+  })
+
   it('is fair, with what exactly equal time would take', () => {
     expect(explained(smallLineUp(), 'KK BB', 'BB --', 'MM KK', '-- MM')).toBe(
       'A fair plan for four players: everyone plays between 10 and 20 minutes, with no change during play. Whether a fairer one is possible is not known yet. Exactly equal time for four would take at least 2 changes; with 0 nobody is more than 5 minutes from it.',
