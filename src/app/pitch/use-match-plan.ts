@@ -56,11 +56,12 @@ export function useMatchPlan(pack: PackOfMatch): MatchPlanning {
       setNews((now) => now && { ...now, isSearching: true })
       const settings = { seed, timeLimitMs: searchMs, workLimit: null }
       void solveLineUpInWorker(tail.problem, settings, { signal: abort.signal }).then((found) => {
-        if (search.current !== abort) return
+        // Stopped by a newer plan: what was found is for who was there before it.
+        if (search.current !== abort || abort.signal.aborted) return
         search.current = null
         const lineUp = found.kind === 'impossible' ? null : found.lineUp
         const better = lineUp && isBetter(tail, lineUp) && isAsBefore(began, current())
-        const proof = lineUp && !abort.signal.aborted ? sayProven(lineUp, better !== false) : null
+        const proof = lineUp && sayProven(lineUp, better !== false)
         setNews((now) => now && { ...now, isSearching: false, proof })
         if (lineUp && better) onBetter([replanDeed(began, tail, lineUp.plan)])
       })

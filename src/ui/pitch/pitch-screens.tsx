@@ -1,9 +1,11 @@
 'use client'
 
 import { type ReactNode, useState } from 'react'
+import { notOutAfterAll } from '#pitch/not-out-after-all'
 import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchPack } from '#pitch/pitch-pack'
 import type { PitchState } from '#pitch/pitch-state'
+import type { PlayerId } from '#squad/player'
 import { formatDay } from '#ui/format-day'
 import { BeginButton } from '#ui/pitch/begin-button'
 import { castOf } from '#ui/pitch/cast'
@@ -76,18 +78,7 @@ export function PitchScreens(props: PitchScreensProps) {
     </>
   )
   const tabs = <PitchTabs tab={tab} onTab={setChosen} />
-  const setNotOut = (playerId: string) => {
-    const outs = state.undoable.filter(
-      ({ event, needsSecondAnswer }) =>
-        needsSecondAnswer && event.deed.kind === 'register' && event.deed.playerId === playerId,
-    )
-    const undos = outs.flatMap(({ event, also }) =>
-      [event.id, ...also].map((undoes) => ({ kind: 'undo', undoes, secondAnswer: true }) as const),
-    )
-    // The book alone has it so: there is no tap to be taken back.
-    const here = { kind: 'register', playerId, state: 'here', secondAnswer: true } as const
-    onDeeds(undos.length > 0 ? undos : [here])
-  }
+  const setNotOut = (playerId: PlayerId) => onDeeds(notOutAfterAll(state.undoable, playerId))
   return (
     <div className="flex min-h-dvh flex-col flat:grid flat:grid-cols-[1fr_17rem] flat:grid-rows-[auto_1fr]">
       <PitchHeader

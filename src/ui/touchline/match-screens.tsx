@@ -2,6 +2,7 @@
 
 import { type ReactNode, useState } from 'react'
 import { placesInAll } from '#lineup/places-for'
+import { notOutAfterAll } from '#pitch/not-out-after-all'
 import type { PlayerId } from '#squad/player'
 import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
 import type { MatchEvent, MatchPack } from '#touchline/match-pack'
@@ -87,18 +88,7 @@ export function MatchScreens(props: MatchScreensProps) {
     setStarters(null)
     setChosen('now')
   }
-  const setNotOut = (playerId: PlayerId) => {
-    const outs = state.undoable.filter(
-      ({ event: { deed }, needsSecondAnswer }) =>
-        needsSecondAnswer && deed.kind === 'register' && deed.playerId === playerId,
-    )
-    const undos = outs.flatMap(({ event, also }) =>
-      [event.id, ...also].map((undoes) => ({ kind: 'undo', undoes, secondAnswer: true }) as const),
-    )
-    // The book alone has it so: there is no tap to be taken back.
-    const here = { kind: 'register', playerId, state: 'here', secondAnswer: true } as const
-    onDeeds(undos.length > 0 ? undos : [here])
-  }
+  const setNotOut = (playerId: PlayerId) => onDeeds(notOutAfterAll(state.undoable, playerId))
   const period = state.period?.period ?? next?.period ?? 0
   const actions = (
     <MatchActions
@@ -113,23 +103,10 @@ export function MatchScreens(props: MatchScreensProps) {
       onFullTime={() => onDeeds([{ kind: 'fullTime' }])}
     />
   )
-  const clock = state.period && { period: state.period.period, second: state.second - state.period.start }
-  const warnings = props.watch
-    .filter(({ how }) => how === 'inDanger')
-    .map((promise) => {
-      const { playerId } = promise
-      const fix = props.fixes.get(playerId)
-      return {
-        id: playerId,
-        sentence: sayPromise(promise, { name: nameOf(playerId), format: state.format }),
-        change: fix ? sayFix(fix, { playerId, now: clock, nameOf }) : null,
-        onChange: () => props.onFix(playerId),
-      }
-    })
   const notices = (
     <>
       <NotTaken refusals={told} />
-      {state.status === 'notBegun' ? null : <PromiseWarning warnings={warnings} />}
+      {state.status === 'notBegun' ? null : <PromiseWarning warnings={warningsOf(props, nameOf)} />}
       {props.notices}
     </>
   )
@@ -202,6 +179,26 @@ export function MatchScreens(props: MatchScreensProps) {
       </PitchFooter>
     </div>
   )
+}
+
+/** Promises that are in danger, each with the change that keeps it. */
+function warningsOf(
+  { watch, fixes, state, onFix }: MatchScreensProps,
+  nameOf: (id: PlayerId) => string,
+): Parameters<typeof PromiseWarning>[0]['warnings'] {
+  const clock = state.period && { period: state.period.period, second: state.second - state.period.start }
+  return watch
+    .filter(({ how }) => how === 'inDanger')
+    .map((promise) => {
+      const { playerId } = promise
+      const fix = fixes.get(playerId)
+      return {
+        id: playerId,
+        sentence: sayPromise(promise, { name: nameOf(playerId), format: state.format }),
+        change: fix ? sayFix(fix, { playerId, now: clock, nameOf }) : null,
+        onChange: () => onFix(playerId),
+      }
+    })
 }
 
 /** Who begins a period, otherwise than planned, until it is kicked off. */
