@@ -61,7 +61,9 @@ changes hold a time only where somebody comes on, goes off or moves. fair is wha
 match; gapAfter = gap + what is had - fair.
 goals, in their order, less is better; each is judged among the line-ups that are best in those before it, and its bound holds
 for them. promise: seconds short of least, over all. minutes: sum of gapAfter.play squared. goal: the same of keep, over those
-who may keep. starts: the same of starts. lines: seconds in an open line beyond a player's even share of it over the term.
+who may keep. starts: the same of starts. lines: seconds in an open line beyond a player's room there (what it is due of this
+match, and what it is behind an even share of that line over the term, or less what it is ahead), and 600 for each move from
+line to line inside a period.
 changes: who comes on inside periods. proven: value - bound is at most 1e-6 x max(1, value).
 equalTime: fewest changes with which all could play exactly as long, S - gcd(S, m x n) for S players, n on and m periods; null
 where all are not there throughout, or not due the same.

@@ -14,8 +14,9 @@ export type LineUpGoal = (typeof lineUpGoals)[number]
  * - minutes: sum of (owed.playSeconds + fair seconds − seconds)², seconds².
  * - goal: the same of time in goal, over those who may keep.
  * - starts: sum of (owed.starts + fair part of a start − start)²; 0 without a start.
- * - lines: seconds in open lines beyond a player's even share of that line over the term; and for each move of a player
- *   from line to line inside a period as much as ten minutes beyond it (`movePrice`): who stays on stays where it is.
+ * - lines: seconds in open lines beyond the room that a player has there (`roomInLines`): where it had more than an even
+ *   share of that line over the term; and for each move of a player from line to line inside a period as much as ten
+ *   minutes beyond it (`movePrice`): who stays on stays where it is.
  * - changes: players coming on inside periods.
  */
 export type LineUpValues = Readonly<Record<LineUpGoal, number>>

@@ -3,8 +3,9 @@ import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { type FieldLine, fieldLines } from '#match/format/line-wish'
 
 /**
- * Seconds that each player may play in each line before it has had more than an even share of that line over the term:
- * its places among all places of the field, of what the player had in all lines and is due now, less what it had there.
+ * Seconds that each player may play in each line now, so that lines even out over a term and not inside one match: all
+ * that it is due of this match, and what it is behind in that line so far, or less what it is ahead. Behind and ahead of
+ * an even share: the line's places among all places of the field, of its time in all lines. Common practice, no source.
  * A line that it likes or is learning has room without end.
  */
 export function roomInLines(
@@ -20,7 +21,7 @@ export function roomInLines(
     const roomIn = (line: FieldLine) =>
       wishes[line] === 'likes' || wishes[line] === 'learning' || field === 0
         ? Number.POSITIVE_INFINITY
-        : Math.max(0, (inLine(line) / field) * (met + due) - metSeconds[line])
+        : Math.max(0, due + (inLine(line) / field) * met - metSeconds[line])
     return { back: roomIn('back'), middle: roomIn('middle'), forward: roomIn('forward') }
   })
 }

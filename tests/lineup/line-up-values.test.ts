@@ -24,15 +24,16 @@ describe('what is due', () => {
     expect(fair.play.map((seconds) => Math.round(seconds))).toEqual([1000, 1000, 800, 800])
   })
 
-  it('of lines: its places among all places of the field, less what was had', () => {
+  it('of lines: all of this match, and what one is behind in a line over the term, less what one is ahead', () => {
     const metSeconds = { back: 1000, middle: 200, forward: 0 }
     const problem = smallLineUp({
       players: [{ metSeconds }, { metSeconds, wishes: { ...noWishes, back: 'learning', middle: 'likes' } }],
     })
-    // Due out of goal: 900 − 300. Half of the field's places are at the back, half in the middle: half of 1200 + 600 each.
+    // Due out of goal: 900 − 300. Half of the field's places are at the back, half in the middle: half of the 1200 so far
+    // is even, so 400 ahead at the back and 400 behind in the middle. Nobody plays up front.
     expect(roomInLines(problem, fairLineUp(problem)).slice(0, 2)).toEqual([
-      { back: 0, middle: 700, forward: 0 },
-      { back: Number.POSITIVE_INFINITY, middle: Number.POSITIVE_INFINITY, forward: 0 },
+      { back: 200, middle: 1000, forward: 600 },
+      { back: Number.POSITIVE_INFINITY, middle: Number.POSITIVE_INFINITY, forward: 600 },
     ])
   })
 })
@@ -43,7 +44,7 @@ describe('what a line-up comes to', () => {
   it('goal by goal', () => {
     const players = [
       { owed: { playSeconds: 60, keepSeconds: 100, starts: 0.5 } },
-      { leastSeconds: 1000 },
+      { leastSeconds: 1000, metSeconds: { back: 400, middle: 0, forward: 0 } },
       { owed: { ...nothing, playSeconds: -200 }, leastSeconds: 600 },
       {},
     ]
@@ -56,8 +57,8 @@ describe('what a line-up comes to', () => {
       goal: 800 ** 2 + 3 * 300 ** 2,
       // 0.5 + 0.75 − 1; twice 0.75 − 1; 0.75.
       starts: 0.25 ** 2 + 2 * 0.25 ** 2 + 0.75 ** 2,
-      // Room is 300 in each line: Bo has 600 at the back, Cleo 600 in the middle, Dan 600 at the back.
-      lines: 3 * 300,
+      // Room is 600 in each line, but Bo was 200 ahead at the back, where it has 600.
+      lines: 200,
       changes: 2,
     })
   })
