@@ -1,8 +1,8 @@
 import { canFill } from '#lineup/clash-of-places'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import { isPeriodRunning } from '#lineup/period-running'
-import { placesInAll } from '#lineup/places-for'
 import { type FixedPlace, type LineUpProblem, windowSeconds } from '#lineup/problem'
+import { placesInAll } from '#match/format/places-in-all'
 import { lines } from '#match/match'
 
 /** Held places that cannot be: by themselves, with each other, with pairs kept apart, or too soon after one another. */

@@ -2,8 +2,8 @@ import { dealWindow } from '#lineup/deal-window'
 import { allowedPlaces, offPlace } from '#lineup/line-up-board'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import { mostOnTogether } from '#lineup/most-on-together'
-import { placesInAll } from '#lineup/places-for'
 import type { LineUpProblem } from '#lineup/problem'
+import { placesInAll } from '#match/format/places-in-all'
 import { lines } from '#match/match'
 
 /** Windows whose places cannot be filled from those who are there: too few, nobody for goal, lines, pairs apart. */

@@ -1,8 +1,8 @@
 import { isSamePair } from '#common/is-same-pair'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import { isPeriodRunning } from '#lineup/period-running'
-import { placesInAll } from '#lineup/places-for'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
+import { placesInAll } from '#match/format/places-in-all'
 
 /** Rules and promises that contradict each other, or the windows, whoever plays where. */
 export function clashOfRules(problem: LineUpProblem): readonly LineUpClash[] {

@@ -1,6 +1,6 @@
 import { fairLineUp } from '#lineup/fair-line-up'
-import { placesInAll } from '#lineup/places-for'
 import type { LineUpProblem } from '#lineup/problem'
+import { placesInAll } from '#match/format/places-in-all'
 
 /**
  * Fewest changes inside periods with which everyone can play exactly as long as everyone else: S − gcd(S, m · n) for S

@@ -3,11 +3,11 @@ import { countWord } from '#common/count-word'
 import { equalTimeChangesOf } from '#lineup/equal-time-changes'
 import type { LineUp } from '#lineup/line-up'
 import { type LineUpFigures, lineUpFigures, type NameOf } from '#lineup/line-up-figures'
-import { placesInAll } from '#lineup/places-for'
 import type { LineUpProblem } from '#lineup/problem'
 import { sayClock, sayTime } from '#lineup/say-clock'
 import { sayMissedPromise } from '#lineup/say-missed-promise'
 import { sayOwed } from '#lineup/say-owed'
+import { placesInAll } from '#match/format/places-in-all'
 
 /** What a line-up is worth, in a coach's words. */
 export function explainLineUp(problem: LineUpProblem, lineUp: LineUp, nameOf: NameOf): string {

@@ -3,10 +3,10 @@ import { equalTimeChangesOf, greatestCommon } from '#lineup/equal-time-changes'
 import { type FairLineUp, fairLineUp } from '#lineup/fair-line-up'
 import { type LineUpGoal, type LineUpValues, lineUpGoals } from '#lineup/line-up'
 import { mostEvenParts, type PartAsked } from '#lineup/most-even-parts'
-import { placesInAll } from '#lineup/places-for'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { roomInLines } from '#lineup/room-in-lines'
 import { fieldLines } from '#match/format/line-wish'
+import { placesInAll } from '#match/format/places-in-all'
 
 /**
  * What no line-up can go below, goal by goal, by arithmetic alone; each given that the goals before it have the values

@@ -2,8 +2,6 @@ import { type FieldLine, fieldLines } from '#match/format/line-wish'
 import type { LinePlaces } from '#match/format/match-format'
 import { placesInAll } from '#match/format/places-in-all'
 
-export { placesInAll } from '#match/format/places-in-all'
-
 /** The same places for fewer players: the line with most gives one up, the foremost of several; goal goes last. */
 export function placesFor(places: LinePlaces, players: number): LinePlaces {
   if (players >= placesInAll(places)) return places

@@ -1,6 +1,6 @@
 import type { Seconds } from '#common/time'
 import type { MatchPlanPlayer, MatchPlanRequest } from '#lineup/match-plan'
-import { placesFor, placesInAll } from '#lineup/places-for'
+import { placesFor } from '#lineup/places-for'
 import {
   type FixedPlace,
   type LineUpPlayer,
@@ -11,6 +11,7 @@ import {
 import { windowsOfPeriods } from '#lineup/windows-of-periods'
 import { leastSecondsOf } from '#match/format/least-seconds'
 import { leastWherePossible } from '#match/format/least-where-possible'
+import { placesInAll } from '#match/format/places-in-all'
 
 /**
  * A plan that is asked for, as the problem that is solved: windows between the marks, pairs and locks as places in lists.

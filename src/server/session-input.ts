@@ -138,7 +138,6 @@ const wholeMinutes = (least: number, most: number) =>
 
 const goalsRight = `write a whole number, 0 to ${mostGoals}`
 
-/** The form of a new practice or match. */
 /** When and where a session is held, and what it is called. */
 const whenAndWhere = {
   day: z.string().refine(isDay, 'write a day of the calendar, such as 2026-03-31'),
@@ -147,6 +146,7 @@ const whenAndWhere = {
   startsAt: optional(z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'write a time of day such as 17:30')),
 }
 
+/** The form of a new practice or match. */
 export const newSessionInput = z.object({
   squadId: z.uuid(),
   ...whenAndWhere,

@@ -1,5 +1,5 @@
-import { placesInAll } from '#lineup/places-for'
 import type { LinePlaces } from '#match/format/match-format'
+import { placesInAll } from '#match/format/places-in-all'
 import { type Line, lines } from '#match/match'
 import type { PlayerId } from '#squad/player'
 import type { PlacedPlayer } from '#touchline/match-deed'

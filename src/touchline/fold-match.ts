@@ -1,5 +1,5 @@
 import { placesOfFormat } from '#lineup/draft/places-of-format'
-import { placesInAll } from '#lineup/places-for'
+import { placesInAll } from '#match/format/places-in-all'
 import type { Line } from '#match/match'
 import { inOrder } from '#pitch/event-order'
 import { type BookMarks, marksInBook, marksOfOthers } from '#pitch/marked-in-book'

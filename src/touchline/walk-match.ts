@@ -1,6 +1,7 @@
 import type { Seconds } from '#common/time'
-import { placesFor, placesInAll } from '#lineup/places-for'
+import { placesFor } from '#lineup/places-for'
 import type { LinePlaces, MatchFormat } from '#match/format/match-format'
+import { placesInAll } from '#match/format/places-in-all'
 import type { EpochMs } from '#pitch/pitch-event'
 import type { DoneEvent } from '#pitch/standing-events'
 import type { PlayerId } from '#squad/player'

@@ -4,7 +4,7 @@ import { matchRequestProblems } from '#exchange/match-request/match-request-prob
 import { type MatchRequestJson, matchRequestShape } from '#exchange/match-request/match-request-shape'
 import { readShape } from '#exchange/shape-problems'
 import { defaultMarks } from '#lineup/default-marks'
-import { placesFor, placesInAll } from '#lineup/places-for'
+import { placesFor } from '#lineup/places-for'
 import {
   type FixedPlace,
   type LineUpPlayer,
@@ -15,6 +15,7 @@ import {
 import { windowsOfPeriods } from '#lineup/windows-of-periods'
 import { noWishes } from '#match/format/line-wish'
 import type { LinePlaces } from '#match/format/match-format'
+import { placesInAll } from '#match/format/places-in-all'
 
 /** How long and how a line-up may be searched for. */
 export type MatchSettings = {

@@ -4,9 +4,9 @@ import { checkLineUp } from '#lineup/check-line-up'
 import { findLineUpClash } from '#lineup/find-line-up-clash'
 import { layFirstLineUp } from '#lineup/first-line-up'
 import { boardOf, planOfBoard } from '#lineup/line-up-board'
-import { placesInAll } from '#lineup/places-for'
 import type { LineUpProblem } from '#lineup/problem'
 import { quickLineUp } from '#lineup/quick-line-up'
+import { placesInAll } from '#match/format/places-in-all'
 
 type Loosening = (json: MatchRequestJson) => MatchRequestJson
 

@@ -5,8 +5,8 @@ import type { PickablePlayer } from '#lineup/draft/pickable-player'
 import { placesOfFormat, shapeName } from '#lineup/draft/places-of-format'
 import { rulesOfFormat } from '#lineup/draft/rules-of-format'
 import type { MatchPlanPlayer, MatchPlanRequest } from '#lineup/match-plan'
-import { placesInAll } from '#lineup/places-for'
 import type { LinePlaces, MatchFormat } from '#match/format/match-format'
+import { placesInAll } from '#match/format/places-in-all'
 import type { PlayerId } from '#squad/player'
 
 type Marks = MatchPlanRequest['marks']

@@ -3,8 +3,9 @@ import { withDayFormat, withPlaces } from '#lineup/draft/change-match-request'
 import type { LineUpChoice } from '#lineup/draft/line-up-choice'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import type { MatchPlanRequest } from '#lineup/match-plan'
-import { placesFor, placesInAll } from '#lineup/places-for'
+import { placesFor } from '#lineup/places-for'
 import { type LineUpProblem, noRules, windowSeconds } from '#lineup/problem'
+import { placesInAll } from '#match/format/places-in-all'
 
 /** Fewest a side that a format can have. */
 const fewest = 3

@@ -1,7 +1,7 @@
 'use client'
 
 import { type ReactNode, useState } from 'react'
-import { placesInAll } from '#lineup/places-for'
+import { placesInAll } from '#match/format/places-in-all'
 import { notOutAfterAll } from '#pitch/not-out-after-all'
 import type { PlayerId } from '#squad/player'
 import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
