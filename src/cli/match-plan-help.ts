@@ -36,7 +36,8 @@ Needed: format, periods, places with a place in it, players with ids. May be lef
                    touches.
   tradeOffs        true: what fewer changes would cost is worked out too.
   seed 1, timeLimitMs 2000 (a ceiling, counted from when the input was read), workLimit null (in units of its own; with one,
-                   the same input gives the same bytes but for elapsedMs).
+                   the same input gives the same bytes but for elapsedMs). Where no line-up is found at once, whether
+                   there is one may take up to 20 seconds more.
 
 The answer:
 { "format": "turnbook/match-plan@1",

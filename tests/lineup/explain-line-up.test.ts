@@ -22,7 +22,7 @@ describe('a line-up in words', () => {
   it('speaks of one player, of times when nobody is there, and of nobody at all', () => {
     const nowhere = { keeper: 0, back: 0, middle: 0, forward: 0 }
     const alone = smallLineUp({ count: 1, places: { ...nowhere, keeper: 1 } })
-    expect(explained(alone, '-K KK')).toContain('As even as one player allows: everyone plays 20 minutes')
+    expect(explained(alone, 'KK KK')).toContain('As even as one player allows: everyone plays 20 minutes')
     const late = alone.windows.map((window, index) => (index === 0 ? { ...window, places: nowhere } : window))
     const players = [{ isThere: [false, true, true, true] }]
     expect(explained({ ...smallLineUp({ count: 1, players }), windows: late }, '-K KK')).toContain(
@@ -43,6 +43,20 @@ describe('a line-up in words', () => {
     expect(explained(smallLineUp({ players }), 'KK KK', 'BB -B', 'M- BM', '-M M-')).toBe(
       'As even as four players allow: everyone plays between 10 and 20 minutes, with 2 changes during play. Nothing fairer is possible. Ada gets more, being owed 5 minutes. Dan gets less, after more in earlier matches.',
     )
+  })
+
+  it('says of nobody that it gets more or less where all play as long', () => {
+    const owed = (playSeconds: number, keeps: boolean) => ({
+      keeps,
+      owed: { playSeconds, keepSeconds: 0, starts: 0 },
+    })
+    // Who may keep is due more of the time than the others, so that an even line-up is more than two are due.
+    const players = [owed(-300, true), owed(0, true), owed(300, false), owed(300, false)]
+    const said = explained(smallLineUp({ players }), 'KK --', '-- KK', 'BB B-', 'M- MB')
+    expect(said).toContain('everyone plays')
+    const same = explained(smallLineUp({ players }), 'KK B-', 'B- KK', 'MB -B', '-M MM')
+    expect(same).toContain('everyone plays 15 minutes')
+    expect(same).not.toMatch(/gets? (more|less)/)
   })
 
   it('names whose promise is missed, and that it cannot be helped', () => {
