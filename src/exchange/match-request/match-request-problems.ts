@@ -7,7 +7,14 @@ import { fieldLines } from '#match/format/line-wish'
 import { lines } from '#match/match'
 
 /** What is more is a mistake, or meant to be a burden. */
-const most = { players: 60, periods: 24, windows: 120, daySeconds: 24 * 3600 } as const
+const most = {
+  players: 60,
+  periods: 24,
+  windows: 120,
+  daySeconds: 24 * 3600,
+  places: 60,
+  listed: 2000,
+} as const
 
 /** Everything that is wrong with a request of the right shape, whatever the numbers there are. */
 export function matchRequestProblems(json: MatchRequestJson): readonly Problem[] {
@@ -27,6 +34,12 @@ export function matchRequestProblems(json: MatchRequestJson): readonly Problem[]
     ...json.players.flatMap((player, index) => playerProblems(player, whole, ['players', index])),
     ...shareProblems(json.leastShare, ['leastShare']),
     ...ruleProblems(json.rules ?? {}),
+    ...(['apart', 'together', 'fixed'] as const).flatMap((list) => {
+      const count = json[list]?.length ?? 0
+      return count > most.listed
+        ? [problemAt([list], `are ${count}; ${most.listed} or fewer would be right`)]
+        : []
+    }),
     ...(['apart', 'together'] as const).flatMap((list) =>
       (json[list] ?? []).flatMap((pair, index) => pairProblems(pair, known, [list, index])),
     ),
@@ -63,6 +76,8 @@ function placesProblems(places: MatchRequestJson['places']): readonly Problem[] 
   const inAll = lines.reduce((sum, line) => sum + (places[line] ?? 0), 0)
   if (each.length > 0) return each
   if (inAll === 0) return [problemAt(['places'], 'are none; a place or more would be right')]
+  if (inAll > most.places)
+    return [problemAt(['places'], `are ${inAll}; ${most.places} or fewer would be right`)]
   return (places.keeper ?? 0) > 1
     ? [problemAt(['places', 'keeper'], `is ${places.keeper}; 0 or 1 would be right`)]
     : []

@@ -26,6 +26,16 @@ const refusals: readonly (readonly [string, unknown, RegExp])[] = [
     /^periods: last 100000 seconds/,
   ],
   ['no places', aRequestOfMatch({ places: {} }), /^places: are none/],
+  [
+    'a thousand million places',
+    aRequestOfMatch({ places: { back: 1e9 } }),
+    /^places: are 1000000000; 60 or fewer/,
+  ],
+  [
+    'more pairs than there can be',
+    aRequestOfMatch({ apart: Array.from({ length: 2001 }, () => ['p1', 'p2'] as [string, string]) }),
+    /^apart: are 2001; 2000 or fewer/,
+  ],
   ['two keepers', aRequestOfMatch({ places: { keeper: 2, back: 3 } }), /^places\.keeper: is 2; 0 or 1/],
   ['a place below nothing', aRequestOfMatch({ places: { back: -1 } }), /^places\.back: is -1/],
   ['changes every no seconds', aRequestOfMatch({ changeEvery: 0 }), /^changeEvery: is 0/],
