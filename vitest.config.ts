@@ -45,8 +45,9 @@ export default defineConfig({
           // These know no day: to run them twice would only take time.
           exclude: [
             ...unit.exclude,
-            'tests/{access,architecture,planning,rotation,solver}{/**,.test.ts}',
-            'tests/cli/{process,rotation}.test.ts',
+            'tests/{access,architecture,lineup,planning,rotation,solver}{/**,.test.ts}',
+            'tests/exchange/match-request/**',
+            'tests/cli/{match-plan,process,rotation}.test.ts',
             'tests/support/**',
           ],
           env: { TZ: 'Pacific/Auckland' },

@@ -39,3 +39,9 @@ export function shareOfTime(
   if (workLimit !== null) return timeLimitMs / searches
   return (began + timeLimitMs - performance.now()) / (searches - index)
 }
+
+/** Nothing more is to be begun; where work is counted, that alone decides. */
+export function isUp(deadline: Pick<Deadline, 'leftMs' | 'leftWork'>): boolean {
+  const work = deadline.leftWork()
+  return work === null ? deadline.leftMs() <= 0 : work <= 0
+}

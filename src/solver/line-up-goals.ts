@@ -3,6 +3,7 @@ import type { LineUpGoal, LineUpPlan, LineUpValues } from '#lineup/line-up'
 import { lineUpBounds } from '#lineup/line-up-bounds'
 import { lineUpValues } from '#lineup/line-up-values'
 import { isBetterLineUp } from '#solver/compare-line-ups'
+import { isUp } from '#solver/deadline'
 import { dealLines, settledLineUp } from '#solver/deal-lines'
 import { dealLinesExactly } from '#solver/deal-lines-exactly'
 import { anything, levelTable, type Within } from '#solver/line-up-levels'
@@ -72,7 +73,8 @@ function fewestChanges(
   { within, watch }: { readonly within: Stage['within']; readonly watch: GoalsWatch },
 ): GoalsReached {
   const isDealt = isReached(reached.best.values.lines, reached.bounds.lines)
-  const first = isDealt ? reached.best : betterOf(reached.best, watch.another(), watch)
+  const isLate = search.deadline.leftWork() === null && isUp(search.deadline)
+  const first = isDealt || isLate ? reached.best : betterOf(reached.best, watch.another(), watch)
   const { values, plan } = first
   const easy = lineUpBounds(search.problem, values).changes
   if (values.changes <= easy) return { best: first, bounds: { ...reached.bounds, changes: easy } }
@@ -142,7 +144,7 @@ function dealt(search: LineUpSearch, { patterns, bound }: StageAnswer, enough = 
   const { problem } = search
   let plan = patterns && dealLines(problem, patterns)
   if (!plan) return null
-  if (!isReached(lineUpValues(problem, plan).lines, enough))
+  if (!isReached(lineUpValues(problem, plan).lines, enough) && !isUp(search.deadline))
     plan = dealLinesExactly(search, plan, { enough, mostMs: dealMs })
   return known(search, settledLineUp(problem, plan))
 }

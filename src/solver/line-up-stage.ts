@@ -1,6 +1,6 @@
 import type { LineUpPlan } from '#lineup/line-up'
 import type { LineUpProblem } from '#lineup/problem'
-import type { Deadline } from '#solver/deadline'
+import { type Deadline, isUp } from '#solver/deadline'
 import type { Solver } from '#solver/highs'
 import { addLineShares } from '#solver/line-shares'
 import type { LineUpClass } from '#solver/line-up-classes'
@@ -43,7 +43,8 @@ export function solveStage(search: LineUpSearch, stage: Stage): StageAnswer {
   const { problem, classes, deadline } = search
   const table = levelTable(problem, classes, stage.within)
   // Where time is up, making the model ready alone would take more than is left.
-  const model = stage.mostMs > 0 ? lineUpModel(problem, classes, levelsFor(stage, table)) : null
+  const isBegun = stage.mostMs > 0 && (stage.mustFind || !isUp(deadline))
+  const model = isBegun ? lineUpModel(problem, classes, levelsFor(stage, table)) : null
   if (!model) return { status: 'stopped', patterns: null, bound: measureOf(search, stage.goal, table)[0] }
   addCaps(model, stage, table)
   const lines = stage.goal === 'lines' || stage.mostLines !== null ? addLineShares(model) : []

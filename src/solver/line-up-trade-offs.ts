@@ -24,6 +24,8 @@ export type TradeOff = {
 }
 
 const mostOffers = 4
+/** With less no offer is begun: it could not be proven, and its first tries alone take longer. */
+const leastMs = 50
 
 /**
  * What fewer changes would cost: for some numbers of changes below those of a line-up, down to the fewest that rules and
@@ -50,7 +52,7 @@ export async function lineUpTradeOffs(
   const offers: TradeOff[] = []
   const numbers = numbersBetween(least, changes - 1)
   for (const [index, most] of numbers.entries()) {
-    if (leftMs() <= 0) break
+    if (leftMs() <= leastMs) break
     const timeLimitMs = shareOfTime(settings, { searches: numbers.length, index })
     const fewer = { ...problem, rules: { ...problem.rules, mostChanges: most } }
     const answer = await solveLineUp(fewer, { ...settings, began: performance.now(), timeLimitMs })
