@@ -6,6 +6,7 @@ import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
+import { lockClub } from '#data/clubs'
 import { newId } from '#data/ids'
 import { type ClubTx, inClub } from '#data/in-club'
 import {
@@ -37,6 +38,8 @@ export async function saveFormatOf(viewer: Viewer, input: SaveFormatInput, now =
   demand(viewer, 'changeFormats', { kind: 'club' })
   const { formatId, version, format, slips } = input
   return inClub(viewer.clubId, async (tx) => {
+    // No two of one name, whoever else saves one at this moment.
+    await lockClub(tx)
     const by = { personId: viewer.personId, at: now }
     const problems = [
       ...slips,

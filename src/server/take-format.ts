@@ -5,6 +5,7 @@ import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
+import { lockClub } from '#data/clubs'
 import { newId } from '#data/ids'
 import { inClub } from '#data/in-club'
 import {
@@ -31,6 +32,7 @@ export async function takeFormatOf(viewer: Viewer, { key }: TakeFormatInput, now
   if (!published) throw new AppError('notFound', `no published format ${key}`)
   const { format } = published
   return inClub(viewer.clubId, async (tx) => {
+    await lockClub(tx)
     const [taken] = await sameName(tx, { name: format.name, id: null })
     if (taken)
       return refuse({

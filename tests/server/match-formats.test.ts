@@ -267,6 +267,13 @@ describe('a format that is taken over', () => {
     expect(await takeFormat(idle, sent({ key: 'nobody-12' }))).toMatchObject({ status: 'refused' })
     expect(await every()).toEqual([])
   })
+
+  it('is taken over once where the button is pressed twice', async () => {
+    askAs(at.club, 'headCoach')
+    const press = () => leadsTo(takeFormat(idle, sent({ key: 'usa-9' })))
+    await Promise.all([press(), press()])
+    expect((await every()).filter(({ takenFrom }) => takenFrom === 'usa-9')).toHaveLength(1)
+  })
 })
 
 describe('one of ours that is taken over', () => {
