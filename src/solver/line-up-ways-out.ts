@@ -1,23 +1,17 @@
 import type { Proof } from '#common/proof'
 import { proofOf } from '#common/proof'
 import type { Seconds } from '#common/time'
+import type { LetGo } from '#lineup/draft/line-up-solver'
 import { findLineUpClash } from '#lineup/find-line-up-clash'
 import type { LineUpPlan } from '#lineup/line-up'
 import { lineUpValues } from '#lineup/line-up-values'
-import { type LineUpProblem, type LineUpRules, noRules } from '#lineup/problem'
+import { type LineUpProblem, noRules } from '#lineup/problem'
 import { quickLineUp } from '#lineup/quick-line-up'
 import { shareOfTime } from '#solver/deadline'
 import { type GoalsReached, goalByGoal, type Known } from '#solver/line-up-goals'
 import type { LineUpSearch } from '#solver/line-up-stage'
 import { NotDecided } from '#solver/not-decided'
 import { firstSteps, isOfRules, type LineUpSettings, lineUpSearch } from '#solver/solve-line-up'
-
-/** One thing that a coach may let go. Pairs and players are places in their lists. */
-export type LetGo =
-  | { readonly what: keyof LineUpRules }
-  | { readonly what: 'apart'; readonly pair: number }
-  /** Every place of one player that is held. */
-  | { readonly what: 'fixed'; readonly player: number }
 
 /** What comes of letting one thing go: seconds short of the least time over all players, with the proof, and a plan. */
 export type WayOut = { readonly letGo: LetGo; readonly short: Proof; readonly plan: LineUpPlan }

@@ -23,6 +23,7 @@ export type LineUpSolver = (problem: LineUpProblem, watch: LineUpSearchWatch) =>
 export type LetGo =
   | { readonly what: keyof LineUpRules }
   | { readonly what: 'apart'; readonly pair: number }
+  /** Every place of one player that is held. */
   | { readonly what: 'fixed'; readonly player: number }
 
 /** The fairest line-up with fewer changes, and what that costs. */
