@@ -20,6 +20,7 @@ import type { PracticeEvent } from '#practice/event'
 import { eventsThatStand } from '#practice/replay'
 import { type Station, seatRoles } from '#practice/turn'
 import { type Done, saved } from '#server/action'
+import { loadTappedMatch } from '#server/match-book'
 import { isTappedTwice, loadTapped } from '#server/pitch-book'
 import { bringBookUpToDate, openForWriting } from '#server/session-writing'
 import { joinGuestDeed } from '#server/tapped-writings'
@@ -90,14 +91,17 @@ function isThereTwice(register: WrittenPractice['register'], joining: Joining): 
   return checkLineOverlap(lines.map((line) => ({ ...line, playerId }))).length > 0
 }
 
-/** The first practice in which both were tapped as there at once: it may not be in the book yet. */
+/** The first session in which both were tapped as there at once: it may not be in the book yet. */
 async function findTappedTwice(
   tx: ClubTx,
   { sessions, joining }: { readonly sessions: readonly Session[]; readonly joining: Joining },
 ): Promise<Session | null> {
-  const practices = new Map(sessions.filter(({ kind }) => kind === 'practice').map((one) => [one.id, one]))
-  for (const session of practices.values()) {
-    if (isTappedTwice(await loadTapped(tx, session), joining)) return session
+  for (const session of new Map(sessions.map((one) => [one.id, one])).values()) {
+    const isTwice =
+      session.kind === 'match'
+        ? isThereTwice((await loadTappedMatch(tx, session)).book.register, joining)
+        : isTappedTwice(await loadTapped(tx, session), joining)
+    if (isTwice) return session
   }
   return null
 }

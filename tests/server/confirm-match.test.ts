@@ -9,7 +9,7 @@ import type { MatchPlan } from '#lineup/match-plan'
 import { checkMatch } from '#match/checks/check-match'
 import { findViewer } from '#server/find-viewer'
 import { loadMatchWhistle } from '#server/match-whistle-views'
-import { writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
+import { joinGuestToPlayer, writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
 import type { MatchEvent } from '#touchline/match-pack'
 import { formOfFields as form } from '../support/form-of-fields'
 import { aMatchPlan, onByPlan, planMatch, tappedInMatch, wholeMatch } from '../support/match-pitch'
@@ -160,6 +160,17 @@ describe('a match tapped at the touchline, into the book', () => {
     expect(register.find((line) => line.playerId === playerId)).toMatchObject({ state: 'here', to: 3600 })
     expect(secondsOf(match.spells, playerId)).toBeGreaterThan(0)
     expect(checkMatch(match)).toEqual([])
+  })
+
+  it('has a new face that is nobody who was tapped as here at the same time', async () => {
+    const guestId = newId()
+    const guest = tappedInMatch(1800, { kind: 'guest', playerId: guestId, name: 'Zoe' })
+    await send(at.sessionId, { events: [...wholeMatch(plan), guest] })
+    const [ada = ''] = at.club.playerIds
+    expect(await joinGuestToPlayer(idle, await fields({ guestId, playerId: ada }))).toMatchObject({
+      problems: [{ path: 'playerId', message: expect.stringMatching(/at the same time as this guest/) }],
+    })
+    expect(await confirm()).toMatchObject({ status: 'done' })
   })
 
   it.each(['otherCoach', 'guardian'] as const)('is not for %s', async (who) => {
