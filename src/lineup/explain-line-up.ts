@@ -14,7 +14,7 @@ export function explainLineUp(problem: LineUpProblem, lineUp: LineUp, nameOf: Na
   const figures = lineUpFigures(problem, lineUp.plan)
   if (figures.there.length === 0) return 'Nobody is there to play.'
   return [
-    sayMinutes(lineUp, figures),
+    sayMinutes(problem, lineUp, figures),
     sayFewer(problem),
     sayPartly(problem, figures, nameOf),
     sayMissedPromise(problem, { figures, promise: lineUp.proofs.promise, nameOf }),
@@ -25,18 +25,28 @@ export function explainLineUp(problem: LineUpProblem, lineUp: LineUp, nameOf: Na
     .join(' ')
 }
 
-function sayMinutes({ proofs }: LineUp, figures: LineUpFigures): string {
+function sayMinutes(problem: LineUpProblem, { proofs }: LineUp, figures: LineUpFigures): string {
   const { there, throughout, changes } = figures
   const players = `${countWord(there.length)} player${there.length === 1 ? '' : 's'}`
-  const allow = there.length === 1 ? 'allows' : 'allow'
+  const binding = [players, ...bindingOf(problem)]
+  const allow = there.length === 1 && binding.length === 1 ? 'allows' : 'allow'
   const isAll = throughout.length === there.length || throughout.length === 0
   const who = isAll ? 'everyone' : 'who is there throughout'
   const range = `${who} plays ${minutesOf(figures, isAll ? there : throughout)} minutes`
   const after =
     changes === 0 ? 'with no change during play' : `with ${counted(changes, 'change')} during play`
   return proofs.promise.proven && proofs.minutes.proven
-    ? `As even as ${players} ${allow}: ${range}, ${after}. Nothing fairer is possible.`
+    ? `As even as ${andList(binding)} ${allow}: ${range}, ${after}. Nothing fairer is possible.`
     : `A fair plan for ${players}: ${range}, ${after}. Whether a fairer one is possible is not known yet.`
+}
+
+/** What the coach asked for that may cost evenness; without it the numbers alone would be blamed. */
+function bindingOf({ apart, together, fixed, rules }: LineUpProblem): readonly string[] {
+  return [
+    apart.length + together.length > 0 ? 'your pairs' : '',
+    fixed.length > 0 ? 'the places held' : '',
+    rules.mostChanges === null ? '' : `your limit of ${counted(rules.mostChanges, 'change')}`,
+  ].filter((what) => what !== '')
 }
 
 /** "39", "38 or 39", "between 35 and 40". */

@@ -7,15 +7,23 @@ import type { LineUpProblem } from '#lineup/problem'
 const wordWorth = 60
 const mostNames = 3
 
-/** Who gets more, or less, for what it brings from earlier matches. */
+/** Who gets more, or less, for what it brings from earlier matches: than it is due, and than others there get. */
 export function sayOwed(problem: LineUpProblem, figures: LineUpFigures, nameOf: NameOf): string {
-  const { played, fair, there } = figures
+  const { played, fair, there, secondsThere } = figures
   const owedOf = (player: number) => problem.players[player]?.owed.playSeconds ?? 0
-  const differs = (player: number) => (played[player] ?? 0) - (fair[player] ?? 0)
+  const sumOf = (seconds: readonly number[]) => there.reduce((sum, player) => sum + (seconds[player] ?? 0), 0)
+  const usual = sumOf(played) / Math.max(1, sumOf(secondsThere))
+  // Who keeps goal is due more than the others: an even line-up is then no gift, and nobody who reads it sees one.
+  const beyond = (player: number) => {
+    const had = played[player] ?? 0
+    const differs = [had - (fair[player] ?? 0), had - usual * (secondsThere[player] ?? 0)]
+    return owedOf(player) > 0 ? Math.min(...differs) : -Math.max(...differs)
+  }
+  const isSaid = (player: number) => beyond(player) >= wordWorth / 2
   const more = there
-    .filter((player) => owedOf(player) >= wordWorth && differs(player) >= wordWorth / 2)
+    .filter((player) => owedOf(player) >= wordWorth && isSaid(player))
     .sort((one, other) => owedOf(other) - owedOf(one))
-  const less = there.filter((player) => owedOf(player) <= -wordWorth && differs(player) <= -wordWorth / 2)
+  const less = there.filter((player) => owedOf(player) <= -wordWorth && isSaid(player))
   const names = (players: readonly number[]) =>
     players.length > mostNames
       ? capital(`${countWord(players.length)} players`)

@@ -45,6 +45,12 @@ describe('a line-up in words', () => {
     )
   })
 
+  it('names what was asked for that may cost evenness', () => {
+    expect(explained(smallLineUp({ rules: { mostChanges: 2 } }), ...even)).toContain(
+      'As even as four players and your limit of 2 changes allow: everyone plays 15 minutes',
+    )
+  })
+
   it('says of nobody that it gets more or less where all play as long', () => {
     const owed = (playSeconds: number, keeps: boolean) => ({
       keeps,
