@@ -18,7 +18,9 @@ export function sayPromise(
   const presence = whyLess ? `${name} ${because[whyLess]}: there for ${sayOf(there, whole)}.` : ''
   const promised = `the ${sayTime(least)} that were promised`
   const end =
-    willHave > had ? `As planned now it ends with ${sayClock(willHave)}.` : `It had ${sayClock(had)}.`
+    willHave > had
+      ? `As planned now ${name} ends with ${sayClock(willHave)}.`
+      : `${name} had ${sayClock(had)}.`
   const sentences = {
     kept: [presence],
     planned: [presence],

@@ -45,7 +45,7 @@ describe('promiseWatch', () => {
     const late: Tap[] = [...given, [1500, { kind: 'periodEnd', period: 0 }], second]
     const lost = of(promiseWatch(stateAt(bare, taps(...late), 2060), policy), off)
     expect(lost && sayPromise(lost, { name: 'Bo', format: sevens })).toBe(
-      'Bo cannot have the 25 minutes that were promised any more. It had 0:00.',
+      'Bo cannot have the 25 minutes that were promised any more. Bo had 0:00.',
     )
   })
 

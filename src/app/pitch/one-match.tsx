@@ -38,10 +38,13 @@ export function OneMatch({ pack, phone }: OneMatchProps) {
       () => foldMatch(pack, current().events, clock.now()),
       (deeds) => void tap(() => deeds),
     )
-  const onDeeds = (deeds: readonly MatchDeed[]) =>
+  const onDeeds = (deeds: readonly MatchDeed[]) => {
+    // What was planned for the period before says nothing of this one; a new plan says its own.
+    if (deeds.some(({ kind }) => kind === 'kickOff' || kind === 'fullTime')) forget()
     void tap(() =>
       mayPlan ? withPlan(deeds, { events: current().events, before: after([]), after, plan }) : deeds,
     ).then(lookFurther)
+  }
   const planNow = () => void tap(() => plan(after([]))).then(lookFurther)
   const { watch, fixes, fixNow } = usePromises(pack, state, after)
   const isUnfit = mayPlan && state.status === 'notBegun' && isAnybodyHere(state) && !fitsFirstKickOff(state)

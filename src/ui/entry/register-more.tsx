@@ -70,7 +70,7 @@ export function RegisterMore({ name, segments, onSegments, onTakeBack }: Registe
       </Button>
       <HoldButton
         label={`${words.register.out} from then`}
-        question={`${name}: no more turns today. Sure?`}
+        question={`${name}: out for the rest of the day. Sure?`}
         yes="Yes, out for today"
         isOn={false}
         onConfirm={() => choose(setFrom(segments, at, 'out'))}

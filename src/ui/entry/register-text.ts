@@ -11,7 +11,10 @@ export function segmentsText(segments: readonly RegisterSegment[]): string {
     const after = segments[index + 1]
     const until =
       segment.to === null || after?.from === segment.to ? '' : ` to minute ${sessionMinute(segment.to)}`
-    return `${words.register[segment.state]}${from}${until}`
+    // "here, not playing from minute 30", not "here, here, not playing".
+    const word = words.register[segment.state]
+    const said = index > 0 ? word.replace(/^here, /, '') : word
+    return `${said}${from}${until}`
   })
   return parts.join(', ')
 }

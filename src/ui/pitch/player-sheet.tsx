@@ -61,7 +61,7 @@ export function PlayerSheet({ player, isBegun, onClose, onRegister, onNotOut, ch
             ))}
           <HoldButton
             label="Out for today (press and hold)"
-            question={`${player.name}: no more turns today. Sure?`}
+            question={`${player.name}: out for the rest of the day. Sure?`}
             yes="Yes, out for today"
             isOn={false}
             className="w-full border-2 font-semibold"

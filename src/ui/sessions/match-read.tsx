@@ -4,6 +4,7 @@ import type { Period, Spell } from '#match/match'
 import { gridOfSpells } from '#match/spells-of-grid'
 import { matchMarkLook } from '#ui/entry/mark-look'
 import { Table } from '#ui/page/table'
+import { clockWords } from '#ui/pitch/clock-words'
 
 type MatchReadProps = {
   readonly periods: readonly Period[]
@@ -18,6 +19,9 @@ export function MatchRead({ periods, spells, players }: MatchReadProps) {
     players.map(({ id }) => id),
   )
   const spans = spansOfGrid(grid)
+  // What was tapped has seconds; "10.4–10.5" would be two names for one minute.
+  const isInMinutes = spans.every(({ start, end }) => start % 60 === 0 && end % 60 === 0)
+  const at = (second: number) => (isInMinutes ? sessionMinute(second) : clockWords(second))
   return (
     <Table
       caption="Who played in which line"
@@ -28,7 +32,8 @@ export function MatchRead({ periods, spells, players }: MatchReadProps) {
           key: String(span.start),
           label: (
             <span className="block text-center whitespace-nowrap">
-              {sessionMinute(span.start)}–{sessionMinute(span.end)}′
+              {at(span.start)}–{at(span.end)}
+              {isInMinutes ? '′' : ''}
             </span>
           ),
         })),

@@ -155,6 +155,7 @@ describe('what a person reads and types', () => {
     expect(segmentsText([])).toBe('away')
     expect(segmentsText(setFrom(hereThroughout, 720, 'out'))).toBe('here, out for today from minute 12')
     expect(segmentsText(setFrom(hereThroughout, 750, 'away'))).toBe('here to minute 12.5')
+    expect(segmentsText(setFrom(hereThroughout, 420, 'notPlaying'))).toBe('here, not playing from minute 7')
   })
 
   it('the numbers of areas, told once where they are alike', () => {
