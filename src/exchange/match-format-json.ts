@@ -1,14 +1,6 @@
 import { z } from 'zod'
+import { formatLimits } from '#match/format/format-limits'
 import type { FormatSource, LeastTime, LinePlaces, MatchFormat, Shape } from '#match/format/match-format'
-
-/** What is larger is a mistake, or meant to be a burden. */
-export const formatLimits = {
-  aSide: [3, 11],
-  periods: 12,
-  periodSeconds: [60, 3600],
-  shapes: 20,
-  letters: 600,
-} as const
 
 const text = z.string().max(formatLimits.letters)
 const count = z.int().min(0).max(99)

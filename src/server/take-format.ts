@@ -16,8 +16,8 @@ import {
   setFormatOfSquad,
 } from '#data/match-formats'
 import { getSquad } from '#data/squads'
-import { formatLimits } from '#exchange/match-format-json'
 import { formatFaults } from '#match/format/format-faults'
+import { formatLimits } from '#match/format/format-limits'
 import { type Done, goTo, saved } from '#server/action'
 import { sameName } from '#server/change-format'
 import type { ChooseFormatInput, TakeFormatInput, TakeLeastTimeInput } from '#server/format-input'

@@ -1,9 +1,9 @@
 import type { Seconds } from '#common/time'
+import type { LineUpOffer } from '#lineup/draft/line-up-solver'
 import type { LineUpClash } from '#lineup/find-line-up-clash'
 import type { LineUp } from '#lineup/line-up'
 import type { LineUpProblem } from '#lineup/problem'
 import type { LineUpCall, LineUpWord, LineUpWorkerSettings } from '#solver/line-up-messages'
-import type { TradeOff } from '#solver/line-up-trade-offs'
 import type { WayOut } from '#solver/line-up-ways-out'
 
 /** As much of a worker as is needed here: a page's own, or a thread's that looks like one. */
@@ -75,7 +75,7 @@ export async function lineUpTradeOffsInWorker(
   problem: LineUpProblem,
   { settings, lineUp, signal }: Asked & { readonly lineUp: LineUp },
   start: () => LineUpWorker = pageWorker,
-): Promise<readonly TradeOff[]> {
+): Promise<readonly LineUpOffer[]> {
   const last = await askWorker({ kind: 'tradeOffs', problem, settings, lineUp }, { signal, start })
   if (last.kind === 'failed') throw new Error(last.message)
   return last.kind === 'tradeOffs' ? last.offers : []

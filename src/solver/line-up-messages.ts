@@ -1,8 +1,8 @@
 import type { Seconds } from '#common/time'
+import type { LineUpOffer } from '#lineup/draft/line-up-solver'
 import type { LineUpClash } from '#lineup/find-line-up-clash'
 import type { LineUp, LineUpPlan } from '#lineup/line-up'
 import type { LineUpProblem } from '#lineup/problem'
-import type { TradeOff } from '#solver/line-up-trade-offs'
 import type { WayOut } from '#solver/line-up-ways-out'
 
 /** How long and how a worker may search. */
@@ -37,5 +37,5 @@ export type LineUpWord =
   | { readonly kind: 'solved'; readonly lineUp: LineUp }
   | { readonly kind: 'impossible'; readonly clash: readonly LineUpClash[] }
   | { readonly kind: 'waysOut'; readonly ways: readonly WayOut[] }
-  | { readonly kind: 'tradeOffs'; readonly offers: readonly TradeOff[] }
+  | { readonly kind: 'tradeOffs'; readonly offers: readonly LineUpOffer[] }
   | { readonly kind: 'failed'; readonly message: string }

@@ -1,4 +1,5 @@
 import type { Seconds } from '#common/time'
+import type { LineUpOffer } from '#lineup/draft/line-up-solver'
 import { fairLineUp } from '#lineup/fair-line-up'
 import { type LineUp, type LineUpPlan, lineUpGoals } from '#lineup/line-up'
 import { lineUpValues, secondsOf } from '#lineup/line-up-values'
@@ -7,21 +8,6 @@ import { shareOfTime } from '#solver/deadline'
 import { anything } from '#solver/line-up-levels'
 import { solveStage } from '#solver/line-up-stage'
 import { type LineUpSettings, lineUpSearch, solveLineUp } from '#solver/solve-line-up'
-
-/** The fairest line-up with fewer changes, and what the fewer changes cost. */
-export type TradeOff = {
-  readonly changes: number
-  /** How many fewer than in the line-up that it is held against. */
-  readonly fewer: number
-  /** How many are further from what they are due than before, the furthest held against the furthest; and by how much at most. */
-  readonly players: number
-  readonly seconds: Seconds
-  /** Seconds short of the least time beyond those before. */
-  readonly short: Seconds
-  /** No line-up with so few changes is more even. */
-  readonly isProven: boolean
-  readonly lineUp: LineUp
-}
 
 const mostOffers = 4
 /** With less no offer is begun: it could not be proven, and its first tries alone take longer. */
@@ -35,7 +21,7 @@ export async function lineUpTradeOffs(
   problem: LineUpProblem,
   lineUp: LineUp,
   settings: Omit<LineUpSettings, 'start' | 'onBetter'>,
-): Promise<readonly TradeOff[]> {
+): Promise<readonly LineUpOffer[]> {
   const changes = lineUp.proofs.changes.value
   if (changes < 1) return []
   const leftMs = () => settings.began + settings.timeLimitMs - performance.now()
@@ -49,7 +35,7 @@ export async function lineUpTradeOffs(
     mostMs: leftMs() / 4,
   })
   const least = Math.min(changes, Math.max(0, fewest.bound))
-  const offers: TradeOff[] = []
+  const offers: LineUpOffer[] = []
   const numbers = numbersBetween(least, changes - 1)
   for (const [index, most] of numbers.entries()) {
     if (leftMs() <= leastMs) break
@@ -78,7 +64,7 @@ function numbersBetween(least: number, most: number): readonly number[] {
   return [...new Set(Array.from({ length: count }, (_, index) => Math.round(most - index * step)))]
 }
 
-function tradeOffOf(problem: LineUpProblem, before: LineUp, lineUp: LineUp): TradeOff {
+function tradeOffOf(problem: LineUpProblem, before: LineUp, lineUp: LineUp): LineUpOffer {
   const was = unevennessOf(problem, before.plan)
   const is = unevennessOf(problem, lineUp.plan)
   const further = is.map((seconds, player) => seconds - (was[player] ?? 0))

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { checkLineUp } from '#lineup/check-line-up'
+import { isBetterLineUp } from '#lineup/compare-line-ups'
 import type { LineUp } from '#lineup/line-up'
-import { isBetterLineUp } from '#solver/compare-line-ups'
 import { lineUpWaysOutInWorker, solveLineUpInWorker } from '#solver/line-up-in-worker'
 import { smallLineUp } from '../support/line-up-builder'
 import { randomLineUp } from '../support/random-line-up'

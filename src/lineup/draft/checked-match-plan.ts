@@ -1,18 +1,22 @@
 import type { Proof } from '#common/proof'
 import { accept, type Result, refuse } from '#common/result'
 import { checkLineUp } from '#lineup/check-line-up'
-import { isSameValue } from '#lineup/draft/compare-line-ups'
+import { isSameValue } from '#lineup/compare-line-ups'
 import { withKnownProofs } from '#lineup/draft/known-proofs'
 import { sayLineUpFault } from '#lineup/draft/say-line-up-fault'
 import { type LineUpGoal, type LineUpPlan, lineUpGoals } from '#lineup/line-up'
 import { lineUpValues } from '#lineup/line-up-values'
 import type { MatchPlan } from '#lineup/match-plan'
 import { matchPlanOf } from '#lineup/match-plan-of'
+import { placesInAll } from '#lineup/places-for'
 import { planOfSpells } from '#lineup/plan-of-spells'
 import type { LineUpProblem } from '#lineup/problem'
 import { problemOfMatch } from '#lineup/problem-of-match'
 import { quickLineUp } from '#lineup/quick-line-up'
 import type { PlayerId } from '#squad/player'
+
+const otherPlaces =
+  'The lines of this line-up have more or fewer places than the match has players a side. Plan it anew.'
 
 type Proofs = Readonly<Record<LineUpGoal, Proof>>
 
@@ -28,6 +32,7 @@ export function checkedMatchPlan(
   nameOf: (player: PlayerId) => string,
 ): Result<MatchPlan, string> {
   const { spells, proof, ...request } = plan
+  if (placesInAll(request.places) !== request.format.aSide) return refuse(otherPlaces)
   const lineUp = planOfSpells(request, spells)
   if (!lineUp) return refuse(noTimetable)
   const problem = problemOfMatch(request)

@@ -1,5 +1,5 @@
 import { type Proof, proofOf } from '#common/proof'
-import { isSameValue } from '#lineup/draft/compare-line-ups'
+import { isSameValue } from '#lineup/compare-line-ups'
 import { type LineUp, type LineUpGoal, type LineUpPlan, lineUpGoals } from '#lineup/line-up'
 import { lineUpOf } from '#lineup/line-up-of-plan'
 import type { LineUpProblem } from '#lineup/problem'

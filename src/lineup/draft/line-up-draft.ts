@@ -1,6 +1,6 @@
 import type { Proof } from '#common/proof'
 import { checkLineUp } from '#lineup/check-line-up'
-import { compareLineUps } from '#lineup/draft/compare-line-ups'
+import { compareLineUps } from '#lineup/compare-line-ups'
 import { withKnownProofs } from '#lineup/draft/known-proofs'
 import { type LineUpSwap, swapLineUp } from '#lineup/draft/swap-line-up'
 import { findLineUpClash, type LineUpClash } from '#lineup/find-line-up-clash'

@@ -26,13 +26,17 @@ export type LetGo =
   /** Every place of one player that is held. */
   | { readonly what: 'fixed'; readonly player: number }
 
-/** The fairest line-up with fewer changes, and what that costs. */
+/** The fairest line-up with fewer changes, and what the fewer changes cost. */
 export type LineUpOffer = {
   readonly changes: number
+  /** How many fewer than in the line-up that it is held against. */
   readonly fewer: number
+  /** How many are further from what they are due than before, the furthest held against the furthest; and by how much at most. */
   readonly players: number
   readonly seconds: Seconds
+  /** Seconds short of the least time beyond those before. */
   readonly short: Seconds
+  /** No line-up with so few changes is more even. */
   readonly isProven: boolean
   readonly lineUp: LineUp
 }

@@ -1,4 +1,4 @@
-import { isSameValue } from '#lineup/draft/compare-line-ups'
+import { isSameValue } from '#lineup/compare-line-ups'
 import { sayLineUpFault } from '#lineup/draft/say-line-up-fault'
 import type { LineUpSwap, SwappedLineUp } from '#lineup/draft/swap-line-up'
 import type { LineUpPlan } from '#lineup/line-up'

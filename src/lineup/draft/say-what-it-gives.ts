@@ -1,6 +1,6 @@
 import { andList } from '#common/and-list'
 import { countWord } from '#common/count-word'
-import { isSameValue } from '#lineup/draft/compare-line-ups'
+import { isSameValue } from '#lineup/compare-line-ups'
 import type { LineUp } from '#lineup/line-up'
 import { changesInside, secondsOf } from '#lineup/line-up-values'
 import type { LineUpProblem } from '#lineup/problem'

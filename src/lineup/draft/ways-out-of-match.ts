@@ -5,10 +5,10 @@ import type { LineUpClash } from '#lineup/line-up-clash'
 import type { MatchPlanRequest } from '#lineup/match-plan'
 import { placesFor } from '#lineup/places-for'
 import { type LineUpProblem, noRules, windowSeconds } from '#lineup/problem'
+import { formatLimits } from '#match/format/format-limits'
 import { placesInAll } from '#match/format/places-in-all'
 
-/** Fewest a side that a format can have. */
-const fewest = 3
+const [fewest] = formatLimits.aSide
 
 /** What could be asked of the match itself where too few are there, or nobody may keep goal; whatever the rules are. */
 export function placesInstead(

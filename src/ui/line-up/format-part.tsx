@@ -5,6 +5,7 @@ import { withDayFormat, withFormat, withPlaces } from '#lineup/draft/change-matc
 import { shapeName } from '#lineup/draft/places-of-format'
 import { plainFormat } from '#lineup/draft/plain-format'
 import type { MatchPlanRequest } from '#lineup/match-plan'
+import { formatLimits } from '#match/format/format-limits'
 import { type FieldLine, fieldLines } from '#match/format/line-wish'
 import type { LinePlaces, MatchFormat } from '#match/format/match-format'
 import { placesInAll } from '#match/format/places-in-all'
@@ -16,10 +17,7 @@ import type { AskLineUp } from '#ui/line-up/line-up-types'
 import { CheckBox } from '#ui/page/check-box'
 import { Select } from '#ui/page/select'
 
-/** Fewest and most on the pitch at once that a format may have. */
-const fewest = 3
-const most = 11
-const mostPeriods = 12
+const [fewest, most] = formatLimits.aSide
 
 const lineWords: Readonly<Record<FieldLine, string>> = { back: 'Back', middle: 'Middle', forward: 'Forward' }
 
@@ -76,7 +74,7 @@ export function FormatPart({
           label={format.isShortGames ? 'Games' : 'Periods'}
           value={periods.length}
           least={1}
-          most={mostPeriods}
+          most={formatLimits.periods}
           onChange={(count) => setPeriods(count, periods[0] ?? 60)}
         />
         <Stepper

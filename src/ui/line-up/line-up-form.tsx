@@ -1,6 +1,6 @@
 'use client'
 
-import { type ReactNode, useActionState, useCallback, useEffect, useMemo } from 'react'
+import { type ReactNode, useActionState, useCallback, useMemo } from 'react'
 import { firstLineUpDraft } from '#lineup/draft/first-line-up-draft'
 import { planOfDraft } from '#lineup/draft/line-up-draft'
 import type { LineUpEngine } from '#lineup/draft/line-up-solver'
@@ -20,6 +20,7 @@ import { Details } from '#ui/page/details'
 import { Notice } from '#ui/page/notice'
 import { Problems } from '#ui/page/problems'
 import { SectionTitle } from '#ui/page/section-title'
+import { useLeavingAsks } from '#ui/page/use-leaving-asks'
 import { WholePageLinkButton } from '#ui/page/whole-page-link-button'
 import { paths } from '#ui/paths'
 
@@ -158,14 +159,4 @@ function SaveLineUp({
       </div>
     </form>
   )
-}
-
-/** What is not saved yet is not lost by a slip: the browser asks first. */
-function useLeavingAsks(isUnsaved: boolean): void {
-  useEffect(() => {
-    if (!isUnsaved) return
-    const ask = (event: BeforeUnloadEvent) => event.preventDefault()
-    window.addEventListener('beforeunload', ask)
-    return () => window.removeEventListener('beforeunload', ask)
-  }, [isUnsaved])
 }

@@ -13,6 +13,7 @@ import { Details } from '#ui/page/details'
 import { Notice } from '#ui/page/notice'
 import { Problems } from '#ui/page/problems'
 import { SectionTitle } from '#ui/page/section-title'
+import { useLeavingAsks } from '#ui/page/use-leaving-asks'
 import { paths } from '#ui/paths'
 import { BalancePart } from '#ui/planning/balance-part'
 import { agreementsIn, firstDraft, type PlanningStart } from '#ui/planning/first-draft'
@@ -129,14 +130,4 @@ function SavePlan({ json, isSaved, save, onSave, canUndo, onUndo, sheetHref }: S
       </div>
     </form>
   )
-}
-
-/** What is not saved yet is not lost by a slip: the browser asks first. */
-function useLeavingAsks(isUnsaved: boolean): void {
-  useEffect(() => {
-    if (!isUnsaved) return
-    const ask = (event: BeforeUnloadEvent) => event.preventDefault()
-    window.addEventListener('beforeunload', ask)
-    return () => window.removeEventListener('beforeunload', ask)
-  }, [isUnsaved])
 }

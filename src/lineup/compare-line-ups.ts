@@ -10,3 +10,8 @@ export function compareLineUps(one: LineUpValues, other: LineUpValues): number {
   const goal = lineUpGoals.find((own) => !isSameValue(one[own], other[own]))
   return goal === undefined ? 0 : one[goal] - other[goal]
 }
+
+/** Whether one is better than another in the first goal in which they differ. */
+export function isBetterLineUp(one: LineUpValues, other: LineUpValues): boolean {
+  return compareLineUps(one, other) < 0
+}
