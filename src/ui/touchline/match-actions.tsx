@@ -25,14 +25,14 @@ export function MatchActions(props: MatchActionsProps) {
     return (
       <>
         <PitchButton
-          className="w-20 shrink-0 px-1 text-base flat:w-full"
+          className="w-24 shrink-0 px-1 text-base flat:w-full"
           weight={clockStands ? 'main' : 'plain'}
           onClick={props.onClock}
         >
           {clockStands ? 'Clock goes on' : 'Clock stops'}
         </PitchButton>
         <PitchButton
-          className="w-20 shrink-0 px-1 text-base flat:w-full"
+          className="w-24 shrink-0 px-1 text-base flat:w-full"
           weight="main"
           aria-label={`Whistle: end of ${periodName}`}
           onClick={props.onPeriodEnd}
