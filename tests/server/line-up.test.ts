@@ -113,6 +113,10 @@ describe('saving a line-up', () => {
     expect(await send({ ...plan, spells: [{ ...one, end: one.end - 1 }, ...others] })).toMatchObject({
       problems: [{ message: expect.stringContaining('do not fit its periods') }],
     })
+    const nowhere = { keeper: 0, back: 0, middle: 0, forward: 0 }
+    expect(await send({ ...plan, places: nowhere, spells: [] })).toMatchObject({
+      problems: [{ message: expect.stringContaining('than the match has players a side') }],
+    })
     expect(await stored()).toBeNull()
   })
 

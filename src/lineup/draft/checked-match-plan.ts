@@ -8,11 +8,11 @@ import { type LineUpGoal, type LineUpPlan, lineUpGoals } from '#lineup/line-up'
 import { lineUpValues } from '#lineup/line-up-values'
 import type { MatchPlan } from '#lineup/match-plan'
 import { matchPlanOf } from '#lineup/match-plan-of'
-import { placesInAll } from '#lineup/places-for'
 import { planOfSpells } from '#lineup/plan-of-spells'
 import type { LineUpProblem } from '#lineup/problem'
 import { problemOfMatch } from '#lineup/problem-of-match'
 import { quickLineUp } from '#lineup/quick-line-up'
+import { placesInAll } from '#match/format/places-in-all'
 import type { PlayerId } from '#squad/player'
 
 const otherPlaces =
