@@ -13,6 +13,7 @@ import {
   notRunning,
 } from '#lineup/problem'
 import { windowsOfPeriods } from '#lineup/windows-of-periods'
+import { leastSecondsOf } from '#match/format/least-seconds'
 import { noWishes } from '#match/format/line-wish'
 import type { LinePlaces } from '#match/format/match-format'
 import { placesInAll } from '#match/format/places-in-all'
@@ -106,9 +107,6 @@ function joined(spans: readonly (readonly [number, number])[]): readonly (readon
   return whole
 }
 
-/** Shares such as 0.55 have no exact form: less than this above a whole second is that second. */
-const noise = 1e-6
-
 function playerOf(own: PlayerJson, windows: readonly LineUpWindow[], leastShare: number): LineUpPlayer {
   const isThere = windows.map((window) => isThereFor(own, window))
   const whole = windows.at(-1)?.end ?? 0
@@ -117,7 +115,10 @@ function playerOf(own: PlayerJson, windows: readonly LineUpWindow[], leastShare:
     (sum, { start, end }, index) => (isThere[index] ? sum + end - start : sum),
     0,
   )
-  const shared = Math.min(secondsAvailable, Math.ceil(Math.max(0, leastShare * secondsThere - noise)))
+  const shared = leastSecondsOf(
+    { share: leastShare, periods: null, late: [], wherePossible: false },
+    { periodSeconds: [whole], from: 0, to: secondsThere, policyShare: null },
+  )
   const { play = 0, keep = 0, starts = 0 } = own.gap ?? {}
   return {
     id: own.id,
@@ -125,7 +126,7 @@ function playerOf(own: PlayerJson, windows: readonly LineUpWindow[], leastShare:
     isThere,
     // A gap is what was had less what was due; what is owed is the other way round.
     owed: { playSeconds: 0 - play, keepSeconds: 0 - keep, starts: 0 - starts },
-    leastSeconds: own.least ?? shared,
+    leastSeconds: own.least ?? Math.min(secondsAvailable, shared),
     mostSeconds: own.most ?? null,
     wishes: { ...noWishes, ...own.lines },
     metSeconds: { back: 0, middle: 0, forward: 0, ...own.met },

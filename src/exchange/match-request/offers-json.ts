@@ -1,28 +1,16 @@
 import type { Proof } from '#common/proof'
-import type { Seconds } from '#common/time'
 import { formatPath, type JsonPath } from '#exchange/json-path'
 import { proofJson, spellsJson } from '#exchange/match-request/line-up-answer'
 import type { MatchRequest } from '#exchange/match-request/match-request'
+import type { LetGo, LineUpOffer } from '#lineup/draft/line-up-solver'
 import { type LineUp, type LineUpPlan, lineUpGoals } from '#lineup/line-up'
-import type { LineUpRules } from '#lineup/problem'
 import type { LineUpFault } from '#lineup/rule'
 import { ruleWords } from '#lineup/rule-words'
 import { sayTime } from '#lineup/say-clock'
 import { sayTradeOff } from '#lineup/say-trade-off'
 
-/** What fewer changes would cost, as the solver tells it. */
-type Offer = {
-  readonly changes: number
-  readonly fewer: number
-  readonly players: number
-  readonly seconds: Seconds
-  readonly short: Seconds
-  readonly isProven: boolean
-  readonly lineUp: LineUp
-}
-
 /** `before`: the one that it is held against. */
-export function tradeOffJson({ problem }: MatchRequest, before: LineUp, offer: Offer) {
+export function tradeOffJson({ problem }: MatchRequest, before: LineUp, offer: LineUpOffer) {
   const { changes, fewer, players, seconds, short, isProven, lineUp } = offer
   const worse = lineUpGoals.filter((goal) => lineUp.proofs[goal].value > before.proofs[goal].value + 1e-6)
   return {
@@ -40,10 +28,7 @@ export function tradeOffJson({ problem }: MatchRequest, before: LineUp, offer: O
 
 /** One thing to let go and what comes of it, as the solver tells it. */
 type Way = {
-  readonly letGo:
-    | { readonly what: keyof LineUpRules }
-    | { readonly what: 'apart'; readonly pair: number }
-    | { readonly what: 'fixed'; readonly player: number }
+  readonly letGo: LetGo
   readonly short: Proof
   readonly plan: LineUpPlan
 }
@@ -53,7 +38,7 @@ export function wayOutJson(request: MatchRequest, { letGo, short, plan }: Way) {
   const missed =
     short.value === 0
       ? 'everyone gets what is promised'
-      : `${sayTime(Math.round(short.value))} of what is promised are missed${short.proven ? ', and no fewer can be' : ''}`
+      : `${sayTime(Math.round(short.value))} of what is promised ${Math.round(short.value) === 60 ? 'is' : 'are'} missed${short.proven ? ', and no fewer can be' : ''}`
   return {
     rule,
     path: formatPath(placeOf(request, letGo)),
