@@ -57,6 +57,7 @@ const reasons: Readonly<Record<Exclude<BelowReason, null>, string>> = {
   late: 'came late',
   left: 'left early',
   out: 'out for today',
+  notPlaying: 'could not play for some of it',
   agreed: 'fewer turns agreed',
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { accountMatch } from '#fairness/account-match'
-import { belowPromise } from '#fairness/matches/below-promise'
+import { belowPromise, belowReason } from '#fairness/matches/below-promise'
 import { longDays } from '#fairness/matches/long-days'
 import { longestOffOf } from '#fairness/matches/longest-off'
 import { type MatchFigure, matchFigures } from '#fairness/matches/match-figure'
@@ -166,6 +166,12 @@ describe('what was promised', () => {
       ['cy', 'agreed'],
     ])
     expect(belowPromise([figures()])).toEqual([])
+  })
+
+  it('does not call who was hurt there throughout', () => {
+    const here = { attendance: 'here', isAgreed: false, wholeSeconds: 1200 } as const
+    expect(belowReason({ ...here, thereSeconds: 422 })).toBe('notPlaying')
+    expect(belowReason({ ...here, thereSeconds: 1200 })).toBeNull()
   })
 })
 
