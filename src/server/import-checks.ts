@@ -180,7 +180,7 @@ function summaryOfCalendar(plan: CalendarPlan): readonly string[] {
   const changed = plan.filter(({ outcome }) => isChanged(outcome)).length
   return [
     ...count(of('new'), 'new practice or match', 'new practices and matches'),
-    ...count(changed, 'one of the book changed', 'of the book changed'),
+    ...count(changed, 'practice or match changed', 'practices and matches changed'),
     ...count(of('known') - changed, 'as the book has it', 'as the book has them'),
     ...count(of('doubled'), 'doubled row', 'doubled rows'),
     ...count(of('passedOver', 'leftOut'), 'row passed over', 'rows passed over'),

@@ -108,7 +108,7 @@ export const fieldGroups: readonly FieldGroup[] = [
     fields: [
       {
         name: 'leastShare',
-        label: 'Part of the time it is there, in per cent',
+        label: 'Part of the time there, in per cent',
         hint: '50 is half of the match.',
         value: ({ leastTime }) =>
           leastTime.share === null ? '' : String(Math.round(leastTime.share * 1000) / 10),

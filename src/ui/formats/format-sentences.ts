@@ -89,9 +89,9 @@ function leastTimeText({ leastTime, aSide, periodSeconds }: MatchFormat): string
 }
 
 function promiseText({ share, periods }: LeastTime): string {
-  const part = share === null ? null : `${Math.round(share * 1000) / 10} % of the time it is there`
+  const part = share === null ? null : `${Math.round(share * 1000) / 10} % of the time there`
   const whole = periods === null ? null : counted(periods, 'whole period')
-  if (part && whole) return `Every player has ${part}, and ${whole} where it is there throughout.`
+  if (part && whole) return `Every player has ${part}, and ${whole} where there throughout.`
   if (part) return `Every player has ${part}.`
   return whole ? `Every player who is there throughout has ${whole}.` : 'As the club’s fair-play policy says.'
 }

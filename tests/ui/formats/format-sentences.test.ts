@@ -40,7 +40,7 @@ describe('a format in words', () => {
     const least = (leastTime: Partial<MatchFormat['leastTime']>) =>
       said({ periodSeconds: quarters, leastTime: { ...noPromise, ...leastTime } })['Least time']
     expect(least({ share: 0.5 })).toBe(
-      'Every player has 50 % of the time it is there. That is possible for up to 14 players.',
+      'Every player has 50 % of the time there. That is possible for up to 14 players.',
     )
     expect(least({ periods: 3, wherePossible: true })).toBe(
       'Every player who is there throughout has 3 whole periods. That is possible for up to 9 players; with more, as much as everybody can have.',
