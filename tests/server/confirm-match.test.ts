@@ -44,6 +44,12 @@ const fields = async (more: More) =>
   })
 const confirm = async (more: More = {}) => writeFromPitch(idle, await fields(more))
 const asPlanned = async (more: More = {}) => writeAsPlanned(idle, await fields(more))
+/** What a coach sees after the whistle. */
+const page = async () => {
+  const viewer = await findViewer({ clubId: at.club.club.id, personId: at.club.coach.personId })
+  if (!viewer) throw new Error('nobody')
+  return loadMatchWhistle(viewer, { squadId: at.club.squadId, sessionId: at.sessionId })
+}
 const book = () => at.club.run((tx) => loadMatch(tx, at.sessionId))
 const secondsOf = (spells: readonly { playerId: string; start: number; end: number }[], id: string) =>
   spells.reduce((sum, { playerId, start, end }) => (playerId === id ? sum + end - start : sum), 0)
@@ -185,6 +191,7 @@ describe('a match tapped at the touchline, into the book', () => {
     if (!first) throw new Error('no kick-off')
     const yearsLater = { ...tappedInMatch(0, { kind: 'goal', side: 'ours' }), at: first.at + 1e11 }
     await send(at.sessionId, { events: [first, yearsLater] })
+    expect((await page()).book.lastSecond).toBe(1e8)
     expect(await confirm()).toMatchObject(refused(/1,157 days, and a match is a day at most/))
     expect((await book()).match.spells).toEqual([])
   })
@@ -223,11 +230,6 @@ describe('one question after a match that nobody tapped', () => {
 
 describe('the page after the whistle', () => {
   it('shows what was tapped before it is written, and that it stands in the book afterwards', async () => {
-    const page = async () => {
-      const viewer = await findViewer({ clubId: at.club.club.id, personId: at.club.coach.personId })
-      if (!viewer) throw new Error('nobody')
-      return loadMatchWhistle(viewer, { squadId: at.club.squadId, sessionId: at.sessionId })
-    }
     await send(at.sessionId, { events: wholeMatch(plan) })
     expect(await page()).toMatchObject({ isWritten: false, tapCount: 15, typed: null })
     await confirm()
