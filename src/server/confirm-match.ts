@@ -2,12 +2,13 @@ import 'server-only'
 import type { Viewer } from '#access/viewer'
 import type { Problem } from '#common/problem'
 import { accept, InvariantError, type Result, refuse } from '#common/result'
-import { recordAudit } from '#data/audit'
+import { listDeedsOn, recordAudit } from '#data/audit'
 import { getClub } from '#data/clubs'
 import type { ClubTx } from '#data/in-club'
 import { listPlayers } from '#data/players'
 import { changeSession, type Session } from '#data/sessions'
 import { checkMatch } from '#match/checks/check-match'
+import { type Goals, mostGoals } from '#match/goals'
 import { whyTooLong } from '#pitch/too-long'
 import { type Done, saved } from '#server/action'
 import { loadTappedMatch, registerOfMatch, type TappedMatch } from '#server/match-book'
@@ -45,13 +46,15 @@ export async function writeTappedMatch(
   const register = registerOfMatch(tapped)
   const problems = await whyNotWritten(tx, { tapped, register, input })
   if (problems.length > 0) return refuse(...problems)
+  const goals = club.countsGoals && !(await areGoalsTyped(tx, tapped)) ? tapped.book.goals : null
+  const tooMany = whyTooManyGoals(goals)
+  if (tooMany) return refuse({ path: '', message: tooMany })
   const by = { personId: viewer.personId, at: now }
   const { book, before } = tapped
   const match = { periods: book.periods, register, spells: book.spells, written: book.written }
   const done = await recordMatch(tx, match, { session, before, by })
-  const areGoalsNew =
-    club.countsGoals && book.goals !== null && JSON.stringify(book.goals) !== JSON.stringify(session.goals)
-  if (areGoalsNew) await changeSession(tx, session.id, { goals: book.goals })
+  const areGoalsNew = goals !== null && JSON.stringify(goals) !== JSON.stringify(session.goals)
+  if (areGoalsNew) await changeSession(tx, session.id, { goals })
   const isNew = done.isFrameNew || done.spells + done.voided + done.registered > 0 || areGoalsNew
   if (!isNew && tapped.lastWrite?.upTo === tapped.cursor)
     return saved('Nothing new: all of this stands in the book already.')
@@ -71,6 +74,20 @@ export async function writeTappedMatch(
   })
   if (isNew) await bringBookUpToDate(tx, session, now)
   return accept({ message: 'Written. The season book has been brought up to date.' })
+}
+
+/** Goals that somebody typed, or took from a file, before the taps were written stand; those typed since do so too. */
+async function areGoalsTyped(tx: ClubTx, { before: { session }, lastWrite }: TappedMatch): Promise<boolean> {
+  if (lastWrite === null && session.goals !== null) return true
+  return (await listDeedsOn(tx, { objectId: session.id, actions: ['writeGoals'] })).length > 0
+}
+
+/** Why goals that were tapped cannot be kept; null when they can. */
+function whyTooManyGoals(goals: Goals | null): string | null {
+  const most = Math.max(goals?.ours ?? 0, goals?.theirs ?? 0)
+  return most <= mostGoals
+    ? null
+    : `${most} goals of one side were tapped, and ${mostGoals} at most are kept. Take those back at the pitch page that were none.`
 }
 
 type Deciding = {

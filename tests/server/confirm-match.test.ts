@@ -9,6 +9,7 @@ import type { MatchPlan } from '#lineup/match-plan'
 import { checkMatch } from '#match/checks/check-match'
 import { findViewer } from '#server/find-viewer'
 import { loadMatchWhistle } from '#server/match-whistle-views'
+import { writeGoals } from '#server/session-actions'
 import { joinGuestToPlayer, writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
 import type { MatchEvent } from '#touchline/match-pack'
 import { formOfFields as form } from '../support/form-of-fields'
@@ -149,6 +150,24 @@ describe('a match tapped at the touchline, into the book', () => {
     await at.club.run((tx) => setCountsGoals(tx, true))
     await confirm()
     expect((await book()).session.goals).toEqual({ ours: 2, theirs: 1 })
+    const third = tappedInMatch(400, { kind: 'goal', side: 'ours' })
+    await send(at.sessionId, { events: [third] })
+    await confirm()
+    expect((await book()).session.goals).toEqual({ ours: 3, theirs: 1 })
+    // What is typed by hand stands, whatever is tapped.
+    expect(await writeGoals(idle, await fields({ ours: '4', theirs: '1' }))).toMatchObject({ status: 'done' })
+    await send(at.sessionId, { events: [tappedInMatch(500, { kind: 'goal', side: 'theirs' })] })
+    expect(await confirm()).toMatchObject({ status: 'done' })
+    expect((await book()).session.goals).toEqual({ ours: 4, theirs: 1 })
+  })
+
+  it('with more goals than there can be is refused in a sentence', async () => {
+    await at.club.run((tx) => setCountsGoals(tx, true))
+    const goals = Array.from({ length: 100 }, (_, index) =>
+      tappedInMatch(300 + index, { kind: 'goal', side: 'ours' }),
+    )
+    await send(at.sessionId, { events: [...wholeMatch(plan), ...goals] })
+    expect(await confirm()).toMatchObject(refused(/100 goals of one side were tapped, and 99 at most/))
   })
 
   it('has a new face as a guest, from when it came', async () => {
