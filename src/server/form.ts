@@ -35,7 +35,7 @@ export function readForm(form: unknown): Result<Record<string, unknown>, Problem
       return refuse({ path: '', message: `A form can have ${mostFields} fields at most. Reload the page.` })
     // React's own bookkeeping rides along in the same form.
     if (name.startsWith('$ACTION_') || name === 'json') continue
-    if (hasZero(name) || hasZero(value)) return refuse({ path: name, message: zeroCharacter })
+    if (isNoText(name) || isNoText(value)) return refuse({ path: name, message: noText })
     const earlier = fields.get(name)
     if (earlier === undefined) fields.set(name, value)
     else if (Array.isArray(earlier)) earlier.push(value)
@@ -47,7 +47,7 @@ export function readForm(form: unknown): Result<Record<string, unknown>, Problem
 
 const notAForm = 'What was sent is not the form of this page. Reload the page and send it again.'
 const notJson = 'is not JSON; reload the page and send the form again'
-const zeroCharacter = 'holds a character that no text has (a zero) and that cannot be kept; write it again'
+const noText = 'holds a character that no text has and that cannot be kept; write it again'
 
 function readJson(text: FormDataEntryValue | null): Result<object, Problem> {
   if (typeof text !== 'string') return accept({})
@@ -55,23 +55,26 @@ function readJson(text: FormDataEntryValue | null): Result<object, Problem> {
     const value: unknown = JSON.parse(text)
     if (typeof value !== 'object' || value === null || Array.isArray(value))
       return refuse({ path: 'json', message: notJson })
-    return text.includes('\\u0000') && jsonHasZero(text)
-      ? refuse({ path: '', message: `Something that was typed ${zeroCharacter}.` })
+    return escapedNoText.test(text) && jsonHasNoText(text)
+      ? refuse({ path: '', message: `Something that was typed ${noText}.` })
       : accept(value)
   } catch {
     return refuse({ path: 'json', message: notJson })
   }
 }
 
+/** A zero, or half of a character that takes two: as JSON writes it. */
+const escapedNoText = /\\u(?:0000|d[89a-f])/i
+
 /** PostgreSQL keeps no such character in a text. */
-function hasZero(value: unknown): boolean {
-  return typeof value === 'string' && value.includes('\u0000')
+function isNoText(value: unknown): boolean {
+  return typeof value === 'string' && (value.includes('\u0000') || /\p{Surrogate}/u.test(value))
 }
 
-function jsonHasZero(text: string): boolean {
+function jsonHasNoText(text: string): boolean {
   let found = false
   JSON.parse(text, (key, value) => {
-    found ||= hasZero(key) || hasZero(value)
+    found ||= isNoText(key) || isNoText(value)
     return value
   })
   return found

@@ -359,6 +359,7 @@ describe('whatever is sent to a door', () => {
     ['very many keys', `{${Array.from({ length: 50_000 }, (_, key) => `"k${key}":1`).join(',')}}`],
     ['a zero in a text', JSON.stringify({ ownWords: 'a\u0000b' })],
     ['a zero, deep down', `{"a":${'['.repeat(50_000)}"\\u0000"${']'.repeat(50_000)}}`],
+    ['half a character in a text', '{"ownWords":"a\\ud800b"}'],
   ])('%s for a form is refused with an answer that stays short', async (_what, json) => {
     const form = new FormData()
     form.set('json', json)
@@ -366,4 +367,17 @@ describe('whatever is sent to a door', () => {
     expect(answer).toMatchObject({ status: 'refused' })
     expect(JSON.stringify(answer.status === 'refused' && answer.problems).length).toBeLessThan(5000)
   })
+
+  it.each(['\\u0000', '\\ud800', '\\uDC00'])(
+    '%s in a text cannot be kept, and is said to be so',
+    async (sign) => {
+      const form = new FormData()
+      form.set('json', `{"ownWords":["a${sign}b"]}`)
+      expect(await writePractice(idle, form)).toMatchObject({
+        problems: [{ message: expect.stringContaining('a character that no text has') }],
+      })
+      form.set('json', '{"ownWords":["a\\ud83d\\ude00b"]}')
+      expect(JSON.stringify(await writePractice(idle, form))).not.toContain('a character that no text has')
+    },
+  )
 })
