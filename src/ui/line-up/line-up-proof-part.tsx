@@ -5,7 +5,6 @@ import type { LineUpDraft } from '#lineup/draft/line-up-draft'
 import { explainLineUp } from '#lineup/explain-line-up'
 import { type LineUp, lineUpGoals } from '#lineup/line-up'
 import type { NameOf } from '#ui/line-up/line-up-types'
-import type { LineUpSearch } from '#ui/line-up/use-line-up-draft'
 import { Button } from '#ui/page/button'
 import { Notice } from '#ui/page/notice'
 import { RunningSearch, type SearchClock } from '#ui/planning/running-search'
@@ -23,7 +22,7 @@ export function LineUpProofPart({
   readonly draft: LineUpDraft
   readonly made: LineUp
   readonly nameOf: NameOf
-  readonly search: LineUpSearch
+  readonly search: SearchClock | null
   readonly fault: string | null
   readonly onSearch: () => void
   readonly onStop: () => void

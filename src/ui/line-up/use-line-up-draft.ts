@@ -1,6 +1,6 @@
 'use client'
 
-import { useCallback, useEffect, useRef, useState } from 'react'
+import { useCallback, useEffect, useRef } from 'react'
 import {
   draftOf,
   type LineUpDraft,
@@ -13,15 +13,16 @@ import {
 import type { LineUpSolver } from '#lineup/draft/line-up-solver'
 import type { LineUpSwap } from '#lineup/draft/swap-line-up'
 import type { MatchPlanRequest } from '#lineup/match-plan'
-
-/** A search that is running, or nothing. */
-export type LineUpSearch = { readonly elapsedMs: number; readonly limitMs: number } | null
+import type { SearchClock } from '#ui/planning/running-search'
+import { type RunSearch, useSearch } from '#ui/planning/use-search'
+import { useSteps } from '#ui/planning/use-steps'
 
 type Place = { readonly player: number; readonly window: number }
 
 export type LineUpEditing = {
   readonly draft: LineUpDraft
-  readonly search: LineUpSearch
+  /** Null: none is running. */
+  readonly search: SearchClock | null
   /** What went wrong with the last search; null: nothing. */
   readonly fault: string | null
   readonly ask: (change: (request: MatchPlanRequest) => MatchPlanRequest) => void
@@ -36,107 +37,50 @@ export type LineUpEditing = {
   readonly canUndo: boolean
 }
 
-/** How long the exact solver may look, and how long it waits for the next change before it begins. */
-const limitMs = 10_000
+/** How long the exact solver waits for the next change before it begins. */
 const pauseMs = 400
-const stepsBack = 60
 
 /**
  * A line-up being made: every change of what is asked has its line-up at once, and the exact solver betters it by itself.
  * What the coach's hand changed stays until it asks for a new search.
  */
 export function useLineUpDraft(first: () => LineUpDraft, solver: LineUpSolver): LineUpEditing {
-  const [{ draft, past }, setState] = useState(() => ({
-    draft: first(),
-    past: [] as readonly LineUpDraft[],
-  }))
-  const [search, setSearch] = useState<LineUpSearch>(null)
-  const [fault, setFault] = useState<string | null>(null)
-  const running = useRef<AbortController | null>(null)
+  const { draft, change, take, undo, canUndo } = useSteps(first)
+  const { problem, isSettled } = draft
   const shown = useRef(draft)
   useEffect(() => {
     shown.current = draft
   })
-
-  const change = useCallback((to: (draft: LineUpDraft) => LineUpDraft) => {
-    setState((state) => {
-      const next = to(state.draft)
-      if (next === state.draft) return state
-      return { draft: next, past: [...state.past.slice(-stepsBack), state.draft] }
-    })
-  }, [])
-  /** What a search finds is no step of the coach's, and is not undone by itself. */
-  const take = useCallback((to: (draft: LineUpDraft) => LineUpDraft) => {
-    setState((state) => ({ ...state, draft: to(state.draft) }))
-  }, [])
-  const stop = useCallback(() => running.current?.abort(), [])
+  const run: RunSearch = useCallback(
+    async ({ timeLimitMs, signal, isWanted }) => {
+      const end = await solver(problem, {
+        start: shown.current.problem === problem ? (shown.current.made?.plan ?? null) : null,
+        timeLimitMs,
+        signal,
+        onBetter: (best) => {
+          if (isWanted()) take((now) => withSolved(now, { problem, best, isEnd: false }))
+        },
+      })
+      if (!isWanted()) return 'done'
+      if (end.kind === 'impossible') take((now) => withClash(now, { problem, clash: end.clash }))
+      else take((now) => withSolved(now, { problem, best: end.best, isEnd: true }))
+      return end.kind === 'failed' ? 'failed' : 'done'
+    },
+    [problem, solver, take],
+  )
+  const { search, hasFailed, searchNow, stop, forget } = useSearch(run, { isSettled, pauseMs })
   const settle = useCallback(() => {
-    const own = running.current
-    running.current = null
-    own?.abort()
-    setSearch(null)
+    forget()
     take((now) => ({ ...now, isSettled: true }))
-  }, [take])
-
-  const { problem, isSettled } = draft
-  const searchNow = useCallback(() => {
-    running.current?.abort()
-    const own = new AbortController()
-    running.current = own
-    setFault(null)
-    setSearch({ elapsedMs: 0, limitMs })
-    const began = performance.now()
-    const clock = setInterval(() => {
-      if (running.current === own) setSearch({ elapsedMs: performance.now() - began, limitMs })
-    }, 250)
-    void solver(problem, {
-      start: shown.current.problem === problem ? (shown.current.made?.plan ?? null) : null,
-      timeLimitMs: limitMs,
-      signal: own.signal,
-      onBetter: (best) => {
-        if (running.current === own) take((now) => withSolved(now, { problem, best, isEnd: false }))
-      },
-    })
-      .then((end) => {
-        if (running.current !== own) return
-        if (end.kind === 'impossible') take((now) => withClash(now, { problem, clash: end.clash }))
-        else take((now) => withSolved(now, { problem, best: end.best, isEnd: true }))
-        if (end.kind === 'failed') setFault(noSearch)
-      })
-      .catch(() => setFault(noSearch))
-      .finally(() => {
-        clearInterval(clock)
-        if (running.current !== own) return
-        running.current = null
-        setSearch(null)
-      })
-  }, [problem, solver, take])
-
-  // A search of another problem than the page's is of no use any more.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the change of problem that counts
-  useEffect(() => () => running.current?.abort(), [problem])
-  useEffect(() => {
-    if (isSettled) return
-    const timer = setTimeout(searchNow, pauseMs)
-    return () => clearTimeout(timer)
-  }, [isSettled, searchNow])
+  }, [forget, take])
 
   return {
-    draft,
-    search,
-    fault,
+    ...{ draft, search, searchNow, stop, settle, undo, canUndo },
+    fault: hasFailed ? noSearch : null,
     ask: useCallback((to) => change((now) => draftOf(to(now.request))), [change]),
     swap: useCallback((swap) => change((now) => withSwap(now, swap)), [change]),
     lock: useCallback((at) => change((now) => withLock(now, at)), [change]),
     unlock: useCallback((at) => change((now) => withoutLock(now, at)), [change]),
-    searchNow,
-    stop,
-    settle,
-    undo: useCallback(
-      () => setState((state) => ({ draft: state.past.at(-1) ?? state.draft, past: state.past.slice(0, -1) })),
-      [],
-    ),
-    canUndo: past.length > 0,
   }
 }
 

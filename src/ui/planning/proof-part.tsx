@@ -8,15 +8,14 @@ import { Button } from '#ui/page/button'
 import { Notice } from '#ui/page/notice'
 import { PlanFacts } from '#ui/planning/plan-facts'
 import type { NameOf, PlanningPolicy } from '#ui/planning/planning-types'
-import { RunningSearch } from '#ui/planning/running-search'
-import type { PlanSearch } from '#ui/planning/use-plan-draft'
+import { RunningSearch, type SearchClock } from '#ui/planning/running-search'
 
 type ProofPartProps = {
   readonly request: PlanRequest
   readonly made: MadePlan
   readonly policy: PlanningPolicy
   readonly nameOf: NameOf
-  readonly search: PlanSearch
+  readonly search: SearchClock | null
   readonly fault: string | null
   readonly onSearch: () => void
   readonly onStop: () => void
