@@ -198,17 +198,19 @@ async function planning() {
 
 async function liningUp() {
   const sessionId = await entered(at.club, { title: newId(), kind: 'match', periods: null })
+  plannedLineUp ??= lineUpFor(sessionId)
+  return { ...ofSquad(), sessionId, knownVersion: 0, plan: await plannedLineUp }
+}
+
+/** Worked out once: it fits each of the matches. */
+let plannedLineUp: ReturnType<typeof lineUpFor> | undefined
+async function lineUpFor(sessionId: string) {
   const format = { ...plainFormat, aSide: 3, shapes: [{ name: '1-1-0', places: threeOn }] }
   const viewer = await findViewer({ clubId: at.club.club.id, personId: personIdOf(at.club, 'coach') })
   if (!viewer) throw new Error('no coach')
   const { players } = await loadLineUpPage(viewer, { ...ofSquad(), sessionId })
   const asked = { format, players, register: [], policyShare: 0.5, apart: [], together: [] }
-  return {
-    ...ofSquad(),
-    sessionId,
-    knownVersion: 0,
-    plan: lineUpOfDraft(draftOfLineUp(newMatchRequest(asked)), () => 'Ivo Weld'),
-  }
+  return lineUpOfDraft(draftOfLineUp(newMatchRequest(asked)), () => 'Ivo Weld')
 }
 
 async function practice() {
