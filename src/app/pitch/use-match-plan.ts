@@ -55,7 +55,8 @@ export function useMatchPlan(pack: PackOfMatch): MatchPlanning {
       search.current = abort
       setNews((now) => now && { ...now, isSearching: true })
       const settings = { seed, timeLimitMs: searchMs, workLimit: null }
-      void solveLineUpInWorker(tail.problem, settings, { signal: abort.signal }).then((found) => {
+      const found = solveLineUpInWorker(tail.problem, settings, { signal: abort.signal })
+      const take = (found: Awaited<ReturnType<typeof solveLineUpInWorker>>) => {
         // Stopped by a newer plan: what was found is for who was there before it.
         if (search.current !== abort || abort.signal.aborted) return
         search.current = null
@@ -64,7 +65,9 @@ export function useMatchPlan(pack: PackOfMatch): MatchPlanning {
         const proof = lineUp && sayProven(lineUp, better !== false)
         setNews((now) => now && { ...now, isSearching: false, proof })
         if (lineUp && better) onBetter([replanDeed(began, tail, lineUp.plan)])
-      })
+      }
+      // Where no worker can be started the plan that stands is good enough.
+      found.then(take).catch(() => setNews((now) => now && { ...now, isSearching: false }))
     },
     [pack],
   )
