@@ -40,6 +40,8 @@ export type TodayBook = {
         readonly isPlanned: boolean
       })
     | null
+  /** Others of the next one's day, not written down yet. */
+  readonly alsoThatDay: readonly ShownSession[]
   /** Held and not written down, the latest first; `isTapped`: at the pitch, and only to be looked at. */
   readonly toWrite: readonly (ShownSession & { readonly isTapped: boolean })[]
   /** At most three. */
@@ -71,6 +73,9 @@ export async function loadToday(
     })
     const held = sessions.filter(({ day }) => day < today)
     const next = sessions.find(({ day, written }) => day >= today && written === 'notWritten') ?? null
+    const alsoThatDay = sessions.filter(
+      ({ id, day, written }) => day === next?.day && id !== next.id && written === 'notWritten',
+    )
     const design = next?.designId ? await findDesign(tx, next.designId) : null
     const round = await loadRound(tx, { of, held, design })
     const players = namesApart(await listSquadPlayers(tx, squad.id))
@@ -90,6 +95,7 @@ export async function loadToday(
         design: design && { id: design.id, name: design.name },
         themeName: themes.find(({ id }) => id === design?.themeId)?.name ?? null,
       },
+      alsoThatDay: alsoThatDay.map(shownSession),
       toWrite: unwritten.map((session) => ({ ...shownSession(session), isTapped: taps.has(session.id) })),
       ...(await loadCures(tx, { of, round, themes, players })),
       players: players.map(({ id, name }) => ({ id, name })),

@@ -236,3 +236,14 @@ describe('a club without a season', () => {
     expect(await loadNoSeason(await viewerOf('headCoach'))).toMatchObject({ canArrange: true })
   })
 })
+
+describe('Today', () => {
+  it('has the next session, and what else its day has', async () => {
+    const day = '2026-10-03'
+    const match = await enterSession(at.club, { kind: 'match', day, startsAt: null, lengthSeconds: null })
+    const practice = await enterSession(at.club, { day, startsAt: '17:00' })
+    await enterSession(at.club, { day: '2026-10-04' })
+    const { next, alsoThatDay } = await loadToday(await viewerOf('coach'), { squadId: at.club.squadId })
+    expect([next?.id, ...alsoThatDay.map(({ id }) => id)]).toEqual([match, practice])
+  })
+})

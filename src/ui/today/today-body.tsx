@@ -30,6 +30,8 @@ type TodayBodyProps = {
         readonly isPlanned: boolean
       })
     | null
+  /** Others of the next one's day. */
+  readonly alsoThatDay: readonly ShownSession[]
   /** `isTapped`: at the pitch, and only to be looked at. */
   readonly toWrite: readonly (ShownSession & { readonly isTapped: boolean })[]
   readonly cures: readonly TodayCure[]
@@ -39,7 +41,8 @@ type TodayBodyProps = {
 
 const mostToWrite = 5
 
-export function TodayBody({ squad, today, next, toWrite, cures, openFlags, players }: TodayBodyProps) {
+export function TodayBody(props: TodayBodyProps) {
+  const { squad, today, next, alsoThatDay, toWrite, cures, openFlags, players } = props
   const names = new Map(players.map(({ id, name }) => [id, name]))
   return (
     <div className="grid gap-x-12 gap-y-10 lg:grid-cols-[3fr_2fr]">
@@ -66,6 +69,17 @@ export function TodayBody({ squad, today, next, toWrite, cures, openFlags, playe
               {players.length > 0 ? 'No practice or match is planned.' : 'Nobody belongs to this squad yet.'}
             </Empty>
           )}
+          {alsoThatDay.map((session) => (
+            <p key={session.id} className="mt-2">
+              On the same day:{' '}
+              <PageLink
+                href={paths.session(squad.id, { sessionId: session.id })}
+                className="tap inline-flex items-center"
+              >
+                {nameOfSession(session)}
+              </PageLink>
+            </p>
+          ))}
         </section>
         <section>
           <SectionTitle>Not written down yet</SectionTitle>
