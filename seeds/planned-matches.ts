@@ -1,6 +1,6 @@
 import type { ClubTx } from '#data/in-club'
 import { findFormatOfSquad } from '#data/match-formats'
-import { saveMatchPlan } from '#data/match-plans'
+import { savePlan } from '#data/session-plans'
 import { getSession } from '#data/sessions'
 import { newMatchRequest } from '#lineup/draft/new-match-request'
 import type { PickablePlayer } from '#lineup/draft/pickable-player'
@@ -50,7 +50,7 @@ export async function planMatch(
   const plan = quickLineUp(problem, { seed: 1 })
   if (!plan) throw new Error('No line-up for the demo.')
   const nameOf = (id: string) => cast.find((player) => player.id === id)?.name ?? ''
-  await saveMatchPlan(tx, {
+  await savePlan(tx, {
     sessionId: session.id,
     plan: matchPlanOf(request, lineUpOf(problem, plan), nameOf),
     knownVersion: 0,

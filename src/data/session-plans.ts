@@ -1,36 +1,63 @@
 import 'server-only'
+import type { z } from 'zod'
 import { AppError } from '#common/app-error'
 import type { Day } from '#common/time'
 import type { Author } from '#data/author'
+import { dateOf } from '#data/days'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
-import { isOver, lockSession } from '#data/sessions'
+import { lockSession, type Session } from '#data/sessions'
+import { matchPlanShape } from '#exchange/match-plan-json'
 import { practicePlanShape } from '#exchange/practice-plan-json'
+import type { MatchPlan } from '#lineup/match-plan'
 import type { PracticePlan } from '#planning/practice-plan'
 
-/** The plan of a practice as it stands; `version` counts from 1 how often it was saved. */
-export type StoredPlan = {
+/** The plan of a practice, or the line-up of a match, as it stands; `version` counts from 1 how often it was saved. */
+export type StoredPlan<Plan> = {
   readonly sessionId: string
   readonly version: number
-  readonly plan: PracticePlan
+  readonly plan: Plan
   readonly madeById: string | null
   readonly madeAt: Date
 }
 
-export async function findPlan(tx: ClubTx, sessionId: string): Promise<StoredPlan | null> {
-  if (!isId(sessionId)) return null
-  const row = await tx.db.sessionPlan.findUnique({
-    where: { clubId_sessionId: { clubId: tx.clubId, sessionId } },
-    select: { sessionId: true, version: true, plan: true, madeById: true, madeAt: true },
-  })
-  return row && { ...row, plan: practicePlanShape.parse(row.plan) }
+type AnyPlan = PracticePlan | MatchPlan
+
+/** Null for a match too. */
+export function findPlan(tx: ClubTx, sessionId: string): Promise<StoredPlan<PracticePlan> | null> {
+  return findOfKind(tx, sessionId, { kind: 'practice', shape: practicePlanShape })
+}
+
+/** Null for a practice too. */
+export function findMatchPlan(tx: ClubTx, sessionId: string): Promise<StoredPlan<MatchPlan> | null> {
+  return findOfKind(tx, sessionId, { kind: 'match', shape: matchPlanShape })
 }
 
 /** @throws AppError `notFound`. */
-export async function getPlan(tx: ClubTx, sessionId: string): Promise<StoredPlan> {
-  const plan = await findPlan(tx, sessionId)
-  if (!plan) throw new AppError('notFound', `no plan of session ${sessionId}`)
-  return plan
+export async function getPlan(tx: ClubTx, sessionId: string): Promise<StoredPlan<PracticePlan>> {
+  return (await findPlan(tx, sessionId)) ?? notPlanned(sessionId)
+}
+
+/** @throws AppError `notFound`. */
+export async function getMatchPlan(tx: ClubTx, sessionId: string): Promise<StoredPlan<MatchPlan>> {
+  return (await findMatchPlan(tx, sessionId)) ?? notPlanned(sessionId)
+}
+
+function notPlanned(sessionId: string): never {
+  throw new AppError('notFound', `no plan of session ${sessionId}`)
+}
+
+async function findOfKind<Plan>(
+  tx: ClubTx,
+  sessionId: string,
+  { kind, shape }: { readonly kind: Session['kind']; readonly shape: z.ZodType<Plan> },
+): Promise<StoredPlan<Plan> | null> {
+  if (!isId(sessionId)) return null
+  const row = await tx.db.sessionPlan.findUnique({
+    where: { clubId_sessionId: { clubId: tx.clubId, sessionId }, session: { kind } },
+    select: { sessionId: true, version: true, plan: true, madeById: true, madeAt: true },
+  })
+  return row && { ...row, plan: shape.parse(row.plan) }
 }
 
 /** Which of these sessions have a plan. */
@@ -55,7 +82,7 @@ export async function savePlan(
     by,
   }: {
     readonly sessionId: string
-    readonly plan: PracticePlan
+    readonly plan: AnyPlan
     readonly knownVersion: number
     readonly by: Author
   },
@@ -93,7 +120,7 @@ export async function forgetInPlan(
     version,
     plan,
     at,
-  }: Pick<StoredPlan, 'sessionId' | 'version' | 'plan'> & { readonly at: Date },
+  }: Pick<StoredPlan<AnyPlan>, 'sessionId' | 'version' | 'plan'> & { readonly at: Date },
 ): Promise<void> {
   await tx.db.sessionPlan.updateMany({
     where: { clubId: tx.clubId, sessionId, version },
@@ -105,11 +132,20 @@ export async function forgetInPlan(
 export async function listPlansToForget(
   tx: ClubTx,
   { before, lastDay }: { readonly before: Day; readonly lastDay: Day },
-): Promise<readonly string[]> {
+): Promise<readonly Pick<Session, 'id' | 'kind'>[]> {
   const rows = await tx.db.sessionPlan.findMany({
-    where: { clubId: tx.clubId, forgottenAt: null, session: isOver({ before, lastDay }) },
-    select: { sessionId: true },
+    where: {
+      clubId: tx.clubId,
+      forgottenAt: null,
+      session: {
+        OR: [
+          { day: { lt: dateOf(before) }, written: { not: 'notWritten' } },
+          { day: { lte: dateOf(lastDay) } },
+        ],
+      },
+    },
+    select: { session: { select: { id: true, kind: true } } },
     orderBy: { sessionId: 'asc' },
   })
-  return rows.map(({ sessionId }) => sessionId)
+  return rows.map(({ session }) => session)
 }

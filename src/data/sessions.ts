@@ -137,16 +137,6 @@ export async function lockSessions(tx: ClubTx, sessionIds: readonly string[]): P
     throw new AppError('notFound', `of ${wanted.length} sessions ${locked.length} are there`)
 }
 
-/** Sessions before a day that are written into the book, and all of `lastDay` or before; a condition to look with. */
-export function isOver({ before, lastDay }: { readonly before: Day; readonly lastDay: Day }) {
-  return {
-    OR: [
-      { day: { lt: dateOf(before) }, written: { not: 'notWritten' as const } },
-      { day: { lte: dateOf(lastDay) } },
-    ],
-  }
-}
-
 export function lockSession(tx: ClubTx, sessionId: string): Promise<void> {
   return lockSessions(tx, [sessionId])
 }

@@ -2,7 +2,6 @@ import 'server-only'
 import { loadChildPart } from '#data/child-copy/child-part'
 import { loadFamilyPart } from '#data/child-copy/family-part'
 import { loadFiguresPart } from '#data/child-copy/figures-part'
-import { loadMatchPlansPart } from '#data/child-copy/match-plans-part'
 import { listMentions } from '#data/child-copy/mentions-part'
 import { loadPlansPart } from '#data/child-copy/plans-part'
 import { loadWrittenPart } from '#data/child-copy/written-part'
@@ -36,7 +35,6 @@ export async function loadChildCopy(
     ...(await loadWrittenPart(tx, playerId)),
     ...(await loadFiguresPart(tx, playerId)),
     ...(await loadPlansPart(tx, playerId)),
-    ...(await loadMatchPlansPart(tx, playerId)),
     ...(await loadFamilyPart(tx, { playerId, forId })),
     mentions: await listMentions(tx, { playerId, name: child.name }),
   }

@@ -2,8 +2,7 @@ import 'server-only'
 import type { Day } from '#common/time'
 import { recordAudit } from '#data/audit'
 import type { ClubTx } from '#data/in-club'
-import { findMatchPlan, forgetInMatchPlan, listMatchPlansToForget } from '#data/match-plans'
-import { findPlan, forgetInPlan, listPlansToForget } from '#data/session-plans'
+import { findMatchPlan, findPlan, forgetInPlan, listPlansToForget } from '#data/session-plans'
 import { withoutMatchDay } from '#lineup/draft/without-match-day'
 import { lastDayForgotten, withoutToday } from '#planning/forget-today'
 
@@ -16,7 +15,7 @@ export async function forgetTodayOf(tx: ClubTx, sessionId: string, at: Date): Pr
 /** The same of a match's plan, with its pairs and what was noted of lines. */
 export async function forgetMatchDayOf(tx: ClubTx, sessionId: string, at: Date): Promise<void> {
   const stored = await findMatchPlan(tx, sessionId)
-  if (stored) await forgetInMatchPlan(tx, { ...stored, plan: withoutMatchDay(stored.plan), at })
+  if (stored) await forgetInPlan(tx, { ...stored, plan: withoutMatchDay(stored.plan), at })
 }
 
 /**
@@ -24,15 +23,11 @@ export async function forgetMatchDayOf(tx: ClubTx, sessionId: string, at: Date):
  * pages are sure to pass; it writes only when there is something to take away.
  */
 export async function forgetTodayWhenDue(tx: ClubTx, { today }: { readonly today: Day }): Promise<void> {
-  const days = { before: today, lastDay: lastDayForgotten(today) }
-  const practices = await listPlansToForget(tx, days)
-  const matches = await listMatchPlansToForget(tx, days)
-  const plans = practices.length + matches.length
-  if (plans === 0) return
+  const due = await listPlansToForget(tx, { before: today, lastDay: lastDayForgotten(today) })
+  if (due.length === 0) return
   const at = new Date()
-  for (const sessionId of practices) await forgetTodayOf(tx, sessionId, at)
-  for (const sessionId of matches) await forgetMatchDayOf(tx, sessionId, at)
+  for (const { id, kind } of due) await (kind === 'match' ? forgetMatchDayOf : forgetTodayOf)(tx, id, at)
   const by = { personId: null, at }
-  const detail = { plans, today }
+  const detail = { plans: due.length, today }
   await recordAudit(tx, { action: 'forgetToday', objectKind: 'club', objectId: tx.clubId, detail, by })
 }

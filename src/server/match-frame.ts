@@ -1,7 +1,7 @@
 import 'server-only'
 import type { ClubTx } from '#data/in-club'
 import { findFormatOfSquad } from '#data/match-formats'
-import { findMatchPlan } from '#data/match-plans'
+import { findMatchPlan } from '#data/session-plans'
 import type { Session } from '#data/sessions'
 import { plainFormat } from '#lineup/draft/plain-format'
 import type { MatchPlan } from '#lineup/match-plan'

@@ -5,9 +5,9 @@ import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
 import { inClub } from '#data/in-club'
-import { findMatchPlan, saveMatchPlan } from '#data/match-plans'
 import { listPairs } from '#data/player-pairs'
 import { listRegister } from '#data/register-lines'
+import { findMatchPlan, savePlan } from '#data/session-plans'
 import { lockSession } from '#data/sessions'
 import { checkedMatchPlan } from '#lineup/draft/checked-match-plan'
 import type { PickablePlayer } from '#lineup/draft/pickable-player'
@@ -50,7 +50,7 @@ export async function saveLineUpOf(viewer: Viewer, input: LineUpInput): Promise<
     const checked = checkedMatchPlan(plan, nameOf)
     if (!checked.ok) return refuse(...checked.reasons.map((message) => ({ path: '', message })))
     const by = { personId: viewer.personId, at: now }
-    const version = await saveMatchPlan(tx, { sessionId, plan: checked.value, knownVersion, by })
+    const version = await savePlan(tx, { sessionId, plan: checked.value, knownVersion, by })
     const detail = { version, players: plan.players.length, spells: plan.spells.length }
     await recordAudit(tx, { action: 'saveLineUp', objectKind: 'session', objectId: sessionId, detail, by })
     return saved(`Saved. ${checked.value.proof.sentence}`)

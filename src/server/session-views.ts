@@ -8,6 +8,7 @@ import type { ClubTx } from '#data/in-club'
 import { inClub } from '#data/in-club'
 import { listPeople } from '#data/people'
 import { listSquadPlayers } from '#data/players'
+import { listPlanned } from '#data/session-plans'
 import { listSquadCoaches } from '#data/squad-coaches'
 import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
@@ -23,7 +24,6 @@ import { namesApart } from '#fairness/book/names-apart'
 import type { Spell } from '#match/match'
 import type { PracticeEvent } from '#practice/event'
 import { loadClubDay } from '#server/club-day'
-import { isPlanned } from '#server/is-planned'
 import { loadFrame } from '#server/page-frame'
 import { coverNameOf } from '#server/session-list-views'
 import { getSessionOfSquad } from '#server/session-of-squad'
@@ -58,7 +58,7 @@ export async function loadSessionPage(
       squad: await getSquad(tx, squadId),
       session,
       isToCome: session.day > today,
-      isPlanned: await isPlanned(tx, session),
+      isPlanned: (await listPlanned(tx, [sessionId])).has(sessionId),
       timeZone: club.timeZone,
       countsGoals: club.countsGoals,
       mayWrite,

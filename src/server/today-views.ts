@@ -6,6 +6,7 @@ import { type FlagState, listFlagStates } from '#data/flag-states'
 import { type ClubTx, inClub } from '#data/in-club'
 import { countPitchEvents } from '#data/pitch-events'
 import { listSquadPlayers } from '#data/players'
+import { listPlanned } from '#data/session-plans'
 import { listSessions, type Session } from '#data/sessions'
 import { listThemes } from '#data/themes'
 import { findMedianTurnSeconds } from '#data/turn-sums'
@@ -18,7 +19,6 @@ import { longestRound } from '#practice/round-to-give'
 import { forgetChildrenWhenDue } from '#server/forget-children'
 import { forgetGuestsWhenDue } from '#server/forget-guests'
 import { forgetTodayWhenDue } from '#server/forget-today'
-import { isPlanned } from '#server/is-planned'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
 import type { Player } from '#squad/player'
@@ -91,7 +91,7 @@ export async function loadToday(
       next: next && {
         ...shownSession(next),
         isTapped: taps.has(next.id),
-        isPlanned: await isPlanned(tx, next),
+        isPlanned: (await listPlanned(tx, [next.id])).has(next.id),
         design: design && { id: design.id, name: design.name },
         themeName: themes.find(({ id }) => id === design?.themeId)?.name ?? null,
       },

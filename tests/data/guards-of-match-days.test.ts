@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { newId } from '#data/ids'
 import { ask, ids } from '../support/guarded-club'
-import { lineWish, matchFormat, matchPlan, session, squad } from '../support/guarded-rows'
+import { lineWish, matchFormat, session, sessionPlan, squad } from '../support/guarded-rows'
 
 /** A text of JSON of more than so many bytes. */
 const long = (bytes: number) => `{"a":"${'x'.repeat(bytes)}"}`
@@ -24,10 +24,6 @@ describe('what belongs to match days is refused where it cannot be', () => {
       () => matchFormat({ definition: long(65536) }),
     ],
     ['a format that no club has', 'Squad_clubId_matchFormatId_fkey', () => squad({ matchFormatId: newId() })],
-    ['a plan before the first', 'MatchPlan_version_check', () => matchPlan({ version: 0 })],
-    ['a plan that is a list', 'MatchPlan_plan_check', () => matchPlan({ plan: '[]' })],
-    ['a plan of more than a mebibyte', 'MatchPlan_plan_check', () => matchPlan({ plan: long(1048576) })],
-    ['a second plan of a match', 'MatchPlan_pkey', () => `${matchPlan({})}; ${matchPlan({})}`],
     ['a wish to keep goal', 'LineWish_line_check', () => lineWish({ line: 'keeper' })],
     ['two wishes of one line', 'LineWish_pkey', () => `${lineWish({})}; ${lineWish({ wish: 'notYet' })}`],
     ['goals of one side only', 'Session_goals_check', () => goals(3, null)],
@@ -43,7 +39,7 @@ describe('what belongs to match days is refused where it cannot be', () => {
     const good = [
       matchFormat({ name: 'x'.repeat(80), takenFrom: 'x'.repeat(80) }),
       `${matchFormat({ id })}; ${squad({ matchFormatId: id })}`,
-      matchPlan({}),
+      sessionPlan({ sessionId: ids.match }),
       lineWish({}),
       goals(0, 99),
       goals(null, null),

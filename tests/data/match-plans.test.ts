@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { newId } from '#data/ids'
-import { findMatchPlan, getMatchPlan, listMatchesPlanned, saveMatchPlan } from '#data/match-plans'
+import { findMatchPlan, getMatchPlan, listPlanned, savePlan } from '#data/session-plans'
 import { matchPlanShape } from '#exchange/match-plan-json'
 import { lineUpOf } from '#lineup/line-up-of-plan'
 import { matchPlanOf } from '#lineup/match-plan-of'
@@ -25,7 +25,7 @@ describe('line-ups in the database', () => {
     const at = await aClub()
     const sessionId = await aMatch(at)
     const save = (knownVersion: number, sent = plan) =>
-      at.run((tx) => saveMatchPlan(tx, { sessionId, plan: sent, knownVersion, by: at.coach }))
+      at.run((tx) => savePlan(tx, { sessionId, plan: sent, knownVersion, by: at.coach }))
     expect(await at.run((tx) => findMatchPlan(tx, sessionId))).toBeNull()
     expect(await save(0)).toBe(1)
     expect(await at.run((tx) => getMatchPlan(tx, sessionId))).toEqual({
@@ -44,23 +44,23 @@ describe('line-ups in the database', () => {
     const at = await aClub()
     const sessionId = await aMatch(at)
     const save = (knownVersion: number) =>
-      at.run((tx) => saveMatchPlan(tx, { sessionId, plan, knownVersion, by: at.coach }))
+      at.run((tx) => savePlan(tx, { sessionId, plan, knownVersion, by: at.coach }))
     await expect(save(1)).rejects.toMatchObject({ code: 'conflict' })
     const both = await Promise.allSettled([save(0), save(0)])
     expect(both.map(({ status }) => status).sort()).toEqual(['fulfilled', 'rejected'])
     const other = await aMatch(at)
-    const found = await at.run((tx) => listMatchesPlanned(tx, [sessionId, other, 'no id']))
+    const found = await at.run((tx) => listPlanned(tx, [sessionId, other, 'no id']))
     expect([...found]).toEqual([sessionId])
   })
 
   it('a club sees no line-up of another, and there is none of a match that is not there', async () => {
     const [at, other] = [await aClub(), await aClub()]
     const sessionId = await aMatch(at)
-    await at.run((tx) => saveMatchPlan(tx, { sessionId, plan, knownVersion: 0, by: at.coach }))
+    await at.run((tx) => savePlan(tx, { sessionId, plan, knownVersion: 0, by: at.coach }))
     expect(await other.run((tx) => findMatchPlan(tx, sessionId))).toBeNull()
     await expect(other.run((tx) => getMatchPlan(tx, sessionId))).rejects.toMatchObject({ code: 'notFound' })
     await expect(
-      at.run((tx) => saveMatchPlan(tx, { sessionId: newId(), plan, knownVersion: 0, by: at.coach })),
+      at.run((tx) => savePlan(tx, { sessionId: newId(), plan, knownVersion: 0, by: at.coach })),
     ).rejects.toMatchObject({ code: 'notFound' })
   })
 })

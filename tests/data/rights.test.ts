@@ -34,7 +34,6 @@ const rights: Readonly<Record<string, string>> = {
   PlayerPair: 'see add alter+',
   SessionPlan: 'see add alter+',
   MatchFormat: 'see add alter+',
-  MatchPlan: 'see add alter+',
   LineWish: 'see add alter+ remove',
   PitchEvent: 'see add',
   HelperPass: 'see add alter+',

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { listAudit } from '#data/audit'
-import { findMatchPlan } from '#data/match-plans'
+import { findMatchPlan } from '#data/session-plans'
 import type { MatchPlan } from '#lineup/match-plan'
 import { forgetTodayWhenDue } from '#server/forget-today'
 import { writeFromPitch } from '#server/whistle-actions'

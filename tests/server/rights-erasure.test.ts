@@ -13,9 +13,8 @@ import { listChildrenOf } from '#data/guardianships'
 import { newId } from '#data/ids'
 import { inClub } from '#data/in-club'
 import { listLineWishes } from '#data/line-wishes'
-import { findMatchPlan, getMatchPlan, saveMatchPlan } from '#data/match-plans'
 import { listSquadPlayers } from '#data/players'
-import { listPlanned } from '#data/session-plans'
+import { findMatchPlan, getMatchPlan, listPlanned, savePlan } from '#data/session-plans'
 import { noWishes } from '#match/format/line-wish'
 import { loadSeasonBook } from '#server/book-views'
 import { eraseChildOf } from '#server/change-rights'
@@ -107,7 +106,7 @@ beforeAll(async () => {
     const [bao, elif] = [playerId('bao'), playerId('elif')]
     const plan = aMatchPlan(membersOf.underTen.slice(0, 10).map((key) => playerId(key)))
     const held = { start: 0, end: 300, place: 'on' } as const
-    await saveMatchPlan(tx, {
+    await savePlan(tx, {
       sessionId: matchPlayed,
       plan: {
         ...plan,

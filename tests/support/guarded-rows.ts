@@ -176,8 +176,6 @@ export const sessionPlan = (columns: object) =>
   insert('SessionPlan', { sessionId: ids.practice, version: 1, plan: '{}', madeAt: 'now()', ...columns })
 export const matchFormat = (columns: object) =>
   insert('MatchFormat', { id: newId(), name: 'Sevens', definition: '{}', ...columns })
-export const matchPlan = (columns: object) =>
-  insert('MatchPlan', { sessionId: ids.match, version: 1, plan: '{}', madeAt: 'now()', ...columns })
 export const lineWish = (columns: object) =>
   insert('LineWish', { playerId: ids.player, line: 'back', wish: 'likes', ...columns })
 export const pitchEvent = (columns: object) =>

@@ -1,5 +1,5 @@
 import { v7 as uuidv7 } from 'uuid'
-import { saveMatchPlan } from '#data/match-plans'
+import { savePlan } from '#data/session-plans'
 import { newMatchRequest } from '#lineup/draft/new-match-request'
 import { plainFormat } from '#lineup/draft/plain-format'
 import { lineUpOf } from '#lineup/line-up-of-plan'
@@ -44,7 +44,7 @@ export function aMatchPlan(playerIds: readonly PlayerId[], changes: Partial<Matc
 }
 
 export async function planMatch(club: TestClub, sessionId: string, plan: MatchPlan): Promise<void> {
-  await club.run((tx) => saveMatchPlan(tx, { sessionId, plan, knownVersion: 0, by: club.coach }))
+  await club.run((tx) => savePlan(tx, { sessionId, plan, knownVersion: 0, by: club.coach }))
 }
 
 /** One tap, so many seconds after the first kick-off. */

@@ -112,11 +112,11 @@ async function thingsOfDemo(
     ),
     comingId: await idBy(
       `select s.id from "Session" s join "SessionPlan" p on p."sessionId" = s.id
-       where s."squadId" = $1 and s.day >= $2 and s.written = 'notWritten' order by s.day limit 1`,
+       where s."squadId" = $1 and s.kind = 'practice' and s.day >= $2 and s.written = 'notWritten' order by s.day limit 1`,
       [squad, calendarDay],
     ),
     matchId: await idBy(
-      'select s.id from "Session" s join "MatchPlan" p on p."sessionId" = s.id where s."squadId" = $1 limit 1',
+      'select s.id from "Session" s join "SessionPlan" p on p."sessionId" = s.id where s."squadId" = $1 and s.kind = \'match\' limit 1',
       [squad],
     ),
     designId: await idBy('select id from "PracticeDesign" order by id limit 1'),

@@ -1,9 +1,11 @@
 import 'server-only'
 import { atSession, instant, sessionColumns } from '#data/child-copy/at-session'
+import { toldOfLineUp } from '#data/child-copy/told-of-line-up'
 import { toldOfMatch } from '#data/child-copy/told-of-match'
 import { Prisma } from '#data/generated/client'
 import type { ClubTx } from '#data/in-club'
 import { matchDeedShape } from '#exchange/match-deed-json'
+import { matchPlanShape } from '#exchange/match-plan-json'
 import { deedShape } from '#exchange/pitch-json'
 import { practicePlanShape } from '#exchange/practice-plan-json'
 import type { Deed } from '#pitch/pitch-event'
@@ -11,7 +13,7 @@ import { type Station, seatRoles } from '#practice/turn'
 import type { ChildCopy, Place } from '#rights/child-copy'
 import type { PlayerId } from '#squad/player'
 
-type Part = Pick<ChildCopy, 'plans' | 'pitch'>
+type Part = Pick<ChildCopy, 'plans' | 'matchPlans' | 'pitch'>
 
 /** What was planned for a child and tapped of it: out of each plan and each tap its own part alone. */
 export async function loadPlansPart(tx: ClubTx, playerId: PlayerId): Promise<Part> {
@@ -26,8 +28,9 @@ export async function loadPlansPart(tx: ClubTx, playerId: PlayerId): Promise<Par
     select: { at: true, deed: true, session: sessionColumns },
     orderBy: [{ at: 'asc' }, { seq: 'asc' }],
   })
+  const ofKind = (kind: 'practice' | 'match') => plans.filter(({ session }) => session.kind === kind)
   return {
-    plans: plans.map(({ plan: json, session }) => {
+    plans: ofKind('practice').map(({ plan: json, session }) => {
       const plan = practicePlanShape.parse(json)
       const { agreed, ...expected } = plan.players.find((one) => one.playerId === playerId) ?? {}
       const { firstPartner: _other, ...own } = agreed ?? {}
@@ -38,6 +41,10 @@ export async function loadPlansPart(tx: ClubTx, playerId: PlayerId): Promise<Par
         places: placesIn(plan.turns, playerId),
       }
     }),
+    matchPlans: ofKind('match').map(({ plan, session }) => ({
+      ...atSession(session),
+      ...toldOfLineUp(matchPlanShape.parse(plan), playerId),
+    })),
     pitch: events.map(({ at, deed, session }) => ({
       ...atSession(session),
       at: instant(at),
