@@ -1,69 +1,38 @@
 import 'server-only'
-import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listPlayers } from '#data/players'
-import { getVersion } from '#data/written-history'
 import { namesApart } from '#fairness/book/names-apart'
 import { afterTheWhistle } from '#pitch/after-the-whistle'
 import { bookChanges } from '#pitch/book-changes'
 import { joinedDifferences } from '#pitch/joined-differences'
 import { eventsThatStand } from '#practice/replay'
-import { forgetGuestsWhenDue } from '#server/forget-guests'
-import { forgetTodayWhenDue } from '#server/forget-today'
 import { loadGuestsOf } from '#server/guests-of-session'
-import { loadFrame } from '#server/page-frame'
 import { loadTapped, registerToWrite, type TappedPractice } from '#server/pitch-book'
-import { getSessionOfSquad } from '#server/session-of-squad'
 import { playersWithOtherLines } from '#server/session-register'
-import { loadSquadSeason } from '#server/squad-season'
+import { type AtWhistle, loadWhistleFrame, openWhistle } from '#server/whistle-frame'
 import { accountOfTapped, loadMoved } from '#server/whistle-moved'
-import { whyNotWritable } from '#server/why-not-writable'
-import { takenBackFromOut } from '#squad/out-for-today'
 import type { Player, PlayerId } from '#squad/player'
-import type { SquadId } from '#squad/squad'
 
 /**
  * A practice after the whistle: what was tapped, what it comes to, and what it does, or did, to the season.
  * @throws AppError `notAllowed` or `notFound`.
  */
-export async function loadWhistle(
-  viewer: Viewer,
-  {
-    squadId,
-    sessionId,
-    now = new Date(),
-  }: { readonly squadId: SquadId; readonly sessionId: string; readonly now?: Date },
-) {
+export async function loadWhistle(viewer: Viewer, at: AtWhistle) {
   return inClub(viewer.clubId, async (tx) => {
-    demand(viewer, 'writeSession', { kind: 'squad', squadId })
-    const of = await loadSquadSeason(tx, viewer, { squadId, now })
-    await forgetGuestsWhenDue(tx, of)
-    await forgetTodayWhenDue(tx, of)
-    const session = await getSessionOfSquad(tx, { squadId, sessionId })
-    if (session.kind !== 'practice') throw new AppError('notFound', `session ${sessionId} is no practice`)
+    const { of, session } = await openWhistle(tx, viewer, at)
+    if (session.kind !== 'practice') throw new AppError('notFound', `session ${session.id} is no practice`)
     const tapped = await loadTapped(tx, session)
-    const { book, state, before, lastWrite, cursor } = tapped
+    const { book, state, before, lastWrite } = tapped
     const register = registerToWrite(tapped)
     const account = await accountOfTapped(tx, session, { tapped, register })
     const people = await loadPeople(tx, tapped)
     const after = afterTheWhistle(state, { lengthSeconds: session.lengthSeconds })
     return {
-      frame: await loadFrame(tx, viewer, squadId),
-      squad: of.squad,
-      session,
-      timeZone: of.club.timeZone,
-      closed: whyNotWritable(session, of.today),
-      version: await getVersion(tx, sessionId),
-      cursor,
-      tapCount: tapped.events.length,
-      lastWrite,
-      tapsSince: lastWrite ? cursor - lastWrite.upTo : 0,
+      ...(await loadWhistleFrame(tx, viewer, { of, session, tapped, register })),
       /** The book says what was tapped. */
       isWritten: isSame(tapped) && playersWithOtherLines(before.register, register).length === 0,
-      typed: tapped.typed,
-      takenBack: takenBackFromOut(before.register, register),
       plan: tapped.plan,
       absent: absentBefore(tapped),
       length: book.lengthAsked,

@@ -19,31 +19,20 @@ export default async function WhistlePage({ params }: WhistlePageProps) {
   const viewer = await getViewer()
   const { squadId, sessionId } = await params
   const at = { squadId, sessionId }
+  const forms = { confirm: writeFromPitch, asPlanned: writeAsPlanned, joinGuest: joinGuestToPlayer }
   const kind = await orNotFound(kindToWrite(viewer, at))
   if (kind === 'match') {
     const { frame, ...page } = await orNotFound(loadMatchWhistle(viewer, at))
     return (
       <WhistleShell frame={frame} {...page}>
-        <MatchWhistleBody
-          {...page}
-          {...at}
-          confirm={writeFromPitch}
-          asPlanned={writeAsPlanned}
-          joinGuest={joinGuestToPlayer}
-        />
+        <MatchWhistleBody {...page} {...at} {...forms} />
       </WhistleShell>
     )
   }
   const { frame, ...page } = await orNotFound(loadWhistle(viewer, at))
   return (
     <WhistleShell frame={frame} {...page}>
-      <WhistleBody
-        {...page}
-        {...at}
-        confirm={writeFromPitch}
-        asPlanned={writeAsPlanned}
-        joinGuest={joinGuestToPlayer}
-      />
+      <WhistleBody {...page} {...at} {...forms} />
     </WhistleShell>
   )
 }

@@ -6,7 +6,7 @@ import { getViewer } from '#server/viewer'
 import { LineUpCard } from '#ui/line-up/line-up-card'
 import { LinkButton } from '#ui/page/button'
 import { paths } from '#ui/paths'
-import { PrintButton } from '#ui/planning/print-button'
+import { PrintPage } from '#ui/planning/print-page'
 
 export const metadata: Metadata = { title: 'Line-up on a card' }
 
@@ -18,18 +18,20 @@ export default async function LineUpCardPage({ params }: CardPageProps) {
   const print = await orNotFound(loadLineUpPrint(viewer, { squadId, sessionId }))
   if (!print) notFound()
   return (
-    <main id="content" className="mx-auto max-w-4xl bg-white p-4 print:p-0">
-      <p className="no-print mb-4 flex flex-wrap items-center gap-3">
-        <PrintButton />
-        <LinkButton href={paths.lineUpSheet(squadId, { sessionId })}>On A4</LinkButton>
-        {print.mayPlan ? (
-          <LinkButton href={paths.lineUp(squadId, { sessionId })}>Back to the line-up</LinkButton>
-        ) : null}
-        <span className="text-sm text-soft">
-          Print at full size and cut along the marks: each card is 74 × 105 mm.
-        </span>
-      </p>
+    <PrintPage
+      links={
+        <>
+          <LinkButton href={paths.lineUpSheet(squadId, { sessionId })}>On A4</LinkButton>
+          {print.mayPlan ? (
+            <LinkButton href={paths.lineUp(squadId, { sessionId })}>Back to the line-up</LinkButton>
+          ) : null}
+          <span className="text-sm text-soft">
+            Print at full size and cut along the marks: each card is 74 × 105 mm.
+          </span>
+        </>
+      }
+    >
       <LineUpCard {...print} />
-    </main>
+    </PrintPage>
   )
 }

@@ -6,7 +6,7 @@ import { getViewer } from '#server/viewer'
 import { LineUpSheet } from '#ui/line-up/line-up-sheet'
 import { LinkButton } from '#ui/page/button'
 import { paths } from '#ui/paths'
-import { PrintButton } from '#ui/planning/print-button'
+import { PrintPage } from '#ui/planning/print-page'
 
 export const metadata: Metadata = { title: 'Line-up on one sheet' }
 
@@ -18,15 +18,17 @@ export default async function LineUpSheetPage({ params }: SheetPageProps) {
   const print = await orNotFound(loadLineUpPrint(viewer, { squadId, sessionId }))
   if (!print) notFound()
   return (
-    <main id="content" className="mx-auto max-w-4xl bg-white p-4 print:p-0">
-      <p className="no-print mb-4 flex flex-wrap gap-3">
-        <PrintButton />
-        <LinkButton href={paths.lineUpCard(squadId, { sessionId })}>As a card</LinkButton>
-        {print.mayPlan ? (
-          <LinkButton href={paths.lineUp(squadId, { sessionId })}>Back to the line-up</LinkButton>
-        ) : null}
-      </p>
+    <PrintPage
+      links={
+        <>
+          <LinkButton href={paths.lineUpCard(squadId, { sessionId })}>As a card</LinkButton>
+          {print.mayPlan ? (
+            <LinkButton href={paths.lineUp(squadId, { sessionId })}>Back to the line-up</LinkButton>
+          ) : null}
+        </>
+      }
+    >
       <LineUpSheet {...print} />
-    </main>
+    </PrintPage>
   )
 }

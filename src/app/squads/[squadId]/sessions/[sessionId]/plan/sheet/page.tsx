@@ -6,7 +6,7 @@ import { getViewer } from '#server/viewer'
 import { LinkButton } from '#ui/page/button'
 import { paths } from '#ui/paths'
 import { PlanSheet } from '#ui/planning/plan-sheet'
-import { PrintButton } from '#ui/planning/print-button'
+import { PrintPage } from '#ui/planning/print-page'
 
 export const metadata: Metadata = { title: 'Sheet for the pitch' }
 
@@ -18,12 +18,8 @@ export default async function SheetPage({ params }: SheetPageProps) {
   const sheet = await orNotFound(loadPlanSheet(viewer, { squadId, sessionId }))
   if (!sheet) notFound()
   return (
-    <main id="content" className="mx-auto max-w-4xl bg-white p-4 print:p-0">
-      <p className="no-print mb-4 flex flex-wrap gap-3">
-        <PrintButton />
-        <LinkButton href={paths.plan(squadId, { sessionId })}>Back to the plan</LinkButton>
-      </p>
+    <PrintPage links={<LinkButton href={paths.plan(squadId, { sessionId })}>Back to the plan</LinkButton>}>
       <PlanSheet {...sheet} />
-    </main>
+    </PrintPage>
   )
 }
