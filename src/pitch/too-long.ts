@@ -8,7 +8,7 @@ const day = 24 * 3600
  */
 export function whyTooLong(
   { lastSecond }: { readonly lastSecond: Seconds },
-  what: 'practice' | 'match' = 'practice',
+  what: 'practice' | 'match',
 ): string | null {
   if (lastSecond <= day) return null
   const days = new Intl.NumberFormat('en').format(Math.floor(lastSecond / day))

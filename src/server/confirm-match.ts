@@ -5,22 +5,18 @@ import { accept, InvariantError, type Result, refuse } from '#common/result'
 import { listDeedsOn, recordAudit } from '#data/audit'
 import { getClub } from '#data/clubs'
 import type { ClubTx } from '#data/in-club'
-import { listPlayers } from '#data/players'
 import { changeSession, type Session } from '#data/sessions'
 import { checkMatch } from '#match/checks/check-match'
 import { type Goals, mostGoals } from '#match/goals'
-import { whyTooLong } from '#pitch/too-long'
 import { type Done, saved } from '#server/action'
 import { loadTappedMatch, registerOfMatch, type TappedMatch } from '#server/match-book'
 import { recordMatch } from '#server/record-match'
-import { problemsOfRegister } from '#server/session-register'
 import { bringBookUpToDate } from '#server/session-writing'
 import { writeFromPitchDeed } from '#server/tapped-writings'
 import { todayOf } from '#server/today'
 import type { ConfirmInput } from '#server/whistle-input'
 import { whyNotWritable } from '#server/why-not-writable'
-import { checkLineOverlap } from '#squad/checks/line-overlap'
-import type { PlayerId } from '#squad/player'
+import { whyTapsNotWritten } from '#server/why-taps-not-written'
 import type { RegisterLine } from '#squad/register'
 
 type Confirming = {
@@ -44,8 +40,10 @@ export async function writeTappedMatch(
   if (closed) return refuse({ path: '', message: closed })
   const tapped = await loadTappedMatch(tx, session)
   const register = registerOfMatch(tapped)
-  const problems = await whyNotWritten(tx, { tapped, register, input })
+  const own = tapped.book.spells.length === 0 ? [nothingPlayed] : []
+  const problems = await whyTapsNotWritten(tx, { kind: 'match', tapped, register, input, own })
   if (problems.length > 0) return refuse(...problems)
+  mustBeAMatch(tapped, register)
   const goals = club.countsGoals && !(await areGoalsTyped(tx, tapped)) ? tapped.book.goals : null
   const tooMany = whyTooManyGoals(goals)
   if (tooMany) return refuse({ path: '', message: tooMany })
@@ -76,6 +74,19 @@ export async function writeTappedMatch(
   return accept({ message: 'Written. The season book has been brought up to date.' })
 }
 
+const nothingPlayed: Problem = {
+  path: '',
+  message: 'No kick-off was tapped in this match: there is nothing to write. Type in what was played.',
+}
+
+/** @throws InvariantError when taps came to a match that cannot be. */
+function mustBeAMatch({ book, before }: TappedMatch, register: readonly RegisterLine[]): void {
+  const presence = register.filter(({ state }) => state === 'here')
+  const faults = checkMatch({ periods: book.periods, register: presence, spells: book.spells })
+  if (faults.length > 0)
+    throw new InvariantError(`taps of ${before.session.id} came to ${JSON.stringify(faults.slice(0, 3))}`)
+}
+
 /** Goals that somebody typed, or took from a file, before the taps were written stand; those typed since do so too. */
 async function areGoalsTyped(tx: ClubTx, { before: { session }, lastWrite }: TappedMatch): Promise<boolean> {
   if (lastWrite === null && session.goals !== null) return true
@@ -88,52 +99,4 @@ function whyTooManyGoals(goals: Goals | null): string | null {
   return most <= mostGoals
     ? null
     : `${most} goals of one side were tapped, and ${mostGoals} at most are kept. Take those back at the pitch page that were none.`
-}
-
-type Deciding = {
-  readonly tapped: TappedMatch
-  readonly register: readonly RegisterLine[]
-  readonly input: Confirming['input']
-}
-
-/** Every reason why what was tapped cannot be written now. */
-async function whyNotWritten(tx: ClubTx, { tapped, register, input }: Deciding): Promise<readonly Problem[]> {
-  const { book, before, typed, cursor } = tapped
-  const say = (message: string): readonly Problem[] => [{ path: '', message }]
-  if (input.cursor !== null && input.cursor !== cursor)
-    return say('More was tapped since this page was opened. It stands below now: look at it, then write.')
-  if (book.spells.length === 0)
-    return say('No kick-off was tapped in this match: there is nothing to write. Type in what was played.')
-  const tooLong = whyTooLong(book, 'match')
-  if (tooLong) return say(tooLong)
-  if (typed && !input.overTyped) {
-    const message =
-      'Somebody typed this match in, or corrected it, by hand. Say below whether what was tapped is to stand in its place.'
-    return [{ path: 'overTyped', message }]
-  }
-  const ids = new Set([...before.register, ...register].map(({ playerId }) => playerId))
-  const names = new Map((await listPlayers(tx, [...ids])).map(({ id, name }) => [id, name]))
-  const nameOf = (playerId: PlayerId) => names.get(playerId) ?? 'Somebody'
-  const twice = new Set(
-    checkLineOverlap(register).flatMap((fault) =>
-      fault.rule === 'linesOverlap' ? [register[fault.line]?.playerId ?? ''] : [],
-    ),
-  )
-  // What was tapped always comes to a match that can be; only a guest joined to somebody who was there too cannot.
-  if (twice.size > 0)
-    return [...twice].flatMap((id) =>
-      say(
-        `${nameOf(id)} was tapped as here at the same time as the guest who was joined to ${nameOf(id)}. Take one of the two back at the pitch page, or type the match in by hand.`,
-      ),
-    )
-  const ofRegister = problemsOfRegister(
-    { before: before.register, after: register },
-    { takenBack: input.takenBack, nameOf },
-  )
-  if (ofRegister.length > 0) return ofRegister.map(({ message }) => ({ path: 'takenBack', message }))
-  const presence = register.filter(({ state }) => state === 'here')
-  const faults = checkMatch({ periods: book.periods, register: presence, spells: book.spells })
-  if (faults.length > 0)
-    throw new InvariantError(`taps of ${before.session.id} came to ${JSON.stringify(faults.slice(0, 3))}`)
-  return []
 }

@@ -6,11 +6,9 @@ import { recordAudit } from '#data/audit'
 import type { Author } from '#data/author'
 import { newId } from '#data/ids'
 import { type ClubTx, inClub } from '#data/in-club'
-import { listPlayers } from '#data/players'
 import { changeSession, markWritten, type Session } from '#data/sessions'
 import { recordEvents } from '#data/turn-events'
 import { bookChanges } from '#pitch/book-changes'
-import { whyTooLong } from '#pitch/too-long'
 import { checkPractice } from '#practice/checks/check-practice'
 import type { PracticeEvent } from '#practice/event'
 import { eventsThatStand } from '#practice/replay'
@@ -19,13 +17,12 @@ import { loadClubDay } from '#server/club-day'
 import { writeTappedMatch } from '#server/confirm-match'
 import { forgetTodayOf } from '#server/forget-today'
 import { loadTapped, registerToWrite, type TappedPractice } from '#server/pitch-book'
-import { problemsOfRegister, writeRegister } from '#server/session-register'
+import { writeRegister } from '#server/session-register'
 import { bringBookUpToDate, openForWriting } from '#server/session-writing'
 import { writeFromPitchDeed } from '#server/tapped-writings'
 import type { ConfirmInput } from '#server/whistle-input'
 import { whyNotWritable } from '#server/why-not-writable'
-import { checkLineOverlap } from '#squad/checks/line-overlap'
-import type { PlayerId } from '#squad/player'
+import { whyTapsNotWritten } from '#server/why-taps-not-written'
 import type { RegisterLine } from '#squad/register'
 
 /**
@@ -68,8 +65,10 @@ export async function writeTapped(
   const isAnswered = asked.book.lengthAsked !== null && lengthMinutes !== null
   const tapped = isAnswered ? await loadTapped(tx, session, { answered: lengthMinutes * 60 }) : asked
   const register = registerToWrite(tapped)
-  const problems = await whyNotWritten(tx, { tapped, register, input })
+  const own = problemsOfPractice(tapped, { register, input })
+  const problems = await whyTapsNotWritten(tx, { kind: 'practice', tapped, register, input, own })
   if (problems.length > 0) return refuse(...problems)
+  mustBeAPractice(tapped, register)
   const by = { personId: viewer.personId, at: now }
   const done = await writeBook(tx, { session, tapped, register, by })
   if (!done.isNew && tapped.lastWrite?.upTo === tapped.cursor)
@@ -92,62 +91,24 @@ function isGoingOn({ state }: TappedPractice, isToday: boolean): boolean {
   return isToday && state.status === 'running' && (state.live ?? state.next) !== null
 }
 
-type Deciding = {
-  readonly tapped: TappedPractice
-  readonly register: readonly RegisterLine[]
-  readonly input: Writing['input']
-}
-
-/** Every reason why what was tapped cannot be written now. */
-async function whyNotWritten(tx: ClubTx, { tapped, register, input }: Deciding): Promise<readonly Problem[]> {
-  const { book, before, typed } = tapped
-  const say = (message: string): readonly Problem[] => [{ path: '', message }]
-  if (input.cursor !== null && input.cursor !== tapped.cursor)
-    return say('More was tapped since this page was opened. It stands below now: look at it, then write.')
-  if (book.lengthAsked && input.lengthMinutes === null)
+/** What only a practice can lack. */
+function problemsOfPractice(
+  { book }: TappedPractice,
+  at: { readonly register: readonly RegisterLine[]; readonly input: Writing['input'] },
+): readonly Problem[] {
+  if (book.lengthAsked && at.input.lengthMinutes === null)
     return [{ path: 'lengthMinutes', message: 'is not known: write how many minutes the practice was' }]
-  if (book.turns.length === 0 && register.length === 0)
-    return say('Nothing was tapped of this practice: there is nothing to write.')
-  const tooLong = whyTooLong(book)
-  if (tooLong) return say(tooLong)
-  if (typed && !input.overTyped) {
-    const message =
-      'Somebody typed this practice in, or corrected it, by hand. Say below whether what was tapped is to stand in its place.'
-    return [{ path: 'overTyped', message }]
-  }
-  const names = await namesOf(tx, tapped, register)
-  const nameOf = (playerId: PlayerId) => names.get(playerId) ?? 'Somebody'
-  const doubled = checkLineOverlap(register).flatMap((fault) =>
-    fault.rule === 'linesOverlap' ? [register[fault.line]?.playerId ?? ''] : [],
-  )
-  // What was tapped always comes to a practice that can be; only a guest joined to somebody who was there too cannot.
-  if (doubled.length > 0)
-    return [...new Set(doubled)].flatMap((playerId) => say(thereTwice(nameOf(playerId))))
-  const ofRegister = problemsOfRegister(
-    { before: before.register, after: register },
-    { takenBack: input.takenBack, nameOf },
-  )
-  if (ofRegister.length > 0) return ofRegister.map(({ message }) => ({ path: 'takenBack', message }))
-  const presence = register.filter(({ state }) => state === 'here')
-  const faults = checkPractice({ lengthSeconds: book.lengthSeconds, register: presence, turns: book.turns })
-  if (faults.length > 0)
-    throw new InvariantError(
-      `taps of ${tapped.before.session.id} came to ${JSON.stringify(faults.slice(0, 3))}`,
-    )
+  if (book.turns.length === 0 && at.register.length === 0)
+    return [{ path: '', message: 'Nothing was tapped of this practice: there is nothing to write.' }]
   return []
 }
 
-function thereTwice(name: string): string {
-  return `${name} was tapped as here at the same time as the guest who was joined to ${name}. Take one of the two back at the pitch page, or type the practice in by hand.`
-}
-
-async function namesOf(
-  tx: ClubTx,
-  { before }: TappedPractice,
-  register: readonly RegisterLine[],
-): Promise<ReadonlyMap<PlayerId, string>> {
-  const ids = new Set([...before.register, ...register].map(({ playerId }) => playerId))
-  return new Map((await listPlayers(tx, [...ids])).map(({ id, name }) => [id, name]))
+/** @throws InvariantError when taps came to a practice that cannot be. */
+function mustBeAPractice({ book, before }: TappedPractice, register: readonly RegisterLine[]): void {
+  const presence = register.filter(({ state }) => state === 'here')
+  const faults = checkPractice({ lengthSeconds: book.lengthSeconds, register: presence, turns: book.turns })
+  if (faults.length > 0)
+    throw new InvariantError(`taps of ${before.session.id} came to ${JSON.stringify(faults.slice(0, 3))}`)
 }
 
 async function writeBook(
