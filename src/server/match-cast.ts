@@ -83,10 +83,9 @@ async function loadSeason(
     kinds: ['match'],
     writtens: waysWritten,
   })
-  const sessions = (await listSessions(tx, { ...asked, squadId })).filter(
-    ({ id, kind, isCancelled }) => kind === 'match' && !isCancelled && id !== session.id,
-  )
-  const matches = (await loadWritten(tx, sessions)).flatMap((own): readonly Match[] =>
+  const sessions = await listSessions(tx, { ...asked, squadId, kind: 'match', withCancelled: false })
+  const others = sessions.filter(({ id }) => id !== session.id)
+  const matches = (await loadWritten(tx, others)).flatMap((own): readonly Match[] =>
     own.kind === 'match' && own.session.written !== 'notWritten' ? [own.match] : [],
   )
   const term = season.terms.find(({ firstDay, lastDay }) => firstDay <= day && day <= lastDay) ?? season
