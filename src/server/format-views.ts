@@ -62,14 +62,13 @@ export type FormatPage = {
 export async function loadFormat(viewer: Viewer, formatId: FormatId): Promise<FormatPage> {
   demandToSee(viewer)
   return inClub(viewer.clubId, async (tx) => {
-    const { format } = await getMatchFormat(tx, formatId)
-    const listed = (await loadListed(tx)).find(({ id }) => id === formatId)
-    if (!listed) throw new AppError('notFound', `no match format ${formatId}`)
-    const count = format.periodSeconds.length
+    const format = (await loadListed(tx)).find(({ id }) => id === formatId)
+    if (!format) throw new AppError('notFound', `no match format ${formatId}`)
+    const count = format.format.periodSeconds.length
     return {
       frame: await loadFrame(tx, viewer, null),
       mayChange: may(viewer, 'changeFormats', { kind: 'club' }),
-      format: listed,
+      format,
       leastTimes: publishedFormats.leastTimes.filter(({ periods }) => periods === null || periods === count),
     }
   })
