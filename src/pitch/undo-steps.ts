@@ -59,8 +59,10 @@ export function stepsBack<Done extends { readonly kind: string }>(
 }
 
 /** Taps that were taken back, the last first. */
-export function redoSteps({ undone }: StandingEvents): readonly RedoStep[] {
-  return [...undone].reverse()
+export function redoSteps<Done extends { readonly kind: string }>({
+  undone,
+}: StandingEvents<Done>): readonly RedoStep<Done>[] {
+  return undone.toReversed()
 }
 
 /** The same text for taps of which only one stands; null: it stands by itself. */

@@ -5,6 +5,7 @@ import { inOrder } from '#pitch/event-order'
 import { type BookMarks, marksInBook, marksOfOthers } from '#pitch/marked-in-book'
 import type { EpochMs, PitchEvent } from '#pitch/pitch-event'
 import { type DoneEvent, eventsThatStand } from '#pitch/standing-events'
+import { redoSteps } from '#pitch/undo-steps'
 import type { PlayerId } from '#squad/player'
 import { callsOf } from '#touchline/calls'
 import { changeOfPlan } from '#touchline/change-of-plan'
@@ -14,7 +15,7 @@ import { matchPlayers } from '#touchline/match-players'
 import type { MatchSetAside } from '#touchline/match-set-aside'
 import type { MatchState, MatchStatus, NextKickOff } from '#touchline/match-state'
 import { type MatchTimes, matchTimes, playingSecondAt, secondOfPeriod } from '#touchline/match-times'
-import { matchRedoSteps, matchUndoSteps } from '#touchline/match-undo-steps'
+import { matchUndoSteps } from '#touchline/match-undo-steps'
 import { periodFrame } from '#touchline/period-frame'
 import { plansInForce } from '#touchline/plans-in-force'
 import { type WalkedMatch, walkMatch } from '#touchline/walk-match'
@@ -97,7 +98,7 @@ export function foldMatch(
     sentence: plans.sentence,
     goals: goalsOf(standing),
     undoable: matchUndoSteps(stood, setAside),
-    redoable: matchRedoSteps(stood),
+    redoable: redoSteps(stood),
     setAside,
   }
 }

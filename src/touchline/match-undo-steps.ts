@@ -1,5 +1,5 @@
 import type { DoneEvent, StandingEvents } from '#pitch/standing-events'
-import { type RedoStep, stepsBack, type UndoStep } from '#pitch/undo-steps'
+import { stepsBack, type UndoStep } from '#pitch/undo-steps'
 import type { MatchDeed } from '#touchline/match-deed'
 import type { MatchSetAside } from '#touchline/match-set-aside'
 
@@ -10,11 +10,6 @@ export function matchUndoSteps(
 ): readonly UndoStep<MatchDeed>[] {
   const idle = new Set(setAside.map(({ id }) => id))
   return stepsBack(standing, { idle, sameness })
-}
-
-/** Taps that were taken back, the last first. */
-export function matchRedoSteps({ undone }: StandingEvents<MatchDeed>): readonly RedoStep<MatchDeed>[] {
-  return undone.toReversed()
 }
 
 /** The same text for taps of which only one stands; null: it stands by itself. */
