@@ -1,9 +1,8 @@
 import { z } from 'zod'
 import { plannedSpellsShape } from '#exchange/match-plan-json'
-import { epochMs, guestName, lowerUuid } from '#exchange/pitch-json'
+import { eventShapeOf, lowerUuid, sharedDeeds } from '#exchange/tapped-json'
 import { lines } from '#match/match'
 import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
-import type { MatchEvent } from '#touchline/match-pack'
 
 /** More than any match has; what is larger is a mistake, or meant to be a burden. */
 const matchLimits = { periods: 40, onAtOnce: 30, seconds: 24 * 3600 } as const
@@ -19,6 +18,7 @@ const on = z.array(placed).max(matchLimits.onAtOnce)
 
 /** In the order of #touchline/match-deed. */
 const shapes = {
+  ...sharedDeeds,
   kickOff: z.strictObject({ kind: z.literal('kickOff'), period, on }),
   periodEnd: z.strictObject({ kind: z.literal('periodEnd'), period }),
   clockStops: z.strictObject({ kind: z.literal('clockStops') }),
@@ -32,21 +32,9 @@ const shapes = {
     spells: plannedSpellsShape,
     sentence: z.string().max(1000),
   }),
-  register: z.strictObject({
-    kind: z.literal('register'),
-    playerId,
-    state: z.enum(['here', 'notPlaying', 'out', 'gone']),
-    secondAnswer: z.boolean().optional(),
-  }),
-  guest: z.strictObject({ kind: z.literal('guest'), playerId, name: guestName }),
   sentOff: z.strictObject({ kind: z.literal('sentOff'), playerId, seconds: second.nullable() }),
   goal: z.strictObject({ kind: z.literal('goal'), side: z.enum(['ours', 'theirs']) }),
   fullTime: z.strictObject({ kind: z.literal('fullTime') }),
-  undo: z.strictObject({
-    kind: z.literal('undo'),
-    undoes: lowerUuid,
-    secondAnswer: z.boolean().optional(),
-  }),
 } satisfies { readonly [Kind in MatchDeed['kind']]: z.ZodType<Extract<MatchDeed, { kind: Kind }>> }
 
 /** A deed of a match by its form alone, as a phone sends it and as the database keeps it. */
@@ -68,9 +56,4 @@ export const matchDeedShape: z.ZodType<MatchDeed> = z.discriminatedUnion('kind',
 ])
 
 /** One event of a match's batch, by its form alone. */
-export const matchEventShape: z.ZodType<MatchEvent> = z.strictObject({
-  id: z.uuid({ version: 'v7' }).toLowerCase(),
-  deviceId: lowerUuid,
-  at: epochMs,
-  deed: matchDeedShape,
-})
+export const matchEventShape = eventShapeOf(matchDeedShape)

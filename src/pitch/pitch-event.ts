@@ -16,15 +16,10 @@ export type AreaEnding = {
   readonly side: 0 | 1 | 'attack' | 'defend' | null
 }
 
-/**
- * One thing tapped at the pitch. Turns and rounds are places in the plan's lists, from 0. What a deed needs to be
- * understood (who sat where) it carries itself: two phones may have planned anew at the same moment.
- */
-export type Deed =
-  /** Practice time counts from here; what was tapped before holds from its first second. */
-  | { readonly kind: 'begin' }
+/** What is tapped of any session, practice or match. */
+export type SharedDeed =
   /**
-   * `secondAnswer`: with "here", the book's own "out for today" is taken back; a second question was asked and answered.
+   * "gone": left, or did not come. `secondAnswer`: with "here", the book's own "out for today" is taken back; a second question was asked and answered.
    */
   | {
       readonly kind: 'register'
@@ -34,6 +29,20 @@ export type Deed =
     }
   /** A new face, here from now on. */
   | { readonly kind: 'guest'; readonly playerId: PlayerId; readonly name: string }
+  /**
+   * As if the other event had never been tapped. An undo can be undone. To undo that somebody is out for today takes
+   * `secondAnswer`: a second question was asked and answered.
+   */
+  | { readonly kind: 'undo'; readonly undoes: string; readonly secondAnswer?: boolean }
+
+/**
+ * One thing tapped at the pitch. Turns and rounds are places in the plan's lists, from 0. What a deed needs to be
+ * understood (who sat where) it carries itself: two phones may have planned anew at the same moment.
+ */
+export type Deed =
+  | SharedDeed
+  /** Practice time counts from here; what was tapped before holds from its first second. */
+  | { readonly kind: 'begin' }
   /** The turns from `fromTurn` on are these. */
   | {
       readonly kind: 'replan'
@@ -71,11 +80,6 @@ export type Deed =
       readonly left?: readonly { readonly playerId: PlayerId; readonly afterTurn: number }[]
     }
   | { readonly kind: 'stop' }
-  /**
-   * As if the other event had never been tapped. An undo can be undone. To undo that somebody is out for today takes
-   * `secondAnswer`: a second question was asked and answered.
-   */
-  | { readonly kind: 'undo'; readonly undoes: string; readonly secondAnswer?: boolean }
 
 /**
  * Written on a phone, once, and never changed. Ids are UUIDs of version 7 (RFC 9562). A practice's deeds, or, beside a

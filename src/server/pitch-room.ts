@@ -2,7 +2,7 @@ import 'server-only'
 import type { ClubTx } from '#data/in-club'
 import { measurePitch, type PitchRoom } from '#data/pitch-events'
 import type { Session } from '#data/sessions'
-import { pitchLimits } from '#exchange/pitch-json'
+import { pitchLimits } from '#exchange/pitch-batch'
 import type { PitchAsker } from '#server/pitch-asker'
 import type { TappedEvent } from '#touchline/tapped-event'
 

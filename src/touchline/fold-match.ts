@@ -3,8 +3,8 @@ import { placesInAll } from '#match/format/places-in-all'
 import type { Line } from '#match/match'
 import { inOrder } from '#pitch/event-order'
 import { type BookMarks, marksInBook, marksOfOthers } from '#pitch/marked-in-book'
-import type { EpochMs, PitchEvent } from '#pitch/pitch-event'
-import { type DoneEvent, eventsThatStand } from '#pitch/standing-events'
+import type { EpochMs } from '#pitch/pitch-event'
+import { type DoneEvent, eventsOf, eventsThatStand } from '#pitch/standing-events'
 import { redoSteps } from '#pitch/undo-steps'
 import type { PlayerId } from '#squad/player'
 import { callsOf } from '#touchline/calls'
@@ -106,8 +106,7 @@ export function foldMatch(
 /** What the book's register has of those of whom the taps say nothing: a match that was written has its own taps there. */
 function marksOf({ register = [] }: MatchToFold, events: readonly MatchEvent[]): BookMarks {
   const sentOff = new Set(events.flatMap(({ deed }) => (deed.kind === 'sentOff' ? [deed.playerId] : [])))
-  // A match's register taps are the same deeds as a practice's.
-  return marksOfOthers(marksInBook(register, sentOff), events as readonly PitchEvent[])
+  return marksOfOthers(marksInBook(register, sentOff), eventsOf<'register', MatchDeed>(events, 'register'))
 }
 
 /** By the plan where it names the player, who may have been set aside from goal for this match; else as the squad has it. */

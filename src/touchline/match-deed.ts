@@ -1,8 +1,8 @@
 import type { Seconds } from '#common/time'
 import type { PlannedSpell } from '#lineup/match-plan'
 import type { Line } from '#match/match'
+import type { SharedDeed } from '#pitch/pitch-event'
 import type { PlayerId } from '#squad/player'
-import type { RegisterState } from '#squad/register'
 
 /** A player and where it plays. */
 export type PlacedPlayer = { readonly playerId: PlayerId; readonly line: Line }
@@ -13,6 +13,7 @@ export type PlacedPlayer = { readonly playerId: PlayerId; readonly line: Line }
  * understood it carries itself.
  */
 export type MatchDeed =
+  | SharedDeed
   /** Kick-off of a period (from 0), with who is on; one beyond the plan's is an extra period. */
   | { readonly kind: 'kickOff'; readonly period: number; readonly on: readonly PlacedPlayer[] }
   /** The whistle that ends the running period. */
@@ -33,20 +34,9 @@ export type MatchDeed =
       readonly spells: readonly PlannedSpell[]
       readonly sentence: string
     }
-  /** "gone": left, or did not come. Out for today (a knock to the head) is taken back by a second answer only. */
-  | {
-      readonly kind: 'register'
-      readonly playerId: PlayerId
-      readonly state: RegisterState | 'gone'
-      readonly secondAnswer?: boolean
-    }
-  /** A new face, here from now on. */
-  | { readonly kind: 'guest'; readonly playerId: PlayerId; readonly name: string }
   /** Off without anybody coming on: for good (null), or for so many seconds of playing time. */
   | { readonly kind: 'sentOff'; readonly playerId: PlayerId; readonly seconds: Seconds | null }
   /** A goal of the squad (ours) or of the others; never whose. Only where the club counts them. */
   | { readonly kind: 'goal'; readonly side: 'ours' | 'theirs' }
   /** The match is over. */
   | { readonly kind: 'fullTime' }
-  /** As if the other event had never been tapped. An undo can be undone. */
-  | { readonly kind: 'undo'; readonly undoes: string; readonly secondAnswer?: boolean }

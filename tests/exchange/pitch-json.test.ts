@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { deedShape, pitchEventShape, pitchLimits, readBatch, readEvents } from '#exchange/pitch-json'
+import { pitchLimits, readBatch, readEvents } from '#exchange/pitch-batch'
+import { deedShape, pitchEventShape } from '#exchange/pitch-json'
 import type { Deed } from '#pitch/pitch-event'
 
 const phone = '0190aaaa-0000-7000-8000-000000000001'

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { pitchEventShape, pitchLimits, readBatch, readEvents } from '#exchange/pitch-json'
+import { pitchLimits, readBatch, readEvents } from '#exchange/pitch-batch'
+import { pitchEventShape } from '#exchange/pitch-json'
 import { firstBatch } from '#pitch/first-batch'
 import type { PitchEvent } from '#pitch/pitch-event'
 
