@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { matchPlanHelp } from '#cli/match-plan-help'
 import { readMatchRequest } from '#exchange/match-request/match-request'
 import { type MatchRequestJson, matchRequestShape } from '#exchange/match-request/match-request-shape'
+import { spellsAt } from '../support/match-spells'
 import { aRequestOfMatch, withPlayer } from '../support/request-of-match'
 import { runTurnbook } from '../support/run-turnbook'
 import { secondLineUpCheck } from '../support/second-line-up-check'
@@ -26,9 +27,7 @@ type ShownSpell = { readonly player: string; readonly start: number; readonly en
 
 /** How many are on in each five minutes of two halves of ten, and how many come on inside them. */
 function playedBy(spells: readonly ShownSpell[]) {
-  const windows = [0, 300, 600, 900].map(
-    (at) => spells.filter(({ start, end }) => start <= at && at < end).length,
-  )
+  const windows = [0, 300, 600, 900].map((at) => spellsAt(spells, at).length)
   return { windows, comeOn: spells.filter(({ start }) => start === 300 || start === 900).length }
 }
 

@@ -10,6 +10,7 @@ import { problemOfMatch } from '#lineup/problem-of-match'
 import { quickLineUp } from '#lineup/quick-line-up'
 import { noWishes } from '#match/format/line-wish'
 import type { MatchFormat } from '#match/format/match-format'
+import { spellsAt } from '../support/match-spells'
 
 const places = { keeper: 1, back: 2, middle: 3, forward: 1 }
 
@@ -163,9 +164,8 @@ describe('a plan of a match', () => {
       expect(end).toBeGreaterThan(start)
       expect(Math.floor(start / 1500)).toBe(Math.floor((end - 1) / 1500))
     }
-    const onAt = (second: number) =>
-      plan.spells.filter(({ start, end }) => start <= second && second < end).length
-    expect(new Set(Array.from({ length: 3000 }, (_, second) => onAt(second)))).toEqual(new Set([7]))
+    const counts = Array.from({ length: 3000 }, (_, second) => spellsAt(plan.spells, second).length)
+    expect(new Set(counts)).toEqual(new Set([7]))
   })
 
   it('is no plan of a request whose windows or players it does not fit', () => {

@@ -13,7 +13,8 @@ import { writeGoals } from '#server/session-actions'
 import { joinGuestToPlayer, writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
 import type { MatchEvent } from '#touchline/match-pack'
 import { formOfFields as form } from '../support/form-of-fields'
-import { aMatchPlan, onByPlan, planMatch, tappedInMatch, wholeMatch } from '../support/match-pitch'
+import { aMatchPlan, planMatch, tappedInMatch, wholeMatch } from '../support/match-pitch'
+import { onByPlan, secondsOfPlayer, secondsOfSpells } from '../support/match-spells'
 import { send } from '../support/pitch-club'
 import { enterSession } from '../support/test-club'
 import { aClubForWriting, askAs, idle, versionNow } from '../support/writing-club'
@@ -52,8 +53,6 @@ const page = async () => {
   return loadMatchWhistle(viewer, { squadId: at.club.squadId, sessionId: at.sessionId })
 }
 const book = () => at.club.run((tx) => loadMatch(tx, at.sessionId))
-const secondsOf = (spells: readonly { playerId: string; start: number; end: number }[], id: string) =>
-  spells.reduce((sum, { playerId, start, end }) => (playerId === id ? sum + end - start : sum), 0)
 const refused = (text: RegExp) => ({
   status: 'refused',
   problems: [{ message: expect.stringMatching(text) }],
@@ -97,9 +96,10 @@ describe('a match tapped at the touchline, into the book', () => {
     expect(register.map(({ from, to, state }) => [from, to, state])).toEqual(
       at.club.playerIds.map(() => [0, 3600, 'here']),
     )
-    for (const id of at.club.playerIds) expect(secondsOf(match.spells, id)).toBe(secondsOf(plan.spells, id))
+    for (const id of at.club.playerIds)
+      expect(secondsOfPlayer(match.spells, id)).toBe(secondsOfPlayer(plan.spells, id))
     // Seven at once for 3,000 seconds.
-    expect(match.spells.reduce((sum, { start, end }) => sum + end - start, 0)).toBe(21_000)
+    expect(secondsOfSpells(match.spells)).toBe(21_000)
     expect(await confirm()).toMatchObject({ status: 'done', message: expect.stringMatching(/^Nothing new/) })
     const written = (await at.club.run((tx) => listAudit(tx, { limit: 20 }))).filter(
       ({ action }) => action === 'writeFromPitch',
@@ -123,7 +123,7 @@ describe('a match tapped at the touchline, into the book', () => {
       { start: 0, end: 1560 },
       { start: 2100, end: 3600 },
     ])
-    expect(match.spells.reduce((sum, { start, end }) => sum + end - start, 0)).toBe(7 * 3060)
+    expect(secondsOfSpells(match.spells)).toBe(7 * 3060)
   })
 
   it('is never put over what was typed unless the coach says so', async () => {
@@ -183,7 +183,7 @@ describe('a match tapped at the touchline, into the book', () => {
     await confirm()
     const { register, match } = await book()
     expect(register.find((line) => line.playerId === playerId)).toMatchObject({ state: 'here', to: 3600 })
-    expect(secondsOf(match.spells, playerId)).toBeGreaterThan(0)
+    expect(secondsOfPlayer(match.spells, playerId)).toBeGreaterThan(0)
     expect(checkMatch(match)).toEqual([])
   })
 
@@ -228,7 +228,8 @@ describe('one question after a match that nobody tapped', () => {
     expect(await asPlanned()).toMatchObject({ status: 'done' })
     const { session, match } = await book()
     expect(session.written).toBe('asPlanned')
-    for (const id of at.club.playerIds) expect(secondsOf(match.spells, id)).toBe(secondsOf(plan.spells, id))
+    for (const id of at.club.playerIds)
+      expect(secondsOfPlayer(match.spells, id)).toBe(secondsOfPlayer(plan.spells, id))
   })
 
   it('is not as planned when somebody of the plan did not come', async () => {

@@ -9,8 +9,9 @@ import { problemOfMatch } from '#lineup/problem-of-match'
 import { quickLineUp } from '#lineup/quick-line-up'
 import { noWishes } from '#match/format/line-wish'
 import type { PlayerId } from '#squad/player'
-import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
+import type { MatchDeed } from '#touchline/match-deed'
 import type { MatchEvent } from '#touchline/match-pack'
+import { onByPlan } from './match-spells'
 import { phone } from './pitch-club'
 import type { TestClub } from './test-club'
 
@@ -55,13 +56,6 @@ export function tappedInMatch(
 ): MatchEvent {
   const at = firstKickOff + seconds * 1000
   return { id: uuidv7({ msecs: at }), deviceId: phone, at, deed, ...change }
-}
-
-/** Who a plan has on at a second of playing time, and where. */
-export function onByPlan({ spells }: Pick<MatchPlan, 'spells'>, second: number): readonly PlacedPlayer[] {
-  return spells
-    .filter(({ start, end }) => start <= second && second < end)
-    .map(({ playerId, line }) => ({ playerId, line }))
 }
 
 /** Everyone here, two periods of 25 minutes with ten between, all as planned. */

@@ -3,9 +3,7 @@ import type { MatchDeed } from '#touchline/match-deed'
 import type { MatchState } from '#touchline/match-state'
 import { replanMatch } from '#touchline/replan-match'
 import { type SeededRandom, seededRandom } from './seeded-random'
-import { kickOff, stateAt, taps } from './tapped-match'
-
-type Tap = readonly [number, MatchDeed]
+import { halfPromised, kickOff, stateAt, type Tap, taps } from './tapped-match'
 
 /** What may happen beside a match while a period runs; null: not now. */
 const happenings: Readonly<Record<string, (state: MatchState, random: SeededRandom) => MatchDeed | null>> = {
@@ -37,7 +35,7 @@ const happenings: Readonly<Record<string, (state: MatchState, random: SeededRand
     name: 'Somebody New',
   }),
   replan: (state) => {
-    const made = replanMatch(state, { policy: { leastMatchShare: 0.5 } })
+    const made = replanMatch(state, halfPromised)
     return made.ok ? made.value : null
   },
 }

@@ -9,8 +9,9 @@ import { problemOfMatch } from '#lineup/problem-of-match'
 import { quickLineUp } from '#lineup/quick-line-up'
 import { noWishes } from '#match/format/line-wish'
 import type { MatchFormat } from '#match/format/match-format'
+import type { PlayerId } from '#squad/player'
 import { foldMatch, type MatchToFold } from '#touchline/fold-match'
-import type { MatchDeed } from '#touchline/match-deed'
+import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
 import type { MatchEvent } from '#touchline/match-pack'
 import type { MatchState } from '#touchline/match-state'
 
@@ -74,8 +75,11 @@ export function packOf(plan: MatchPlan, extra = 0): MatchToFold {
   }
 }
 
-/** Taps of one phone, each at so many seconds after the first kick-off. */
-export function taps(...given: readonly (readonly [number, MatchDeed])[]): readonly MatchEvent[] {
+/** So many seconds after the first kick-off, this. */
+export type Tap = readonly [second: number, deed: MatchDeed]
+
+/** Taps of one phone. */
+export function taps(...given: readonly Tap[]): readonly MatchEvent[] {
   return given.map(([second, deed], index) => ({
     id: `01990000-0000-7000-8000-${String(index).padStart(12, '0')}`,
     deviceId: '00000000-0000-4000-9000-000000000001',
@@ -89,8 +93,39 @@ export function stateAt(pack: MatchToFold, events: readonly MatchEvent[], second
 }
 
 /** As the plan has them at the kick-off of a period. */
-export function kickOff(state: MatchState): MatchDeed {
+export function kickOff(state: MatchState): Extract<MatchDeed, { kind: 'kickOff' }> {
   const next = state.nextKickOff
   if (!next) throw new Error('no kick-off is next')
   return { kind: 'kickOff', period: next.period, on: next.on }
 }
+
+/** Whoever is in goal. */
+export function inGoal({ on }: MatchState): PlayerId {
+  return idOf(on.find(({ line }) => line === 'keeper'))
+}
+
+/** One who is on, out of goal. */
+export function outOfGoal({ on }: MatchState): PlayerId {
+  return idOf(on.find(({ line }) => line !== 'keeper'))
+}
+
+function idOf(placed: PlacedPlayer | undefined): PlayerId {
+  if (!placed) throw new Error('nobody is there')
+  return placed.playerId
+}
+
+/** So many are tapped as here before the match, in their order. */
+export function cameBefore(count: number): readonly Tap[] {
+  return Array.from({ length: count }, (_, index) => [
+    index - 300,
+    { kind: 'register', playerId: matchId(index), state: 'here' },
+  ])
+}
+
+/** Ten for seven a side, as planned at once: read by most tests of a match, changed by none. */
+export const planOfTen = planFor(requestOf(10))
+export const packOfTen = packOf(planOfTen)
+export const firstOfTen = kickOff(foldMatch(packOfTen, []))
+
+/** Half of a match is promised, where no format says otherwise. */
+export const halfPromised = { policy: { leastMatchShare: 0.5 } } as const

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest'
-import { checkMatch } from '#match/checks/check-match'
 import type { MatchFormat } from '#match/format/match-format'
 import { bookOfMatch } from '#touchline/book-of-match'
 import { foldMatch } from '#touchline/fold-match'
 import type { MatchEvent } from '#touchline/match-pack'
+import { faultsOfBook, secondsOfPlayer, spellsAt } from '../support/match-spells'
 import { randomMatch } from '../support/random-match'
 import { seededRandom } from '../support/seeded-random'
-import { packOf, planFor, requestOf, sevens, taps } from '../support/tapped-match'
+import { packOf, packOfTen, planFor, requestOf, sevens, taps } from '../support/tapped-match'
 
 const fives: MatchFormat = {
   ...sevens,
@@ -16,9 +16,9 @@ const fives: MatchFormat = {
   shapes: [{ name: '1-2-1', places: { keeper: 1, back: 1, middle: 2, forward: 1 } }],
 }
 const packs = [
-  packOf(planFor(requestOf(10))),
+  packOfTen,
   packOf(planFor(requestOf(8, { format: fives }))),
-  { ...packOf(planFor(requestOf(9, { late: { 8: 1500 } }))) },
+  packOf(planFor(requestOf(9, { late: { 8: 1500 } }))),
 ]
 const seeds = Array.from({ length: 4 }, (_, index) => index + 1)
 const matches = packs.flatMap((pack, which) =>
@@ -53,20 +53,19 @@ describe('any match', () => {
   test.each(matches)('the book can be written and balances: $name', ({ pack, events }) => {
     const book = bookOfMatch(pack, events)
     const here = book.register.filter(({ state }) => state === 'here')
-    expect(checkMatch({ ...book, register: here })).toEqual([])
+    expect(faultsOfBook(book)).toEqual([])
     const state = foldMatch(pack, events)
     const places = pack.format.aSide
     for (const { start, end } of book.periods) {
       for (let second = start; second < end; second += 13) {
-        const on = book.spells.filter((spell) => spell.start <= second && second < spell.end)
+        const on = spellsAt(book.spells, second)
         expect(on.length).toBeLessThanOrEqual(places)
         expect(on.filter(({ line }) => line === 'keeper').length).toBeLessThanOrEqual(1)
       }
     }
     if (state.period) return
     for (const { id, seconds, secondsThere, secondsIn } of state.players) {
-      const own = book.spells.filter(({ playerId }) => playerId === id)
-      const booked = own.reduce((sum, { start, end }) => sum + end - start, 0)
+      const booked = secondsOfPlayer(book.spells, id)
       expect(booked).toBe(seconds)
       expect(Object.values(secondsIn).reduce((sum, one) => sum + one, 0)).toBe(seconds)
       const there = book.periods.reduce(
@@ -120,8 +119,7 @@ describe('any match', () => {
         const book = bookOfMatch(pack, events)
         for (const { start, end } of book.periods) {
           for (let second = start; second < end; second += 7) {
-            const on = book.spells.filter((spell) => spell.start <= second && second < spell.end)
-            expect(on).toHaveLength(pack.format.aSide)
+            expect(spellsAt(book.spells, second)).toHaveLength(pack.format.aSide)
           }
         }
       }

@@ -1,34 +1,29 @@
 import { describe, expect, test } from 'vitest'
-import { checkMatch } from '#match/checks/check-match'
-import type { Match } from '#match/match'
 import { withAsPlanned } from '#touchline/as-planned-taps'
 import { bookOfMatch, type MatchBook } from '#touchline/book-of-match'
 import { foldMatch } from '#touchline/fold-match'
 import type { MatchDeed } from '#touchline/match-deed'
+import { faultsOfBook, secondsOfSpells } from '../support/match-spells'
 import {
+  firstOfTen as first,
   kickOff,
   kickOffMs,
   matchId,
+  outOfGoal,
+  packOfTen as pack,
   packOf,
+  planOfTen as plan,
   planFor,
   requestOf,
   stateAt,
   taps,
 } from '../support/tapped-match'
 
-const plan = planFor(requestOf(10))
-const pack = packOf(plan)
-const first = kickOff(foldMatch(pack, []))
 const whistle = (period: number): MatchDeed => ({ kind: 'periodEnd', period })
 
 function checked(book: MatchBook): MatchBook {
-  const register: Match['register'] = book.register.filter(({ state }) => state === 'here')
-  expect(checkMatch({ periods: book.periods, register, spells: book.spells })).toEqual([])
+  expect(faultsOfBook(book)).toEqual([])
   return book
-}
-
-function secondsOnPitch({ spells }: MatchBook): number {
-  return spells.reduce((sum, { start, end }) => sum + end - start, 0)
 }
 
 describe('bookOfMatch', () => {
@@ -57,7 +52,7 @@ describe('bookOfMatch', () => {
       { start: 0, end: 1510 },
       { start: 2110, end: 3610 },
     ])
-    expect(secondsOnPitch(book)).toBe(7 * 3010)
+    expect(secondsOfSpells(book.spells)).toBe(7 * 3010)
   })
   test('a clock that stood is left out, and time beyond the whistle counts', () => {
     const events = taps(
@@ -69,7 +64,7 @@ describe('bookOfMatch', () => {
     const book = checked(bookOfMatch(pack, events))
     // 1810 s on the wall, 180 of them stood still.
     expect(book.periods).toEqual([{ start: 0, end: 1630 }])
-    expect(secondsOnPitch(book)).toBe(7 * 1630)
+    expect(secondsOfSpells(book.spells)).toBe(7 * 1630)
     // A clock that stands moves the plan's changes.
     const due = Math.min(...plan.spells.map(({ end }) => end).filter((end) => end > 600 && end < 1500))
     expect(book.spells.some(({ start }) => start === due)).toBe(true)
@@ -111,7 +106,7 @@ describe('what the book’s register has already', () => {
   })
 
   test('out from the twentieth minute on, typed: so it is, and what was played before stays', () => {
-    const one = foldMatch(pack, taps([0, first])).on.find(({ line: of }) => of !== 'keeper')?.playerId ?? ''
+    const one = outOfGoal(foldMatch(pack, taps([0, first])))
     const index = plan.players.findIndex(({ playerId }) => playerId === one)
     const marked = { ...pack, register: [line(index, 200, 'out')] }
     const state = stateAt(marked, taps([0, first]), 260)
@@ -129,7 +124,7 @@ describe('what the book’s register has already', () => {
   })
 
   test('written once, read again: the same book', () => {
-    const sent = foldMatch(pack, taps([0, first])).on.find(({ line: of }) => of !== 'keeper')?.playerId ?? ''
+    const sent = outOfGoal(foldMatch(pack, taps([0, first])))
     const events = taps(
       [0, first],
       [200, { kind: 'sentOff', playerId: sent, seconds: 300 }],
@@ -154,5 +149,5 @@ test('who comes late and who leaves early by the plan is there for as long as pl
     book.register.filter(({ playerId }) => playerId === matchId(index)).map(({ from, to }) => [from, to])
   // The second half begins in the book at 1500 s of play and 600 s of break.
   expect([there(0), there(8), there(9)]).toEqual([[[0, 3600]], [[2100, 3600]], [[0, 2100]]])
-  expect(secondsOnPitch(book)).toBe(7 * 3000)
+  expect(secondsOfSpells(book.spells)).toBe(7 * 3000)
 })

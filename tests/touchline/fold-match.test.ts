@@ -1,25 +1,24 @@
 import { describe, expect, test } from 'vitest'
 import { foldMatch } from '#touchline/fold-match'
 import type { MatchDeed } from '#touchline/match-deed'
+import { secondsOfPlayer } from '../support/match-spells'
 import {
+  firstOfTen as first,
   kickOff,
   kickOffMs,
   matchId,
-  packOf,
-  planFor,
-  requestOf,
+  outOfGoal,
+  packOfTen as pack,
+  planOfTen as plan,
   stateAt,
   taps,
 } from '../support/tapped-match'
 
-const plan = planFor(requestOf(10))
-const pack = packOf(plan)
-const before = foldMatch(pack, [])
-const first = kickOff(before)
 const half: MatchDeed = { kind: 'periodEnd', period: 0 }
 
 describe('foldMatch', () => {
   test('nothing tapped: who is to be on by the plan', () => {
+    const before = foldMatch(pack, [])
     expect(before.status).toBe('notBegun')
     expect(before.nextKickOff?.on).toHaveLength(7)
     expect(before.nextKickOff?.missing).toEqual([])
@@ -44,10 +43,7 @@ describe('foldMatch', () => {
     }
     const end = foldMatch(pack, events)
     expect(end.status).toBe('ended')
-    for (const player of end.players) {
-      const planned = plan.spells.filter(({ playerId }) => playerId === player.id)
-      expect(player.seconds).toBe(planned.reduce((sum, { start, end: to }) => sum + to - start, 0))
-    }
+    for (const { id, seconds } of end.players) expect(seconds).toBe(secondsOfPlayer(plan.spells, id))
   })
   test('a change is called before it is due, and counts as made', () => {
     const events = taps([0, first])
@@ -69,10 +65,10 @@ describe('foldMatch', () => {
     )
     expect(late.players.find(({ id }) => id === call?.off[0])?.seconds).toBe(due + 40)
     const dropped = stateAt(pack, taps([0, first], [due + 4, { kind: 'changeDropped', due }]), due + 10)
-    expect(dropped.on).toEqual(expect.arrayContaining(first.kind === 'kickOff' ? [...first.on] : []))
+    expect(dropped.on).toEqual(expect.arrayContaining([...first.on]))
   })
   test('off hurt: the place is empty until somebody fills it', () => {
-    const hurt = stateAt(pack, taps([0, first]), 432).on.find(({ line }) => line !== 'keeper')?.playerId ?? ''
+    const hurt = outOfGoal(stateAt(pack, taps([0, first]), 432))
     const events = taps([0, first], [432, { kind: 'register', playerId: hurt, state: 'notPlaying' }])
     const state = stateAt(pack, events, 440)
     const { on, emptyPlaces, players } = state

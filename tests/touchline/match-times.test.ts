@@ -3,15 +3,15 @@ import { inOrder } from '#pitch/event-order'
 import { eventsThatStand } from '#pitch/standing-events'
 import type { MatchDeed } from '#touchline/match-deed'
 import { bookSecondAt, bookStartOf, matchTimes, playingSecondAt } from '#touchline/match-times'
-import { kickOffMs, taps } from '../support/tapped-match'
+import { kickOffMs, type Tap, taps } from '../support/tapped-match'
 
 const format = { periodSeconds: [600, 600] }
 const kickOff = (period: number): MatchDeed => ({ kind: 'kickOff', period, on: [] })
 const whistle = (period: number): MatchDeed => ({ kind: 'periodEnd', period })
 const stop: MatchDeed = { kind: 'clockStops' }
-const timesOf = (...given: readonly (readonly [number, MatchDeed])[]) =>
+const timesOf = (...given: readonly Tap[]) =>
   matchTimes(eventsThatStand(inOrder(taps(...given))).standing, format)
-const lengths = (...given: readonly (readonly [number, MatchDeed])[]) =>
+const lengths = (...given: readonly Tap[]) =>
   timesOf(...given).periods.map(({ length, isEndAssumed }) => [length, isEndAssumed])
 
 describe('matchTimes', () => {

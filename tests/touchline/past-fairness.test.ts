@@ -4,9 +4,7 @@ import { bookOfMatch } from '#touchline/book-of-match'
 import { foldMatch } from '#touchline/fold-match'
 import { pastFairness } from '#touchline/past-fairness'
 import { randomMatch } from '../support/random-match'
-import { packOf, planFor, requestOf, taps } from '../support/tapped-match'
-
-const pack = packOf(planFor(requestOf(10)))
+import { packOfTen as pack, taps } from '../support/tapped-match'
 
 describe('pastFairness', () => {
   test.each([1, 2, 3])('what a match left each due is what its account in the book says: seed %i', (seed) => {

@@ -1,20 +1,27 @@
 import { describe, expect, test } from 'vitest'
-import { foldMatch } from '#touchline/fold-match'
 import type { MatchDeed } from '#touchline/match-deed'
 import { promiseFix, promiseWatch, type WatchedPromise } from '#touchline/promise-watch'
 import type { ReplanDeed } from '#touchline/replan-match'
 import { sayPromise } from '#touchline/say-promise'
-import { kickOff, matchId, packOf, planFor, requestOf, sevens, stateAt, taps } from '../support/tapped-match'
+import {
+  cameBefore,
+  firstOfTen as first,
+  halfPromised,
+  kickOff,
+  matchId,
+  outOfGoal,
+  packOfTen as pack,
+  sevens,
+  stateAt,
+  type Tap,
+  taps,
+} from '../support/tapped-match'
 
-type Tap = readonly [number, MatchDeed]
-const policy = { policy: { leastMatchShare: 0.5 } }
-const pack = packOf(planFor(requestOf(10)))
-const first = kickOff(foldMatch(pack, []))
 const of = (watch: readonly WatchedPromise[], id: string) => watch.find(({ playerId }) => playerId === id)
 
 describe('promiseWatch', () => {
   test('as planned: everybody has, or will have, half', () => {
-    const watch = promiseWatch(stateAt(pack, taps([0, first]), 60), policy)
+    const watch = promiseWatch(stateAt(pack, taps([0, first]), 60), halfPromised)
     expect(watch.map(({ least }) => least)).toEqual(Array.from({ length: 10 }, () => 1500))
     expect(new Set(watch.map(({ how }) => how))).toEqual(new Set(['planned']))
     expect(watch.reduce((sum, { willHave }) => sum + willHave, 0)).toBe(7 * 3000)
@@ -22,28 +29,24 @@ describe('promiseWatch', () => {
 
   test('nothing is planned: who waits must be on by the second at which what is left is what it lacks', () => {
     const bare = { ...pack, plan: null, format: sevens }
-    const here: Tap[] = pack.players.map(({ id }, index) => [
-      -100 + index,
-      { kind: 'register', playerId: id, state: 'here' },
-    ])
-    const given: Tap[] = [...here, [0, first]]
+    const given: Tap[] = [...cameBefore(10), [0, first]]
     const off =
       pack.players.find(
         ({ id }) => !stateAt(bare, taps(...given), 1).on.some(({ playerId }) => playerId === id),
       )?.id ?? ''
     const state = stateAt(bare, taps(...given), 600)
-    const watched = of(promiseWatch(state, policy), off)
+    const watched = of(promiseWatch(state, halfPromised), off)
     // 1500 s of 3000 are promised, so it must be on from 1500 s at the latest: the second kick-off.
     expect(watched).toMatchObject({ how: 'inDanger', latest: 1500, latestClock: { period: 1, second: 0 } })
     expect(watched && sayPromise(watched, { name: 'Bo', format: sevens })).toBe(
       'Bo must come on by the start of period 2 to have the 25 minutes that were promised.',
     )
     const heard = (deed: ReplanDeed) => stateAt(bare, taps(...given, [600, deed]), 600)
-    const fix = promiseFix(state, policy, { playerId: off, heard })
+    const fix = promiseFix(state, halfPromised, { playerId: off, heard })
     expect(fix?.at).toBeLessThanOrEqual(1500)
     const second: Tap = [2000, { kind: 'kickOff', period: 1, on: state.on }]
     const late: Tap[] = [...given, [1500, { kind: 'periodEnd', period: 0 }], second]
-    const lost = of(promiseWatch(stateAt(bare, taps(...late), 2060), policy), off)
+    const lost = of(promiseWatch(stateAt(bare, taps(...late), 2060), halfPromised), off)
     expect(lost && sayPromise(lost, { name: 'Bo', format: sevens })).toBe(
       'Bo cannot have the 25 minutes that were promised any more. Bo had 0:00.',
     )
@@ -58,7 +61,7 @@ describe('promiseWatch', () => {
       [1500, { kind: 'periodEnd', period: 0 }],
       [1600, { kind: 'register', playerId: late, state: 'here' }],
     ]
-    const watched = of(promiseWatch(stateAt(pack, taps(...given), 1700), policy), late)
+    const watched = of(promiseWatch(stateAt(pack, taps(...given), 1700), halfPromised), late)
     expect(watched).toMatchObject({ least: 750, there: 1500, whole: 3000, whyLess: 'cameLate' })
     expect(watched && sayPromise({ ...watched, how: 'planned' }, { name: 'Bo', format: sevens })).toBe(
       'Bo came late: there for 25:00 of 50 minutes.',
@@ -66,22 +69,18 @@ describe('promiseWatch', () => {
   })
 
   test('off hurt for good: promised of the time it could play', () => {
-    const hurt = stateAt(pack, taps([0, first]), 200).on.find(({ line }) => line !== 'keeper')?.playerId ?? ''
+    const hurt = outOfGoal(stateAt(pack, taps([0, first]), 200))
     const given: Tap[] = [
       [0, first],
       [200, { kind: 'register', playerId: hurt, state: 'notPlaying' }],
     ]
-    const watched = of(promiseWatch(stateAt(pack, taps(...given), 300), policy), hurt)
+    const watched = of(promiseWatch(stateAt(pack, taps(...given), 300), halfPromised), hurt)
     expect(watched).toMatchObject({ least: 100, had: 200, how: 'kept', whyLess: 'notPlaying' })
   })
 
   test('the next mark is too late: the change that keeps it comes as soon as can be', () => {
-    const here: Tap[] = pack.players.map(({ id }, index) => [
-      -100 + index,
-      { kind: 'register', playerId: id, state: 'here' },
-    ])
     const bare = { ...pack, plan: null, format: sevens }
-    const begun: Tap[] = [...here, [0, first]]
+    const begun: Tap[] = [...cameBefore(10), [0, first]]
     const off = pack.players
       .map(({ id }) => id)
       .filter((id) => !stateAt(bare, taps(...begun), 1).on.some(({ playerId }) => playerId === id))
@@ -99,12 +98,12 @@ describe('promiseWatch', () => {
     ]
     const now = 2000 + 720
     const state = stateAt(bare, taps(...given), now)
-    const watched = of(promiseWatch(state, policy), waits)
+    const watched = of(promiseWatch(state, halfPromised), waits)
     // It had 800 of 1500 s, so it must be on for the last 700 s of 3000.
     expect(watched).toMatchObject({ how: 'inDanger', had: 800, latest: 2300 })
-    expect(of(promiseWatch(state, policy), swapped)?.how).toBe('lost')
+    expect(of(promiseWatch(state, halfPromised), swapped)?.how).toBe('lost')
     const heard = (deed: ReplanDeed) => stateAt(bare, taps(...given, [now, deed]), now)
-    const fix = promiseFix(state, policy, { playerId: waits, heard })
+    const fix = promiseFix(state, halfPromised, { playerId: waits, heard })
     expect(fix?.at).toBeLessThanOrEqual(2300)
     expect(fix?.clock.period).toBe(1)
   })

@@ -1,40 +1,38 @@
 import { describe, expect, test } from 'vitest'
-import { checkMatch } from '#match/checks/check-match'
 import { bookOfMatch } from '#touchline/book-of-match'
 import { foldMatch } from '#touchline/fold-match'
-import type { MatchDeed } from '#touchline/match-deed'
 import { replanMatch } from '#touchline/replan-match'
+import { faultsOfBook, secondsOfPlayer, secondsOfSpells } from '../support/match-spells'
 import {
+  cameBefore,
+  halfPromised,
+  inGoal,
   kickOff,
   kickOffMs,
   matchId,
+  outOfGoal,
   packOf,
+  packOfTen,
   planFor,
   requestOf,
   sevens,
   stateAt,
+  type Tap,
   taps,
 } from '../support/tapped-match'
 
-const policy = { policy: { leastMatchShare: 0.5 } }
-type Tap = readonly [number, MatchDeed]
-
 /** The match goes on: a tap at a second, and the plan made anew on the phone that heard it. */
 function replanned(pack: ReturnType<typeof packOf>, given: readonly Tap[], second: number): readonly Tap[] {
-  const made = replanMatch(stateAt(pack, taps(...given), second), policy)
+  const made = replanMatch(stateAt(pack, taps(...given), second), halfPromised)
   if (!made.ok) throw new Error(made.reasons.join())
   return [...given, [second, made.value]]
 }
 
 describe('a day for ten, seven a side', () => {
   // One of ten is late; the register was taken before the match.
-  const plan = planFor(requestOf(10))
-  const pack = packOf(plan)
+  const pack = packOfTen
   const late = matchId(9)
-  const register: Tap[] = [0, 1, 2, 3, 4, 5, 6, 7, 8].map((index) => [
-    -300 + index,
-    { kind: 'register', playerId: matchId(index), state: 'here' },
-  ])
+  const register = cameBefore(9)
   const planned = replanned(pack, register, -60)
   const begun: Tap[] = [...planned, [0, kickOff(stateAt(pack, taps(...planned), 0))]]
 
@@ -46,7 +44,7 @@ describe('a day for ten, seven a side', () => {
   })
 
   test('one goes off hurt at 7:12, one comes at half-time, and the book balances', () => {
-    const hurt = stateAt(pack, taps(...begun), 432).on.find(({ line }) => line !== 'keeper')?.playerId ?? ''
+    const hurt = outOfGoal(stateAt(pack, taps(...begun), 432))
     const off: Tap[] = [...begun, [432, { kind: 'register', playerId: hurt, state: 'notPlaying' }]]
     expect(stateAt(pack, taps(...off), 432).emptyPlaces).toBe(1)
     const filled = replanned(pack, off, 433)
@@ -62,20 +60,16 @@ describe('a day for ten, seven a side', () => {
     const done: Tap[] = [...second, [3640, { kind: 'periodEnd', period: 1 }], [3641, { kind: 'fullTime' }]]
     const events = taps(...done)
     const book = bookOfMatch(pack, events)
-    expect(checkMatch({ ...book, register: book.register.filter(({ state }) => state === 'here') })).toEqual(
-      [],
-    )
+    expect(faultsOfBook(book)).toEqual([])
     expect(book.periods).toEqual([
       { start: 0, end: 1512 },
       { start: 2130, end: 3640 },
     ])
     // Seven places for 1512 + 1510 s, less the second in which one was empty.
-    const total = book.spells.reduce((sum, { start, end }) => sum + end - start, 0)
-    expect(total).toBe(7 * 3022 - 1)
+    expect(secondsOfSpells(book.spells)).toBe(7 * 3022 - 1)
     const end = foldMatch(pack, events)
     for (const { id, seconds, secondsThere } of end.players) {
-      const own = book.spells.filter(({ playerId }) => playerId === id)
-      expect(own.reduce((sum, { start, end: to }) => sum + to - start, 0)).toBe(seconds)
+      expect(secondsOfPlayer(book.spells, id)).toBe(seconds)
       expect(2 * seconds).toBeGreaterThanOrEqual(secondsThere)
     }
     // Whatever order the taps arrive in.
@@ -98,14 +92,14 @@ describe('a day for ten, seven a side', () => {
 
   test('nothing was planned: from the register alone', () => {
     const bare = { ...pack, plan: null }
-    const made = replanMatch(stateAt(bare, taps(...register), -60), policy)
+    const made = replanMatch(stateAt(bare, taps(...register), -60), halfPromised)
     expect(made.ok).toBe(true)
     const state = foldMatch(bare, taps(...replanned(bare, register, -60)), kickOffMs)
     expect(state.nextKickOff?.on).toHaveLength(7)
   })
 
   test('the keeper is sent off: somebody goes in goal, six play on', () => {
-    const keeper = stateAt(pack, taps(...begun), 300).on.find(({ line }) => line === 'keeper')?.playerId ?? ''
+    const keeper = inGoal(stateAt(pack, taps(...begun), 300))
     const off: Tap[] = [...begun, [300, { kind: 'sentOff', playerId: keeper, seconds: null }]]
     const state = stateAt(pack, taps(...replanned(pack, off, 301)), 302)
     expect(state.on).toHaveLength(6)
@@ -114,7 +108,7 @@ describe('a day for ten, seven a side', () => {
 
   test('after the match nothing is left to plan', () => {
     const over: Tap[] = [...begun, [1500, { kind: 'periodEnd', period: 0 }], [1501, { kind: 'fullTime' }]]
-    expect(replanMatch(stateAt(pack, taps(...over), 1600), policy)).toEqual({
+    expect(replanMatch(stateAt(pack, taps(...over), 1600), halfPromised)).toEqual({
       ok: false,
       reasons: ['nothingLeft'],
     })
@@ -131,7 +125,7 @@ describe('a plan anew where it is tight', () => {
 
   test('the keeper goes off, and the other who keeps is on: it goes in goal, and its place is filled', () => {
     const before = stateAt(pack, taps([0, first]), 20)
-    const keeper = before.on.find(({ line }) => line === 'keeper')?.playerId ?? ''
+    const keeper = inGoal(before)
     const other = [matchId(0), matchId(1)].find((id) => id !== keeper) ?? ''
     const others = before.on.filter(({ playerId }) => playerId !== keeper && playerId !== other)
     const on = [
@@ -150,7 +144,7 @@ describe('a plan anew where it is tight', () => {
     const stranger = before.on.find(
       ({ playerId }) => playerId !== matchId(0) && playerId !== matchId(1),
     )?.playerId
-    const keeper = before.on.find(({ line }) => line === 'keeper')?.playerId
+    const keeper = inGoal(before)
     const on = before.on.map((one) =>
       one.playerId === stranger
         ? { ...one, line: 'keeper' as const }
@@ -171,7 +165,7 @@ describe('a plan anew where it is tight', () => {
     const request = requestOf(9, { format })
     const none = packOf(planFor({ ...request, rules: { ...request.rules, mostSubstitutions: 0 } }))
     const on = kickOff(foldMatch(none, []))
-    const player = stateAt(none, taps([0, on]), 20).on.find(({ line }) => line !== 'keeper')?.playerId ?? ''
+    const player = outOfGoal(stateAt(none, taps([0, on]), 20))
     const state = stateAt(none, taps(...replanned(none, [[0, on], hurt(player, 100)], 101)), 110)
     expect(state.on).toHaveLength(6)
   })

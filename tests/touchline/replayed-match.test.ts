@@ -1,13 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import { plainFormat } from '#lineup/draft/plain-format'
 import type { MatchPlan } from '#lineup/match-plan'
-import { checkMatch } from '#match/checks/check-match'
 import type { MatchFormat } from '#match/format/match-format'
-import type { Line } from '#match/match'
+import type { Line, Spell } from '#match/match'
 import { withAsPlanned } from '#touchline/as-planned-taps'
 import { bookOfMatch, type MatchBook } from '#touchline/book-of-match'
-import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
-import { kickOffMs, matchId, packOf, planFor, requestOf, taps } from '../support/tapped-match'
+import { faultsOfBook, onByPlan, spellsAt } from '../support/match-spells'
+import { kickOffMs, matchId, packOf, planFor, requestOf, type Tap, taps } from '../support/tapped-match'
 
 /**
  * One side of a grown-ups' match as it was played: who had which place from when to when by the match clock, which
@@ -60,18 +59,16 @@ const spells = record.map(([player, place, from, to]) => ({
   end: to === null ? 2 * half : secondOf(to),
 }))
 
-/** Seconds of each player in each line, straight from the record. */
-const recorded = new Map<string, number>()
-for (const { playerId, line, start, end } of spells) {
-  const key = `${playerId} ${line}`
-  recorded.set(key, (recorded.get(key) ?? 0) + end - start)
+function secondsInLines(given: readonly Spell[]): ReadonlyMap<string, number> {
+  const seconds = new Map<string, number>()
+  for (const { playerId, line, start, end } of given) {
+    const key = `${playerId} ${line}`
+    seconds.set(key, (seconds.get(key) ?? 0) + end - start)
+  }
+  return seconds
 }
 
-function onAt(second: number): readonly PlacedPlayer[] {
-  return spells
-    .filter(({ start, end }) => start <= second && second < end)
-    .map(({ playerId, line }) => ({ playerId, line }))
-}
+const onAt = (second: number) => onByPlan({ spells }, second)
 
 const elevens: MatchFormat = {
   ...plainFormat,
@@ -93,18 +90,11 @@ const plan: MatchPlan = {
 }
 
 function expectAsRecorded(book: MatchBook): void {
-  const here = book.register.filter(({ state }) => state === 'here')
-  expect(checkMatch({ ...book, register: here })).toEqual([])
-  const booked = new Map<string, number>()
-  for (const { playerId, line, start, end } of book.spells) {
-    const key = `${playerId} ${line}`
-    booked.set(key, (booked.get(key) ?? 0) + end - start)
-  }
-  expect(booked).toEqual(recorded)
+  expect(faultsOfBook(book)).toEqual([])
+  expect(secondsInLines(book.spells)).toEqual(secondsInLines(spells))
   const counts = new Set<number>()
   for (const { start, end } of book.periods)
-    for (let second = start; second < end; second += 1)
-      counts.add(book.spells.filter((own) => own.start <= second && second < own.end).length)
+    for (let second = start; second < end; second += 1) counts.add(spellsAt(book.spells, second).length)
   expect(counts).toEqual(new Set([11]))
 }
 
@@ -112,11 +102,11 @@ describe('a match that was played', () => {
   test('tapped change by change, it has in the book what the record says, to the second', () => {
     const breakSeconds = 1043
     const changes = [...new Set(spells.map(({ start }) => start))].filter((at) => at > half)
-    const given: readonly (readonly [number, MatchDeed])[] = [
+    const given: readonly Tap[] = [
       [0, { kind: 'kickOff', period: 0, on: onAt(0) }],
       [half, { kind: 'periodEnd', period: 0 }],
       [half + breakSeconds, { kind: 'kickOff', period: 1, on: onAt(half) }],
-      ...changes.map((at): [number, MatchDeed] => [at + breakSeconds, { kind: 'places', on: onAt(at) }]),
+      ...changes.map((at): Tap => [at + breakSeconds, { kind: 'places', on: onAt(at) }]),
       [2 * half + breakSeconds, { kind: 'periodEnd', period: 1 }],
     ]
     const book = bookOfMatch({ ...packOf(asked), plan: null }, taps(...given))

@@ -1,12 +1,16 @@
 import { describe, expect, test } from 'vitest'
-import { foldMatch } from '#touchline/fold-match'
 import type { MatchDeed } from '#touchline/match-deed'
-import { kickOff, matchId, packOf, planFor, requestOf, stateAt, taps } from '../support/tapped-match'
+import {
+  firstOfTen as first,
+  matchId,
+  outOfGoal,
+  packOfTen as pack,
+  planOfTen as plan,
+  stateAt,
+  type Tap,
+  taps,
+} from '../support/tapped-match'
 
-type Tap = readonly [number, MatchDeed]
-const plan = planFor(requestOf(10))
-const pack = packOf(plan)
-const first = kickOff(foldMatch(pack, []))
 const onOf = (second: number, ...given: readonly Tap[]) =>
   new Set(stateAt(pack, taps(...given), second).on.map(({ playerId }) => playerId))
 const why = (second: number, ...given: readonly Tap[]) =>
@@ -101,7 +105,7 @@ describe('two phones at a match', () => {
   })
 
   test('off for two minutes: one place fewer, then able again, and the place is free', () => {
-    const one = stateAt(pack, taps([0, first]), 30).on.find(({ line }) => line !== 'keeper')?.playerId ?? ''
+    const one = outOfGoal(stateAt(pack, taps([0, first]), 30))
     const given: Tap[] = [
       [0, first],
       [30, { kind: 'sentOff', playerId: one, seconds: 120 }],

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest'
-import { checkMatch } from '#match/checks/check-match'
 import { bookOfMatch } from '#touchline/book-of-match'
 import { foldMatch } from '#touchline/fold-match'
-import { packOf, planFor, requestOf } from '../support/tapped-match'
+import { faultsOfBook, secondsOfPlayer, spellsAt } from '../support/match-spells'
+import { packOf, planFor, planOfTen, requestOf } from '../support/tapped-match'
 import { wildTaps } from '../support/wild-taps'
 
-const planned = packOf(planFor(requestOf(10)), 2)
+const planned = packOf(planOfTen, 2)
 const packs = [planned, packOf(planFor(requestOf(9, { late: { 8: 1500 } }))), { ...planned, plan: null }]
 const stories = Array.from({ length: 45 }, (_, seed) => ({
   pack: packs[seed % packs.length] ?? planned,
@@ -16,12 +16,11 @@ test('whatever is sent comes to a match that can be: as many on as there are pla
   let seconds = 0
   for (const { pack, events } of stories) {
     const book = bookOfMatch(pack, events)
-    const here = book.register.filter(({ state }) => state === 'here')
-    expect(checkMatch({ ...book, register: here })).toEqual([])
+    expect(faultsOfBook(book)).toEqual([])
     for (const { start, end } of book.periods) {
       seconds += end - start
       for (let second = start; second < end; second += 97) {
-        const on = book.spells.filter((spell) => spell.start <= second && second < spell.end)
+        const on = spellsAt(book.spells, second)
         expect(on.length).toBeLessThanOrEqual(7)
         expect(on.filter(({ line }) => line === 'keeper').length).toBeLessThanOrEqual(1)
       }
@@ -37,9 +36,6 @@ test('the order in which it arrives changes nothing, and the book has what the p
     expect(foldMatch(pack, [...events].reverse())).toEqual(state)
     if (state.period) continue
     const book = bookOfMatch(pack, events)
-    for (const { id, seconds } of state.players) {
-      const own = book.spells.filter(({ playerId }) => playerId === id)
-      expect(own.reduce((sum, { start, end }) => sum + end - start, 0)).toBe(seconds)
-    }
+    for (const { id, seconds } of state.players) expect(secondsOfPlayer(book.spells, id)).toBe(seconds)
   }
 })
