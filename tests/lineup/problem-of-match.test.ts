@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { checkLineUp } from '#lineup/check-line-up'
+import { plainFormat } from '#lineup/draft/plain-format'
 import { lineUpOf } from '#lineup/line-up-of-plan'
 import type { MatchPlanPlayer, MatchPlanRequest } from '#lineup/match-plan'
 import { matchPlanOf } from '#lineup/match-plan-of'
@@ -12,31 +13,9 @@ import { noWishes } from '#match/format/line-wish'
 import type { MatchFormat } from '#match/format/match-format'
 import { spellsAt } from '../support/match-spells'
 
+/** Of the plain format. */
 const places = { keeper: 1, back: 2, middle: 3, forward: 1 }
-
-function format(changes: Partial<MatchFormat> = {}): MatchFormat {
-  return {
-    name: 'Seven a side',
-    ages: null,
-    aSide: 7,
-    hasKeeper: true,
-    periodSeconds: [1500, 1500],
-    breakSeconds: 300,
-    isShortGames: false,
-    mostSubstitutions: null,
-    changesAtBreaksOnly: false,
-    mayReturn: true,
-    leastTime: { share: null, periods: null, late: [], wherePossible: false },
-    mostKeeperPeriods: null,
-    mostSecondsADay: null,
-    mostPlayers: null,
-    fewestPlayers: null,
-    shapes: [{ name: '2-3-1', places }],
-    source: null,
-    note: '',
-    ...changes,
-  }
-}
+const format = (changes: Partial<MatchFormat>): MatchFormat => ({ ...plainFormat, ...changes })
 
 function player(playerId: string, changes: Partial<MatchPlanPlayer> = {}): MatchPlanPlayer {
   return {
@@ -54,7 +33,7 @@ function player(playerId: string, changes: Partial<MatchPlanPlayer> = {}): Match
 
 function request(count: number, changes: Partial<MatchPlanRequest> = {}): MatchPlanRequest {
   return {
-    format: format(),
+    format: plainFormat,
     places,
     marks: [
       [300, 600, 900, 1200],

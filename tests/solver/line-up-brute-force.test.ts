@@ -1,26 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { checkLineUp } from '#lineup/check-line-up'
-import { type LineUpValues, lineUpGoals } from '#lineup/line-up'
-import { lineUpValues } from '#lineup/line-up-values'
-import type { LineUpProblem } from '#lineup/problem'
+import { lineUpGoals } from '#lineup/line-up'
 import { solveLineUp } from '#solver/solve-line-up'
 import { laterTiny } from '../support/later-tiny'
-import { everyTinyPlan, tinyLineUp } from '../support/tiny-line-up'
+import { bestOfEvery, tinyLineUp } from '../support/tiny-line-up'
 
 const settings = { seed: 1, timeLimitMs: 20_000, workLimit: null }
-const every = everyTinyPlan()
-
-/** The best of all there are, goal by goal; null where none keeps the rules. */
-function bestOfAll(problem: LineUpProblem): LineUpValues | null {
-  let best: LineUpValues | null = null
-  for (const plan of every) {
-    if (checkLineUp(problem, plan).length > 0) continue
-    const values = lineUpValues(problem, plan)
-    const first = best && lineUpGoals.find((goal) => Math.abs(values[goal] - (best?.[goal] ?? 0)) > 1e-6)
-    if (!best || (first && values[first] < best[first])) best = values
-  }
-  return best
-}
 
 // Outside: every plan that there is, counted out.
 describe('a solved line-up of a tiny squad', { timeout: 60_000 }, () => {
@@ -31,7 +16,7 @@ describe('a solved line-up of a tiny squad', { timeout: 60_000 }, () => {
   it('is the best of all plans in every goal, and impossible exactly where there is none', async () => {
     let possible = 0
     for (const problem of problems) {
-      const best = bestOfAll(problem)
+      const best = bestOfEvery(problem)
       const answer = await solveLineUp(problem, { ...settings, began: performance.now() })
       expect(answer.kind).toBe(best ? 'solved' : 'impossible')
       if (answer.kind !== 'solved' || !best) continue

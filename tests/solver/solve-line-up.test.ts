@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { checkLineUp } from '#lineup/check-line-up'
 import { isBetterLineUp } from '#lineup/compare-line-ups'
-import { equalTimeChanges } from '#lineup/equal-time-changes'
+import { equalTimeChanges, greatestCommon } from '#lineup/equal-time-changes'
 import { lineUpGoals } from '#lineup/line-up'
 import { lineUpBounds } from '#lineup/line-up-bounds'
 import { lineUpValues } from '#lineup/line-up-values'
@@ -52,7 +52,7 @@ describe('a solved line-up', { timeout: 60_000 }, () => {
     'gives %i players exactly equal time, %i on, %i periods, with the fewest changes',
     async (count, onPitch, periods) => {
       // As many windows as let everybody have the same.
-      const windows = count / greatest(count, periods * onPitch)
+      const windows = count / greatestCommon(count, periods * onPitch)
       const places = { keeper: 1, back: 1, middle: onPitch - 2, forward: 0 }
       const answer = await solve(openLines(smallLineUp({ count, places, periods, windows })))
       if (answer.kind !== 'solved') throw new Error(answer.kind)
@@ -119,7 +119,3 @@ describe('a solved line-up', { timeout: 60_000 }, () => {
     expect(await solve(bound)).toMatchObject({ kind: 'impossible', clash: [{ kind: 'rules' }] })
   })
 })
-
-function greatest(one: number, other: number): number {
-  return other === 0 ? one : greatest(other, one % other)
-}

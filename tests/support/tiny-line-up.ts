@@ -1,4 +1,6 @@
-import type { LineUpPlan } from '#lineup/line-up'
+import { checkLineUp } from '#lineup/check-line-up'
+import { type LineUpPlan, type LineUpValues, lineUpGoals } from '#lineup/line-up'
+import { lineUpValues } from '#lineup/line-up-values'
 import { type LineUpProblem, noRules } from '#lineup/problem'
 import { lineWishes } from '#match/format/line-wish'
 import { type Line, lines } from '#match/match'
@@ -64,8 +66,26 @@ export function tinyLineUp(seed: number): LineUpProblem {
   }
 }
 
+const every = everyTinyPlan()
+
+/** The best of all there are, goal by goal; null where none keeps the rules. */
+export function bestOfEvery(problem: LineUpProblem): LineUpValues | null {
+  let best: LineUpValues | null = null
+  for (const plan of every) {
+    if (checkLineUp(problem, plan).length > 0) continue
+    const values = lineUpValues(problem, plan)
+    if (!best || isBetter(values, best)) best = values
+  }
+  return best
+}
+
+function isBetter(one: LineUpValues, other: LineUpValues): boolean {
+  const first = lineUpGoals.find((goal) => Math.abs(one[goal] - other[goal]) > 1e-6)
+  return first !== undefined && one[first] < other[first]
+}
+
 /** Every way to put one in goal and one at the back in every window. */
-export function everyTinyPlan(): readonly LineUpPlan[] {
+function everyTinyPlan(): readonly LineUpPlan[] {
   const windows: (readonly (Line | null)[])[] = []
   for (let keeper = 0; keeper < 4; keeper += 1)
     for (let back = 0; back < 4; back += 1)

@@ -16,15 +16,21 @@ import { swapLineUp } from '#lineup/draft/swap-line-up'
 import { lineUpValues } from '#lineup/line-up-values'
 import { aMatchRequest, nameOf } from '../../support/match-request-builder'
 
-const nine = () => draftOf(aMatchRequest({ players: 9 }))
-function made(draft = nine()) {
+/** Read by every test, changed by none. */
+const nine = draftOf(aMatchRequest({ players: 9 }))
+function made(draft = nine) {
   if (!draft.made) throw new Error('no line-up')
   return draft.made
+}
+function saved(draft = nine) {
+  const plan = planOfDraft(draft, nameOf)
+  if (!plan) throw new Error('no plan')
+  return plan
 }
 
 describe('a line-up being made', () => {
   it('is there at once and keeps every rule', () => {
-    const draft = nine()
+    const draft = nine
     expect(checkLineUp(draft.problem, made(draft).plan)).toEqual([])
     expect(draft.clash).toEqual([])
     expect(draft.isSettled).toBe(false)
@@ -37,8 +43,7 @@ describe('a line-up being made', () => {
   })
 
   it('opens again as it was saved, and not where a rule is broken meanwhile', () => {
-    const plan = planOfDraft(nine(), nameOf)
-    if (!plan) throw new Error('no plan')
+    const plan = saved()
     const opened = draftOfSaved(plan)
     expect(opened?.made).toEqual(made())
     expect(opened?.isSettled).toBe(true)
@@ -49,7 +54,7 @@ describe('a line-up being made', () => {
   })
 
   it('swaps two places, and leaves everything where that breaks a rule', () => {
-    const draft = nine()
+    const draft = nine
     const { plan } = made(draft)
     const { windows, players } = draft.problem
     const swaps = windows.flatMap((_, window) =>
@@ -72,7 +77,7 @@ describe('a line-up being made', () => {
 
   it('holds a place and lets it go', () => {
     const at = { player: 0, window: 1 }
-    const held = withLock(nine(), at)
+    const held = withLock(nine, at)
     expect(isHeld(held, at)).toBe(true)
     expect(isHeld(held, { player: 0, window: 2 })).toBe(false)
     expect(held.problem.fixed).toEqual([{ player: 0, window: 1, place: made().plan[0]?.[1] ?? 'off' }])
@@ -82,8 +87,8 @@ describe('a line-up being made', () => {
   })
 
   it('takes over what a search found, of its own problem only', () => {
-    const draft = nine()
-    const other = nine()
+    const draft = nine
+    const other = draftOf(nine.request)
     const best = made(other)
     expect(withSolved(draft, { problem: other.problem, best, isEnd: true })).toBe(draft)
     const worse = withSwap(draft, firstFineSwap(draft))
@@ -95,7 +100,7 @@ describe('a line-up being made', () => {
 })
 
 /** A swap that keeps every rule and makes minutes less even. */
-function firstFineSwap(draft: ReturnType<typeof nine>) {
+function firstFineSwap(draft: typeof nine) {
   const { problem } = draft
   for (let window = 0; window < problem.windows.length; window += 1)
     for (let one = 0; one < problem.players.length; one += 1)
@@ -108,12 +113,6 @@ function firstFineSwap(draft: ReturnType<typeof nine>) {
 }
 
 describe('a plan that came from outside', () => {
-  const saved = () => {
-    const plan = planOfDraft(nine(), nameOf)
-    if (!plan) throw new Error('no plan')
-    return plan
-  }
-
   it('is kept with its own figures', () => {
     const plan = saved()
     const checked = checkedMatchPlan(plan, nameOf)
@@ -121,9 +120,8 @@ describe('a plan that came from outside', () => {
   })
 
   it('loses a bound that a line-up made at once beats, and all after it', () => {
-    const draft = nine()
-    const worse = planOfDraft(withSwap(draft, firstFineSwap(draft)), nameOf)
-    if (!worse) throw new Error('no plan')
+    const draft = nine
+    const worse = saved(withSwap(draft, firstFineSwap(draft)))
     const { value } = worse.proof.goals.minutes
     const goals = { ...worse.proof.goals, minutes: { value, bound: value, proven: true } }
     const checked = checkedMatchPlan({ ...worse, proof: { sentence: 'x', goals } }, nameOf)
