@@ -1,8 +1,8 @@
 import type { EpochMs } from '#pitch/pitch-event'
 import { foldMatch, type MatchToFold } from '#touchline/fold-match'
+import { momentOfSecond } from '#touchline/match-clock'
 import type { MatchDeed } from '#touchline/match-deed'
 import type { MatchEvent } from '#touchline/match-pack'
-import { momentOfSecond } from '#touchline/match-times'
 
 /**
  * What is left of a match as if all went as planned from here on: kick-offs and whistles at their times, a break of the

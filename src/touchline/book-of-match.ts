@@ -6,10 +6,10 @@ import type { PlayerId } from '#squad/player'
 import type { RegisterLine } from '#squad/register'
 import type { Written } from '#squad/written'
 import { foldMatch, type MatchToFold } from '#touchline/fold-match'
+import { bookStartOf, momentOfSecond } from '#touchline/match-clock'
 import type { MatchDeed } from '#touchline/match-deed'
 import type { MatchEvent } from '#touchline/match-pack'
 import type { MatchState } from '#touchline/match-state'
-import { bookStartOf, momentOfSecond } from '#touchline/match-times'
 
 /** What a match comes to in the book, in whole seconds from the first kick-off, breaks included; it passes `checkMatch`. */
 export type MatchBook = {

@@ -1,8 +1,8 @@
 import type { Seconds } from '#common/time'
 import type { Line } from '#match/match'
 import type { PlayerId } from '#squad/player'
+import { bookStartOf, type PlayedPeriod } from '#touchline/match-clock'
 import type { MatchPlayer } from '#touchline/match-state'
-import { bookStartOf, type PlayedPeriod } from '#touchline/match-times'
 import type { WalkedSpell } from '#touchline/spell-book'
 import type { WalkedPlayer } from '#touchline/walked-register'
 

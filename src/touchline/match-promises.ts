@@ -2,9 +2,9 @@ import type { Seconds } from '#common/time'
 import { leastSecondsOf } from '#match/format/least-seconds'
 import { leastWherePossible } from '#match/format/least-where-possible'
 import type { PlayerId } from '#squad/player'
+import { bookStartOf } from '#touchline/match-clock'
 import type { MatchPack } from '#touchline/match-pack'
 import type { MatchPlayer, MatchState } from '#touchline/match-state'
-import { bookStartOf } from '#touchline/match-times'
 import { periodFrame } from '#touchline/period-frame'
 
 /** What one player is promised of a match, as it stands now; seconds of playing time. */

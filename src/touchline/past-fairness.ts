@@ -4,8 +4,8 @@ import { type LineUpPlayer, type LineUpWindow, noRules, notRunning } from '#line
 import { noWishes } from '#match/format/line-wish'
 import type { Line } from '#match/match'
 import type { PlayerId } from '#squad/player'
+import { bookStartOf, type PlayedPeriod } from '#touchline/match-clock'
 import type { MatchState } from '#touchline/match-state'
-import { bookStartOf, type PlayedPeriod } from '#touchline/match-times'
 
 /** What each player was due of the match so far: seconds on, of them in goal. As the book will say it. */
 export function pastFairness(

@@ -1,8 +1,9 @@
 import type { PlannedSpell } from '#lineup/match-plan'
 import type { MatchFormat } from '#match/format/match-format'
 import type { DoneEvent } from '#pitch/standing-events'
+import { periodRunningAt } from '#touchline/match-clock'
 import type { MatchDeed } from '#touchline/match-deed'
-import { type MatchTimes, periodRunningAt } from '#touchline/match-times'
+import type { MatchTimes } from '#touchline/match-times'
 import { type PlannedSet, plannedSets, setsReplaced } from '#touchline/planned-sets'
 
 /** A set of the plan, and the tap that made it at another time, or called it off. */

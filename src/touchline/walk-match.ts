@@ -6,16 +6,16 @@ import type { EpochMs } from '#pitch/pitch-event'
 import type { DoneEvent } from '#pitch/standing-events'
 import type { PlayerId } from '#squad/player'
 import { type CalledPlayers, callOf, changeOfPlan, withinFormat } from '#touchline/change-of-plan'
-import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
-import type { MatchSetAside, MatchSetAsideReason } from '#touchline/match-set-aside'
 import {
   bookSecondAt,
   bookStartOf,
-  type MatchTimes,
   type PlayedPeriod,
   playingSecondAt,
   secondOfPeriod,
-} from '#touchline/match-times'
+} from '#touchline/match-clock'
+import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
+import type { MatchSetAside, MatchSetAsideReason } from '#touchline/match-set-aside'
+import type { MatchTimes } from '#touchline/match-times'
 import { periodFrame } from '#touchline/period-frame'
 import type { PlansInForce, SettledSet } from '#touchline/plans-in-force'
 import { type SpellBook, spellBook, type WalkedSpell } from '#touchline/spell-book'

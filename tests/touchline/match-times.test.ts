@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { inOrder } from '#pitch/event-order'
 import { eventsThatStand } from '#pitch/standing-events'
+import { bookSecondAt, bookStartOf, playingSecondAt } from '#touchline/match-clock'
 import type { MatchDeed } from '#touchline/match-deed'
-import { bookSecondAt, bookStartOf, matchTimes, playingSecondAt } from '#touchline/match-times'
+import { matchTimes } from '#touchline/match-times'
 import { kickOffMs, type Tap, taps } from '../support/tapped-match'
 
 const format = { periodSeconds: [600, 600] }
