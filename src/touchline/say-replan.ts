@@ -3,7 +3,8 @@ import type { LineUpPlan } from '#lineup/line-up'
 import { secondsOf } from '#lineup/line-up-values'
 import { sayTime } from '#lineup/say-clock'
 import type { PlayerId } from '#squad/player'
-import type { LetGo, MatchTail } from '#touchline/match-tail'
+import type { MatchTail } from '#touchline/match-tail'
+import type { LetGo } from '#touchline/rules-left'
 
 const letGoWords: Readonly<Record<LetGo, string>> = {
   ownRules: 'The lengths of time on and off, and the number of changes, could not be kept to.',
