@@ -1,3 +1,4 @@
+import { isAble } from '#touchline/is-able'
 import type { MatchState } from '#touchline/match-state'
 
 /**
@@ -7,11 +8,10 @@ import type { MatchState } from '#touchline/match-state'
 export function fitsFirstKickOff({ plan, players }: Pick<MatchState, 'plan' | 'players'>): boolean {
   if (!plan) return false
   const from = new Map(plan.players.map((player) => [player.playerId, player.from]))
-  return players.every(({ id, state, sentOff, expectedFrom }) => {
-    const isAble = state === 'here' && sentOff === null
-    const planned = from.get(id)
-    if (planned === undefined) return !isAble
-    return planned === 0 ? isAble : isAble || expectedFrom !== null || state === 'missing'
+  return players.every((player) => {
+    const planned = from.get(player.id)
+    if (planned === undefined || planned === 0) return isAble(player) === (planned === 0)
+    return isAble(player) || player.expectedFrom !== null || player.state === 'missing'
   })
 }
 
@@ -19,7 +19,7 @@ export function fitsFirstKickOff({ plan, players }: Pick<MatchState, 'plan' | 'p
 export function isCastNew(before: Pick<MatchState, 'players'>, after: Pick<MatchState, 'players'>): boolean {
   const able = ({ players }: Pick<MatchState, 'players'>) =>
     players
-      .filter(({ state, sentOff }) => state === 'here' && sentOff === null)
+      .filter(isAble)
       .map(({ id }) => id)
       .sort()
       .join()

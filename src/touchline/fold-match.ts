@@ -1,3 +1,4 @@
+import type { Seconds } from '#common/time'
 import { placesOfFormat } from '#lineup/draft/places-of-format'
 import { placesInAll } from '#match/format/places-in-all'
 import type { Line } from '#match/match'
@@ -9,6 +10,7 @@ import { redoSteps } from '#pitch/undo-steps'
 import type { PlayerId } from '#squad/player'
 import { callsOf } from '#touchline/calls'
 import { changeOfPlan } from '#touchline/change-of-plan'
+import { isAbleAt } from '#touchline/is-able'
 import { playingSecondAt, secondOfPeriod } from '#touchline/match-clock'
 import type { MatchDeed } from '#touchline/match-deed'
 import type { MatchEvent, MatchPack } from '#touchline/match-pack'
@@ -60,9 +62,7 @@ export function foldMatch(
     times.endedAt === null ? (times.periods.find(({ endedAt }) => endedAt === null) ?? null) : null
   const sets = plans.after(standing.length)
   const people = register.players()
-  const isAble = (id: PlayerId, due: number) =>
-    register.isAble(id) ||
-    people.some((one) => one.id === id && one.expectedFrom !== null && one.expectedFrom <= due)
+  const isAble = (id: PlayerId, due: Seconds) => people.some((one) => one.id === id && isAbleAt(one, due))
   const calls = period
     ? callsOf({
         ...walked,
@@ -135,7 +135,7 @@ function nextKickOffOf(given: {
   readonly times: MatchTimes
   readonly walked: WalkedMatch
   readonly register: WalkedRegister
-  readonly isAble: (id: PlayerId, due: number) => boolean
+  readonly isAble: (id: PlayerId, due: Seconds) => boolean
   readonly keeps: (id: PlayerId) => boolean
   readonly sets: MatchState['sets']
   readonly format: MatchState['format']
@@ -148,12 +148,10 @@ function nextKickOffOf(given: {
   const planned = sets.find((set) => set.period === period && set.second === 0)
   const before = lastOn(walked, last?.period)
   const able = (id: PlayerId) => (planned ? isAble(id, start) : register.isAble(id))
-  const change = changeOfPlan(planned ? { ...planned, before: null } : { on: before, before: null }, {
-    on: before,
-    places: walked.places,
-    isAble: able,
-    keeps,
-  })
+  const change = changeOfPlan(
+    { on: planned?.on ?? before, before: null },
+    { on: before, places: walked.places, isAble: able, keeps },
+  )
   return { period, isExtra, on: change.after, missing: change.missing }
 }
 

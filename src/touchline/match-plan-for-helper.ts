@@ -1,4 +1,6 @@
 import type { MatchPlan, MatchPlanPlayer } from '#lineup/match-plan'
+import { nothingMet } from '#lineup/met-seconds'
+import { noRules } from '#lineup/problem'
 import { noWishes } from '#match/format/line-wish'
 import type { MatchFormat } from '#match/format/match-format'
 
@@ -14,16 +16,7 @@ export function matchPlanForHelper({ format, places, marks, players, rules, spel
     places,
     marks,
     players: players.map(playerForHelper),
-    rules: {
-      keeperForPeriod,
-      mayReturn,
-      mostKeeperPeriods: null,
-      leastSpellSeconds: 0,
-      longestSpellSeconds: null,
-      longestOffSeconds: null,
-      mostChanges: null,
-      mostSubstitutions: null,
-    },
+    rules: { ...noRules, keeperForPeriod, mayReturn },
     leastShare: null,
     apart: [],
     together: [],
@@ -51,7 +44,7 @@ function playerForHelper({ playerId, keeps, from, to }: MatchPlanPlayer): MatchP
     to,
     owed: { playSeconds: 0, keepSeconds: 0, starts: 0 },
     wishes: noWishes,
-    metSeconds: { back: 0, middle: 0, forward: 0 },
+    metSeconds: nothingMet,
     playedToday: 0,
   }
 }

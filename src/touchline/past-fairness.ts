@@ -1,5 +1,6 @@
 import type { Seconds } from '#common/time'
 import { fairLineUp } from '#lineup/fair-line-up'
+import { nothingMet } from '#lineup/met-seconds'
 import { type LineUpPlayer, type LineUpWindow, noRules, notRunning } from '#lineup/problem'
 import { noWishes } from '#match/format/line-wish'
 import type { Line } from '#match/match'
@@ -14,9 +15,8 @@ export function pastFairness(
   const due = new Map(state.players.map(({ id }) => [id, { play: 0, keep: 0 }]))
   for (const window of state.periods.flatMap((period) => windowsOf(state, period))) {
     const players = state.players.map((player) => playerIn(window, player))
-    const fair = fairLineUp({
-      ...{ windows: [window], players, rules: noRules, apart: [], together: [], fixed: [], hasStart: false },
-    })
+    const none = { apart: [], together: [], fixed: [] }
+    const fair = fairLineUp({ ...none, windows: [window], players, rules: noRules, hasStart: false })
     for (const [index, { id }] of players.entries()) {
       const own = due.get(id)
       if (!own) continue
@@ -46,7 +46,7 @@ function playerIn(
     keeps: keeps || kept.has(id),
     isThere: [isHere],
     owed: { playSeconds: 0, keepSeconds: 0, starts: 0 },
-    metSeconds: { back: 0, middle: 0, forward: 0 },
+    metSeconds: nothingMet,
   }
 }
 

@@ -2,11 +2,10 @@ import type { Seconds } from '#common/time'
 import type { Line } from '#match/match'
 import type { PlayerId } from '#squad/player'
 import { changeOfPlan } from '#touchline/change-of-plan'
-import { isAble } from '#touchline/is-able'
+import { isAbleAt } from '#touchline/is-able'
 import type { PlacedPlayer } from '#touchline/match-deed'
 import { periodLengths } from '#touchline/match-promises'
 import type { MatchState } from '#touchline/match-state'
-import { periodFrame } from '#touchline/period-frame'
 
 /** Time on that is still to come if all goes as planned from now on; playing time of the match. */
 export type ProjectedSpell = {
@@ -21,10 +20,6 @@ export function projectedSpells(state: MatchState): readonly ProjectedSpell[] {
   const { period, second, places, players } = state
   if (state.status === 'ended') return []
   const keeps = (id: PlayerId) => players.some((one) => one.id === id && one.keeps)
-  const isAbleAt = (due: Seconds) => (id: PlayerId) =>
-    players.some(
-      (one) => one.id === id && (isAble(one) || (one.expectedFrom !== null && one.expectedFrom <= due)),
-    )
   const spells: ProjectedSpell[] = []
   const add = (on: readonly PlacedPlayer[], start: Seconds, end: Seconds) => {
     for (const { playerId, line } of on) if (start < end) spells.push({ playerId, line, start, end })
@@ -42,7 +37,8 @@ export function projectedSpells(state: MatchState): readonly ProjectedSpell[] {
         if (isRunning ? at <= second : at < from) continue
         add(on, from, at)
         const before = set.second === 0 ? null : set.before
-        on = changeOfPlan({ on: set.on, before }, { on, places, keeps, isAble: isAbleAt(set.due) }).after
+        const isAble = (id: PlayerId) => players.some((one) => one.id === id && isAbleAt(one, set.due))
+        on = changeOfPlan({ on: set.on, before }, { on, places, keeps, isAble }).after
         from = at
       }
       add(on, from, end)
@@ -77,5 +73,5 @@ export function clockAt(
     if (second < start + length || period === lengths.length - 1) return { period, second: second - start }
     start += length
   }
-  return { period: 0, second: Math.max(0, second - periodFrame(state.format, 0).start) }
+  return { period: 0, second }
 }
