@@ -3,16 +3,11 @@ import type { LineUpOffer } from '#lineup/draft/line-up-solver'
 import type { LineUpClash } from '#lineup/find-line-up-clash'
 import type { LineUp } from '#lineup/line-up'
 import type { LineUpProblem } from '#lineup/problem'
+import { type AskedWorker, askWorker } from '#solver/ask-worker'
 import type { LineUpCall, LineUpWord, LineUpWorkerSettings } from '#solver/line-up-messages'
 import type { WayOut } from '#solver/line-up-ways-out'
 
-/** As much of a worker as is needed here: a page's own, or a thread's that looks like one. */
-export type LineUpWorker = {
-  onmessage: ((event: { readonly data: LineUpWord }) => void) | null
-  onerror: ((event: { readonly message?: string }) => void) | null
-  readonly postMessage: (call: LineUpCall) => void
-  readonly terminate: () => void
-}
+export type LineUpWorker = AskedWorker<LineUpCall, LineUpWord>
 
 /**
  * What came of a search in a worker. `stopped` and `failed` have the best line-up so far with what is proven of it, or
@@ -37,10 +32,7 @@ function pageWorker(): LineUpWorker {
   return worker as unknown as LineUpWorker
 }
 
-/**
- * Solves a line-up beside the page, which stays free. A running solver hears nothing, so a stop ends its worker; and each
- * call has a worker of its own, as the solver's memory only ever grows.
- */
+/** Solves a line-up beside the page, which stays free. */
 export async function solveLineUpInWorker(
   problem: LineUpProblem,
   settings: LineUpWorkerSettings,
@@ -48,11 +40,17 @@ export async function solveLineUpInWorker(
   start: () => LineUpWorker = pageWorker,
 ): Promise<WorkedLineUp> {
   let best: LineUp | null = null
-  const last = await askWorker({ kind: 'solve', problem, settings }, { signal, start }, (word) => {
-    if (word.kind !== 'progress') return
-    best = word.lineUp
-    onBetter?.(word.lineUp, word.elapsedMs)
-  })
+  const last = await askWorker(
+    { kind: 'solve', problem, settings },
+    {
+      signal,
+      start,
+      hear: ({ lineUp, elapsedMs }) => {
+        best = lineUp
+        onBetter?.(lineUp, elapsedMs)
+      },
+    },
+  )
   if (last.kind === 'solved' || last.kind === 'impossible') return last
   return last.kind === 'failed' ? { ...last, lineUp: best } : { kind: 'stopped', lineUp: best }
 }
@@ -79,33 +77,4 @@ export async function lineUpTradeOffsInWorker(
   const last = await askWorker({ kind: 'tradeOffs', problem, settings, lineUp }, { signal, start })
   if (last.kind === 'failed') throw new Error(last.message)
   return last.kind === 'tradeOffs' ? last.offers : []
-}
-
-type LastWord = Exclude<LineUpWord, { readonly kind: 'progress' }> | { readonly kind: 'stopped' }
-
-/** One call to a worker of its own, until its last word or until it is stopped. */
-function askWorker(
-  call: LineUpCall,
-  { signal, start }: { readonly signal: AbortSignal | undefined; readonly start: () => LineUpWorker },
-  hear: (word: LineUpWord) => void = () => {},
-): Promise<LastWord> {
-  if (signal?.aborted) return Promise.resolve({ kind: 'stopped' })
-  const worker = start()
-  return new Promise((resolve) => {
-    const end = (word: LastWord) => {
-      signal?.removeEventListener('abort', stop)
-      worker.onmessage = null
-      worker.onerror = null
-      worker.terminate()
-      resolve(word)
-    }
-    const stop = () => end({ kind: 'stopped' })
-    signal?.addEventListener('abort', stop)
-    worker.onerror = ({ message = '' }) => end({ kind: 'failed', message })
-    worker.onmessage = ({ data }) => {
-      if (data.kind === 'progress') hear(data)
-      else end(data)
-    }
-    worker.postMessage(call)
-  })
 }

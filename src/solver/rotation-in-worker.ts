@@ -1,17 +1,12 @@
 import type { ClashPart } from '#rotation/clash'
 import type { RotationProblem } from '#rotation/problem'
 import type { Rotation } from '#rotation/rotation'
+import { type AskedWorker, askWorker } from '#solver/ask-worker'
 import type { WorkerCall, WorkerSettings, WorkerWord } from '#solver/rotation-messages'
 import { rotationSoFar } from '#solver/rotation-so-far'
 import type { SolveProgress } from '#solver/solve-progress'
 
-/** As much of a worker as is needed here: a page's own, or a thread's that looks like one. */
-export type RotationWorker = {
-  onmessage: ((event: { readonly data: WorkerWord }) => void) | null
-  onerror: ((event: { readonly message?: string }) => void) | null
-  readonly postMessage: (call: WorkerCall) => void
-  readonly terminate: () => void
-}
+export type RotationWorker = AskedWorker<WorkerCall, WorkerWord>
 
 /**
  * What came of a search in a worker. `stopped` and `failed` have the best plan so far with what is proven of it, or null
@@ -52,40 +47,33 @@ export function prepareRotationWorker(start: () => RotationWorker = pageWorker):
   }
 }
 
-/**
- * Solves a rotation beside the page, which stays free. A running solver hears nothing, so a stop ends its worker, and the
- * next call gets a new one. So does every call after a search: the solver's memory only ever grows.
- */
-export function solveInWorker(
+/** Solves a rotation beside the page, which stays free; with the worker that waits, where one does. */
+export async function solveInWorker(
   problem: RotationProblem,
   settings: WorkerSettings,
   { onProgress, signal }: WorkerWatch = {},
   start: () => RotationWorker = pageWorker,
 ): Promise<WorkedRotation> {
-  if (signal?.aborted) return Promise.resolve({ kind: 'stopped', rotation: null })
-  const worker = waiting ?? start()
-  waiting = null
-  return new Promise((resolve) => {
-    let best: SolveProgress | null = null
-    const soFar = () => best && rotationSoFar(problem, best)
-    const end = (outcome: WorkedRotation) => {
-      signal?.removeEventListener('abort', stop)
-      worker.onmessage = null
-      worker.onerror = null
-      worker.terminate()
-      waiting ??= startNext?.() ?? null
-      resolve(outcome)
-    }
-    const stop = () => end({ kind: 'stopped', rotation: soFar() })
-    signal?.addEventListener('abort', stop)
-    worker.onerror = ({ message = '' }) => end({ kind: 'failed', rotation: soFar(), message })
-    worker.onmessage = ({ data }) => {
-      if (data.kind === 'progress') {
-        best = data.progress
-        onProgress?.(data.progress)
-      } else if (data.kind === 'failed') end({ ...data, rotation: soFar() })
-      else end(data)
-    }
-    worker.postMessage({ kind: 'solve', problem, settings })
-  })
+  let best: SolveProgress | null = null
+  const take = () => {
+    const worker = waiting ?? start()
+    waiting = null
+    return worker
+  }
+  const last = await askWorker(
+    { kind: 'solve', problem, settings },
+    {
+      signal,
+      start: take,
+      hear: ({ progress }) => {
+        best = progress
+        onProgress?.(progress)
+      },
+      ended: () => {
+        waiting ??= startNext?.() ?? null
+      },
+    },
+  )
+  if (last.kind === 'solved' || last.kind === 'impossible') return last
+  return { ...last, rotation: best && rotationSoFar(problem, best) }
 }

@@ -3,16 +3,11 @@ import { lineUpTradeOffs } from '#solver/line-up-trade-offs'
 import { lineUpWaysOut } from '#solver/line-up-ways-out'
 import { solveLineUp } from '#solver/solve-line-up'
 
-/** Does what a worker was asked for and says so, word by word; never throws. */
-export async function serveLineUp(call: LineUpCall, say: (word: LineUpWord) => void): Promise<void> {
-  try {
-    say(await answerTo(call, say))
-  } catch (error) {
-    say({ kind: 'failed', message: error instanceof Error ? error.message : String(error) })
-  }
-}
-
-async function answerTo(call: LineUpCall, say: (word: LineUpWord) => void): Promise<LineUpWord> {
+/** Does what a worker was asked for; tells of every better line-up on the way to one. */
+export async function answerLineUpCall(
+  call: LineUpCall,
+  say: (word: LineUpWord) => void,
+): Promise<LineUpWord> {
   const began = performance.now()
   const { problem } = call
   const settings = { ...call.settings, began }
