@@ -1,4 +1,5 @@
 import type { EpochMs } from '#pitch/pitch-event'
+import { assumedEvent } from '#touchline/assumed-event'
 import { foldMatch, type MatchToFold } from '#touchline/fold-match'
 import { momentOfSecond } from '#touchline/match-clock'
 import type { MatchDeed } from '#touchline/match-deed'
@@ -15,11 +16,10 @@ export function asPlannedTaps(
   beginsAt: EpochMs,
 ): readonly { readonly at: EpochMs; readonly deed: MatchDeed }[] | null {
   const added: { at: EpochMs; deed: MatchDeed }[] = []
-  const state = () => foldMatch(pack, [...events, ...added.map(asEvent)])
-  const periods = (pack.plan?.format ?? pack.format).periodSeconds.length
-  const breakMs = (pack.plan?.format ?? pack.format).breakSeconds * 1000
+  const state = () => foldMatch(pack, [...events, ...added.map(assumedEvent)])
+  const { periodSeconds, breakSeconds } = pack.plan?.format ?? pack.format
   const last = events.reduce((latest, { at }) => Math.max(latest, at + 1), beginsAt)
-  for (let guard = 0; guard <= 2 * periods; guard += 1) {
+  for (let guard = 0; guard <= 2 * periodSeconds.length; guard += 1) {
     const { status, period, periods: played, nextKickOff } = state()
     if (status === 'ended') return added
     if (period) {
@@ -31,30 +31,9 @@ export function asPlannedTaps(
     } else {
       if (nextKickOff.on.length === 0) return null
       const before = played.at(-1)?.endedAt ?? null
-      const at = before === null ? last : Math.max(last, before + breakMs)
+      const at = before === null ? last : Math.max(last, before + breakSeconds * 1000)
       added.push({ at, deed: { kind: 'kickOff', period: nextKickOff.period, on: nextKickOff.on } })
     }
   }
   return added
-}
-
-function asEvent(
-  { at, deed }: { readonly at: EpochMs; readonly deed: MatchDeed },
-  index: number,
-): MatchEvent {
-  return {
-    id: `ffffffff-ffff-7fff-bfff-${String(index).padStart(12, '0')}`,
-    deviceId: '00000000-0000-0000-0000-000000000000',
-    at,
-    deed,
-  }
-}
-
-/** A match with these events, and all the rest of it as planned. */
-export function withAsPlanned(
-  pack: MatchToFold,
-  events: readonly MatchEvent[],
-  beginsAt: EpochMs,
-): readonly MatchEvent[] {
-  return [...events, ...(asPlannedTaps(pack, events, beginsAt) ?? []).map(asEvent)]
 }

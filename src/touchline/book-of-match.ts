@@ -5,6 +5,7 @@ import { linesOfPlayers } from '#pitch/pitch-presence'
 import type { PlayerId } from '#squad/player'
 import type { RegisterLine } from '#squad/register'
 import type { Written } from '#squad/written'
+import { assumedEvent } from '#touchline/assumed-event'
 import { foldMatch, type MatchToFold } from '#touchline/fold-match'
 import { bookStartOf, momentOfSecond } from '#touchline/match-clock'
 import type { MatchDeed } from '#touchline/match-deed'
@@ -78,12 +79,8 @@ function bookOfState(state: MatchState, isLastAssumed: boolean): MatchBook {
 /** The whistle that nobody tapped of the last period; null: it was tapped. */
 function whistleForgotten({ period, at }: MatchState): MatchEvent | null {
   if (!period) return null
-  return {
-    id: 'ffffffff-ffff-7fff-bfff-ffffffffffff',
-    deviceId: '00000000-0000-0000-0000-000000000000',
-    at: Math.max(at + 1, momentOfSecond(period, period.planned)),
-    deed: { kind: 'periodEnd', period: period.period },
-  }
+  const end = Math.max(at + 1, momentOfSecond(period, period.planned))
+  return assumedEvent({ at: end, deed: { kind: 'periodEnd', period: period.period } }, 0)
 }
 
 const changesNothing: ReadonlySet<MatchDeed['kind']> = new Set([

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest'
-import { withAsPlanned } from '#touchline/as-planned-taps'
 import { bookOfMatch, type MatchBook } from '#touchline/book-of-match'
 import { foldMatch } from '#touchline/fold-match'
 import type { MatchDeed } from '#touchline/match-deed'
@@ -18,6 +17,7 @@ import {
   stateAt,
   taps,
 } from '../support/tapped-match'
+import { withAsPlanned } from '../support/with-as-planned'
 
 const whistle = (period: number): MatchDeed => ({ kind: 'periodEnd', period })
 

@@ -3,10 +3,10 @@ import { plainFormat } from '#lineup/draft/plain-format'
 import type { MatchPlan } from '#lineup/match-plan'
 import type { MatchFormat } from '#match/format/match-format'
 import type { Line, Spell } from '#match/match'
-import { withAsPlanned } from '#touchline/as-planned-taps'
 import { bookOfMatch, type MatchBook } from '#touchline/book-of-match'
 import { faultsOfBook, onByPlan, spellsAt } from '../support/match-spells'
 import { kickOffMs, matchId, packOf, planFor, requestOf, type Tap, taps } from '../support/tapped-match'
+import { withAsPlanned } from '../support/with-as-planned'
 
 /**
  * One side of a grown-ups' match as it was played: who had which place from when to when by the match clock, which
