@@ -2,12 +2,11 @@ import { describe, expect, it, vi } from 'vitest'
 import { listAudit } from '#data/audit'
 import { inClub } from '#data/in-club'
 import { listProgramme, listThemes } from '#data/themes'
-import { findViewer } from '#server/find-viewer'
 import { addTheme, changeProgramme, changeTheme, moveTheme } from '#server/theme-actions'
 import { loadThemes } from '#server/theme-views'
 import { themeLines } from '#themes/theme-lines'
 import { ownerDatabase } from '../support/test-club'
-import { aClubForWriting, askAs, idle } from '../support/writing-club'
+import { aClubForWriting, askAs, idle, viewerOf } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
 vi.mock('next/headers', () => import('../support/next-request'))
@@ -137,9 +136,7 @@ describe('the programme of a squad’s term', () => {
     })
     await planning({ [top]: '', [below]: ' 35 ' })
     expect(await programme()).toEqual([{ themeId: below, wishedShare: 0.35 }])
-    const viewer = await findViewer({ clubId: at.club.club.id, personId: at.club.coach.personId })
-    if (!viewer) throw new Error('no coach')
-    const book = await loadThemes(viewer, { squadId: at.club.squadId, query: {} })
+    const book = await loadThemes(await viewerOf(at, 'coach'), { squadId: at.club.squadId, query: {} })
     expect(book).toMatchObject({ mayChange: true, isTermOver: false, programme: await programme() })
     expect(book.rows.map(({ coverage }) => coverage?.wishedShare ?? null)).toEqual([null, 0.35])
   })

@@ -16,7 +16,7 @@ import { loadToday } from '#server/today-views'
 import { formOfFields } from '../support/form-of-fields'
 import { askAsPerson } from '../support/next-request'
 import { enterSession, ownerDatabase } from '../support/test-club'
-import { type Asker, aClubForWriting, askAs, idle, personIdOf } from '../support/writing-club'
+import { aClubForWriting, askAs, idle, viewerOf } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
 vi.mock('next/headers', () => import('../support/next-request'))
@@ -55,11 +55,6 @@ const everyDoor = async () => [
   await takeOurContent(idle, new FormData()),
 ]
 const read = <Answer>(work: Parameters<typeof at.club.run<Answer>>[0]) => at.club.run(work)
-const viewerOf = async (who: Asker) => {
-  const viewer = await findViewer({ clubId: at.club.club.id, personId: personIdOf(at.club, who) })
-  if (!viewer) throw new Error(`no ${who}`)
-  return viewer
-}
 
 describe('the club’s own doors and pages', () => {
   it.each(['coach', 'otherCoach', 'guardian'] as const)(
@@ -74,7 +69,7 @@ describe('the club’s own doors and pages', () => {
       expect(await read(listSquads)).toHaveLength(1)
       expect((await read(getClub)).name).toBe('Reedwater')
       expect(await read((tx) => listAudit(tx, { limit: 9 }))).toEqual([])
-      const viewer = await viewerOf(who)
+      const viewer = await viewerOf(at, who)
       for (const load of [loadClubHome, loadClubSeasons, loadClubSquads])
         await expect(load(viewer)).rejects.toMatchObject({ code: 'notAllowed' })
     },
@@ -86,7 +81,7 @@ describe('the club’s own doors and pages', () => {
     expect(answers.map(({ status }) => status)).toEqual(['done', 'done', 'done', 'refused'])
     const deeds = (await read((tx) => listAudit(tx, { limit: 9 }))).map(({ action }) => action)
     expect(deeds.sort()).toEqual(['addSeason', 'addSquad', 'changeClub'])
-    expect(await loadClubHome(await viewerOf('headCoach'))).toMatchObject({
+    expect(await loadClubHome(await viewerOf(at, 'headCoach'))).toMatchObject({
       name: 'Marlwater',
       timeZone: 'Europe/Oslo',
       canManagePeople: false,
@@ -179,7 +174,7 @@ describe('squads', () => {
     expect(await squad({ squadId: at.club.squadId, name: 'Otters', ageLimit: '14' })).toMatchObject({
       status: 'done',
     })
-    const { squads } = await loadClubSquads(await viewerOf('headCoach'))
+    const { squads } = await loadClubSquads(await viewerOf(at, 'headCoach'))
     expect(
       squads.map(({ name, ageLimit, members, coachNames }) => [name, ageLimit, members, coachNames]),
     ).toEqual([
@@ -228,12 +223,14 @@ describe('a club without a season', () => {
       { database: ownerDatabase() },
     )
     const { squadId } = at.club
-    await expect(loadToday(await viewerOf('coach'), { squadId })).rejects.toMatchObject({ code: 'noSeason' })
-    await expect(loadToday(await viewerOf('guardian'), { squadId })).rejects.toMatchObject({
+    await expect(loadToday(await viewerOf(at, 'coach'), { squadId })).rejects.toMatchObject({
+      code: 'noSeason',
+    })
+    await expect(loadToday(await viewerOf(at, 'guardian'), { squadId })).rejects.toMatchObject({
       code: 'notAllowed',
     })
-    expect(await loadNoSeason(await viewerOf('coach'))).toMatchObject({ canArrange: false })
-    expect(await loadNoSeason(await viewerOf('headCoach'))).toMatchObject({ canArrange: true })
+    expect(await loadNoSeason(await viewerOf(at, 'coach'))).toMatchObject({ canArrange: false })
+    expect(await loadNoSeason(await viewerOf(at, 'headCoach'))).toMatchObject({ canArrange: true })
   })
 })
 
@@ -243,7 +240,7 @@ describe('Today', () => {
     const match = await enterSession(at.club, { kind: 'match', day, startsAt: null, lengthSeconds: null })
     const practice = await enterSession(at.club, { day, startsAt: '17:00' })
     await enterSession(at.club, { day: '2026-10-04' })
-    const { next, alsoThatDay } = await loadToday(await viewerOf('coach'), { squadId: at.club.squadId })
+    const { next, alsoThatDay } = await loadToday(await viewerOf(at, 'coach'), { squadId: at.club.squadId })
     expect([next?.id, ...alsoThatDay.map(({ id }) => id)]).toEqual([match, practice])
   })
 })

@@ -7,7 +7,6 @@ import { cancelSession } from '#data/sessions'
 import { loadMatch } from '#data/written-sessions'
 import type { MatchPlan } from '#lineup/match-plan'
 import { checkMatch } from '#match/checks/check-match'
-import { findViewer } from '#server/find-viewer'
 import { loadMatchWhistle } from '#server/match-whistle-views'
 import { writeGoals } from '#server/session-actions'
 import { joinGuestToPlayer, writeAsPlanned, writeFromPitch } from '#server/whistle-actions'
@@ -17,7 +16,8 @@ import { aMatchPlan, planMatch, tappedInMatch, wholeMatch } from '../support/mat
 import { onByPlan, secondsOfPlayer, secondsOfSpells } from '../support/match-spells'
 import { send } from '../support/pitch-club'
 import { enterSession } from '../support/test-club'
-import { aClubForWriting, askAs, idle, versionNow } from '../support/writing-club'
+import { typeMatchIn } from '../support/typed-in-match'
+import { aClubForWriting, askAs, idle, versionNow, viewerOf } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
 vi.mock('next/headers', () => import('../support/next-request'))
@@ -47,37 +47,17 @@ const fields = async (more: More) =>
 const confirm = async (more: More = {}) => writeFromPitch(idle, await fields(more))
 const asPlanned = async (more: More = {}) => writeAsPlanned(idle, await fields(more))
 /** What a coach sees after the whistle. */
-const page = async () => {
-  const viewer = await findViewer({ clubId: at.club.club.id, personId: at.club.coach.personId })
-  if (!viewer) throw new Error('nobody')
-  return loadMatchWhistle(viewer, { squadId: at.club.squadId, sessionId: at.sessionId })
-}
+const page = async () =>
+  loadMatchWhistle(await viewerOf(at, 'coach'), { squadId: at.club.squadId, sessionId: at.sessionId })
 const book = () => at.club.run((tx) => loadMatch(tx, at.sessionId))
 const refused = (text: RegExp) => ({
   status: 'refused',
   problems: [{ message: expect.stringMatching(text) }],
 })
-/** Somebody types the match in: seven on throughout, one period. */
 const typeIn = () =>
-  at.club.run(async (tx) => {
-    const { recordMatch } = await import('#server/record-match')
-    const { getSession } = await import('#data/sessions')
-    const seven = at.club.playerIds.slice(0, 7)
-    await recordMatch(
-      tx,
-      {
-        periods: [{ start: 0, end: 1200 }],
-        register: seven.map((playerId) => ({ playerId, from: 0, to: 1200, state: 'here' })),
-        spells: seven.map((playerId) => ({ playerId, line: 'middle', start: 0, end: 1200 })),
-        written: 'typedLater',
-      },
-      {
-        session: await getSession(tx, at.sessionId),
-        before: await loadMatch(tx, at.sessionId),
-        by: { personId: at.club.coach.personId, at: new Date() },
-      },
-    )
-  })
+  at.club.run((tx) =>
+    typeMatchIn(tx, { sessionId: at.sessionId, playerIds: at.club.playerIds.slice(0, 7), by: at.club.coach }),
+  )
 
 describe('a match tapped at the touchline, into the book', () => {
   it('goes to the second: periods, register, spells, with one audit row; and a second time nothing', async () => {

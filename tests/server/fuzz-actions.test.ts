@@ -18,7 +18,6 @@ import { addDesign, changeDesign, copyDesign, putDesignAway } from '#server/desi
 import { designVersion } from '#server/design-version'
 import { loadFamilies } from '#server/families-views'
 import { confirmPages, switchComing, writeFamilyNote } from '#server/family-actions'
-import { findViewer } from '#server/find-viewer'
 import { answerFlag } from '#server/flag-actions'
 import type { FormReply } from '#server/form'
 import { makeHelperPass, takeBackHelperPass } from '#server/helper-actions'
@@ -58,9 +57,9 @@ import {
   askAs,
   idle,
   otherCoachId,
-  personIdOf,
   twoRounds,
   versionNow,
+  viewerOf,
 } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
@@ -157,9 +156,7 @@ const doors: readonly (readonly [string, Door, Asker, () => Promise<object> | ob
 const term = () => at.club.termIds[0]
 
 async function seenPage() {
-  const coach = await findViewer({ clubId: at.club.club.id, personId: at.club.coach.personId })
-  if (!coach) throw new Error('no coach')
-  const [row] = (await loadFamilies(coach, ofSquad())).rows
+  const [row] = (await loadFamilies(await viewerOf(at, 'coach'), ofSquad())).rows
   return { ...ofSquad(), seen: [{ playerId: row?.playerId, mark: row?.mark }] }
 }
 
@@ -206,9 +203,7 @@ async function liningUp() {
 let plannedLineUp: ReturnType<typeof lineUpFor> | undefined
 async function lineUpFor(sessionId: string) {
   const format = { ...plainFormat, aSide: 3, shapes: [{ name: '1-1-0', places: threeOn }] }
-  const viewer = await findViewer({ clubId: at.club.club.id, personId: personIdOf(at.club, 'coach') })
-  if (!viewer) throw new Error('no coach')
-  const { players } = await loadLineUpPage(viewer, { ...ofSquad(), sessionId })
+  const { players } = await loadLineUpPage(await viewerOf(at, 'coach'), { ...ofSquad(), sessionId })
   const asked = { format, players, register: [], policyShare: 0.5, apart: [], together: [] }
   return lineUpOfDraft(draftOfLineUp(newMatchRequest(asked)), () => 'Ivo Weld')
 }

@@ -3,13 +3,12 @@ import { listAudit } from '#data/audit'
 import { getClub } from '#data/clubs'
 import { getSession } from '#data/sessions'
 import { countGoals } from '#server/club-actions'
-import { findViewer } from '#server/find-viewer'
 import { writeGoals } from '#server/session-actions'
 import { loadSessionList } from '#server/session-list-views'
 import { loadSessionPage } from '#server/session-views'
 import { formOfFields } from '../support/form-of-fields'
 import { enterSession } from '../support/test-club'
-import { type Asker, aClubForWriting, askAs, idle, personIdOf } from '../support/writing-club'
+import { type Asker, aClubForWriting, askAs, idle, viewerOf } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
 vi.mock('next/headers', () => import('../support/next-request'))
@@ -28,14 +27,10 @@ const end = (sessionId: string, [ours, theirs]: readonly [string, string], who: 
   return writeGoals(idle, formOfFields({ squadId: at.club.squadId, sessionId, ours, theirs }))
 }
 const goalsOf = async (sessionId: string) => (await at.club.run((tx) => getSession(tx, sessionId))).goals
-const coach = async () => {
-  const viewer = await findViewer({ clubId: at.club.club.id, personId: personIdOf(at.club, 'coach') })
-  if (!viewer) throw new Error('no coach')
-  return viewer
-}
 const shown = async (sessionId: string) => {
-  const { held } = await loadSessionList(await coach(), { squadId: at.club.squadId })
-  const page = await loadSessionPage(await coach(), { squadId: at.club.squadId, sessionId })
+  const coach = await viewerOf(at, 'coach')
+  const { held } = await loadSessionList(coach, { squadId: at.club.squadId })
+  const page = await loadSessionPage(coach, { squadId: at.club.squadId, sessionId })
   return {
     listed: held.find(({ id }) => id === sessionId)?.goals ?? null,
     onPage: page.countsGoals,

@@ -4,35 +4,33 @@ import { listAudit } from '#data/audit'
 import { newId } from '#data/ids'
 import { recordPair } from '#data/player-pairs'
 import { findMatchPlan } from '#data/session-plans'
-import { cancelSession, getSession, recordSessions } from '#data/sessions'
+import { cancelSession, recordSessions } from '#data/sessions'
 import { recordSquads } from '#data/squads'
-import { loadMatch } from '#data/written-sessions'
 import { draftOf, planOfDraft } from '#lineup/draft/line-up-draft'
 import { newMatchRequest } from '#lineup/draft/new-match-request'
 import { plainFormat } from '#lineup/draft/plain-format'
 import type { MatchPlan } from '#lineup/match-plan'
-import { findViewer } from '#server/find-viewer'
 import { saveLineUp } from '#server/line-up-actions'
 import { loadLineUpPage, loadLineUpPrint } from '#server/line-up-views'
 import { rebuildSession } from '#server/rebuild'
-import { recordMatch } from '#server/record-match'
 import { writeMatch } from '#server/session-actions'
+import { threeOn } from '../support/line-up-builder'
 import { askAsPerson, redirectOf } from '../support/next-request'
 import { aSession, enterSession } from '../support/test-club'
+import { typeMatchIn } from '../support/typed-in-match'
 import { formOf, typedMatch } from '../support/typed-session'
-import { type Asker, aClubForWriting, askAs, idle, personIdOf, versionNow } from '../support/writing-club'
+import { type Asker, aClubForWriting, askAs, idle, versionNow, viewerOf } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
 vi.mock('next/headers', () => import('../support/next-request'))
 vi.mock('next/cache', () => ({ revalidatePath: () => {} }))
 
 const at = aClubForWriting()
-const places = { keeper: 1, back: 1, middle: 1, forward: 0 }
 const threeASide = {
   ...plainFormat,
   aSide: 3,
   periodSeconds: [600, 600],
-  shapes: [{ name: '1-1-0', places }],
+  shapes: [{ name: '1-1-0', places: threeOn }],
 }
 
 beforeEach(async () => {
@@ -41,12 +39,7 @@ beforeEach(async () => {
 
 const place = () => ({ squadId: at.club.squadId, sessionId: at.sessionId })
 const stored = () => at.club.run((tx) => findMatchPlan(tx, at.sessionId))
-async function viewerOf(who: Asker) {
-  const viewer = await findViewer({ clubId: at.club.club.id, personId: personIdOf(at.club, who) })
-  if (!viewer) throw new Error(`no ${who}`)
-  return viewer
-}
-const pageOf = async (who: Asker) => loadLineUpPage(await viewerOf(who), place())
+const pageOf = async (who: Asker) => loadLineUpPage(await viewerOf(at, who), place())
 
 /** A line-up of the club's five, three a side, by the book as the page has it. */
 async function theLineUp(change: Partial<MatchPlan> = {}): Promise<MatchPlan> {
@@ -185,34 +178,19 @@ describe('the page of a line-up', () => {
   })
 
   it('counts what somebody played on the day with another squad, in a match', async () => {
-    const before = at.sessionId
     const [one = '', other = ''] = at.club.playerIds
     const squadId = newId()
     const elsewhere = aSession({ squadId, kind: 'match', day: '2026-09-12' })
     await at.club.run(async (tx) => {
       await recordSquads(tx, [{ id: squadId, name: 'Under 11', ageLimit: 11 }])
       await recordSessions(tx, [elsewhere])
-      await recordMatch(
-        tx,
-        {
-          periods: [{ start: 0, end: 1200 }],
-          register: [{ playerId: one, from: 0, to: 1200, state: 'here' }],
-          spells: [{ playerId: one, line: 'middle', start: 0, end: 1200 }],
-          written: 'typedLater',
-        },
-        {
-          session: await getSession(tx, elsewhere.id),
-          before: await loadMatch(tx, elsewhere.id),
-          by: { personId: at.club.coach.personId, at: new Date() },
-        },
-      )
+      await typeMatchIn(tx, { sessionId: elsewhere.id, playerIds: [one], by: at.club.coach })
       await rebuildSession(tx, elsewhere.id)
     })
     at.sessionId = await enterSession(at.club, { kind: 'match', day: '2026-09-12', periods: null })
     const { players } = await pageOf('coach')
     expect(players.find(({ id }) => id === one)?.playedToday).toBe(1200)
     expect(players.find(({ id }) => id === other)?.playedToday).toBe(0)
-    at.sessionId = before
   })
 
   it('is for who may plan; the sheet is for who sees the squad, without what is owed', async () => {
@@ -220,9 +198,9 @@ describe('the page of a line-up', () => {
     expect((await pageOf('headCoach')).plan?.players).toHaveLength(5)
     await expect(pageOf('guardian')).rejects.toBeInstanceOf(AppError)
     await expect(pageOf('otherCoach')).rejects.toBeInstanceOf(AppError)
-    const print = await loadLineUpPrint(await viewerOf('coach'), place())
+    const print = await loadLineUpPrint(await viewerOf(at, 'coach'), place())
     expect(Object.keys(print?.players[0] ?? {})).toEqual(['id', 'name'])
     expect(JSON.stringify(print)).not.toMatch(/owed|apart|together|proof/)
-    await expect(loadLineUpPrint(await viewerOf('guardian'), place())).rejects.toBeInstanceOf(AppError)
+    await expect(loadLineUpPrint(await viewerOf(at, 'guardian'), place())).rejects.toBeInstanceOf(AppError)
   })
 })

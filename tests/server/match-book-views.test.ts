@@ -11,29 +11,24 @@ import { loadSeasonBook } from '#server/book-views'
 import { findViewer } from '#server/find-viewer'
 import { loadMatchBook } from '#server/match-book-views'
 import { loadReview } from '#server/review-views'
-import { autumnId, clubId, demoSquads, personId, springId } from '../../seeds/club'
+import { autumnId, clubId, demoSquads, springId } from '../../seeds/club'
 import { loadDemoBook } from '../support/demo-book'
+import { demoViewer } from '../support/demo-viewer'
 
 beforeAll(async () => {
   await loadDemoBook()
 }, 60_000)
 
-const viewerOf = async (id: string) => {
-  const viewer = await findViewer({ clubId, personId: id })
-  if (!viewer) throw new Error(`no viewer ${id}`)
-  return viewer
-}
-
 const squadIds = Object.values(demoSquads).map(({ id }) => id)
 
 async function bookOf(squadId: string, query = {}) {
-  return loadMatchBook(await viewerOf(personId('maren')), { squadId, query })
+  return loadMatchBook(await demoViewer('maren'), { squadId, query })
 }
 
 describe('the matches of a season', () => {
   it('say of minutes and even shares what the season book says', async () => {
     for (const squadId of squadIds) {
-      const viewer = await viewerOf(personId('maren'))
+      const viewer = await demoViewer('maren')
       const { members } = await bookOf(squadId)
       const season = await loadSeasonBook(viewer, { squadId, query: { kind: 'match' } })
       expect(members.map(({ player }) => player.name)).toEqual(
@@ -131,7 +126,7 @@ describe('the matches of a season', () => {
     expect(long.length).toBeGreaterThan(0)
     expect(after.longDays.every(({ playedSeconds }) => playedSeconds > 3000)).toBe(true)
     // The review asks the database for the same.
-    const review = await loadReview(await viewerOf(personId('maren')), { query: { term: springId } })
+    const review = await loadReview(await demoViewer('maren'), { query: { term: springId } })
     const { below, matches } = await bookOf(squadId, { term: springId })
     expect(review.squads.find(({ squad }) => squad.id === squadId)?.leastTime).toEqual({
       share: 1,

@@ -11,7 +11,6 @@ import {
 import { plainFormat } from '#lineup/draft/plain-format'
 import type { ClubFormat } from '#match/format/club-format'
 import type { MatchFormat } from '#match/format/match-format'
-import { findViewer } from '#server/find-viewer'
 import { chooseFormat, putFormatAway, saveFormat, takeFormat, takeLeastTime } from '#server/format-actions'
 import { saveFormatInput } from '#server/format-input'
 import { formatVersion } from '#server/format-version'
@@ -21,7 +20,7 @@ import { fieldGroups, lateField, nameField, sourceFields } from '#ui/formats/for
 import { formOfFields } from '../support/form-of-fields'
 import { redirectOf } from '../support/next-request'
 import { typedFormat } from '../support/typed-format'
-import { type Asker, aClubForWriting, askAs, idle, personIdOf } from '../support/writing-club'
+import { aClubForWriting, askAs, idle, viewerOf } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
 vi.mock('next/headers', () => import('../support/next-request'))
@@ -56,11 +55,6 @@ const save = (format: ClubFormat, typed: Readonly<Record<string, string>> = {}) 
 
 async function leadsTo(answer: Promise<unknown>): Promise<unknown> {
   return answer.catch((error) => redirectOf(error) ?? Promise.reject(error))
-}
-const viewerOf = async (who: Asker) => {
-  const viewer = await findViewer({ clubId: at.club.club.id, personId: personIdOf(at.club, who) })
-  if (!viewer) throw new Error(`no ${who}`)
-  return viewer
 }
 
 describe('the doors of match formats', () => {
@@ -108,24 +102,24 @@ describe('the doors of match formats', () => {
   it('let coaches read, and nobody else', async () => {
     const one = await aFormat()
     for (const who of ['coach', 'headCoach'] as const) {
-      const viewer = await viewerOf(who)
+      const viewer = await viewerOf(at, who)
       const page = await loadFormats(viewer)
       expect(page.mayChange).toBe(who === 'headCoach')
       expect(page.formats.map(({ id }) => id)).toEqual([one.id])
       expect((await loadFormat(viewer, one.id)).format.format).toEqual(one.format)
     }
-    await expect(loadNewFormat(await viewerOf('coach'))).rejects.toMatchObject({ code: 'notAllowed' })
-    await expect(loadFormatForm(await viewerOf('coach'), one.id)).rejects.toMatchObject({
+    await expect(loadNewFormat(await viewerOf(at, 'coach'))).rejects.toMatchObject({ code: 'notAllowed' })
+    await expect(loadFormatForm(await viewerOf(at, 'coach'), one.id)).rejects.toMatchObject({
       code: 'notAllowed',
     })
-    expect(await loadNewFormat(await viewerOf('headCoach'))).toHaveProperty('frame')
-    expect((await loadFormatForm(await viewerOf('headCoach'), one.id)).version).toBe(
+    expect(await loadNewFormat(await viewerOf(at, 'headCoach'))).toHaveProperty('frame')
+    expect((await loadFormatForm(await viewerOf(at, 'headCoach'), one.id)).version).toBe(
       formatVersion(one.format),
     )
-    const guardian = await viewerOf('guardian')
+    const guardian = await viewerOf(at, 'guardian')
     await expect(loadFormats(guardian)).rejects.toMatchObject({ code: 'notAllowed' })
     await expect(loadFormat(guardian, one.id)).rejects.toMatchObject({ code: 'notAllowed' })
-    const [head, missing] = [await viewerOf('headCoach'), newId()]
+    const [head, missing] = [await viewerOf(at, 'headCoach'), newId()]
     await expect(loadFormat(head, missing)).rejects.toMatchObject({ code: 'notFound' })
     await expect(loadFormat(head, 'new')).rejects.toMatchObject({ code: 'notFound' })
   })
@@ -250,7 +244,7 @@ describe('a format that is taken over', () => {
     const [one] = await every()
     expect(href).toBe(`/club/formats/${one?.id}`)
     if (!one) throw new Error('nothing was taken over')
-    const viewer = await viewerOf('headCoach')
+    const viewer = await viewerOf(at, 'headCoach')
     expect((await loadFormats(viewer)).published.map(({ key }) => key)).not.toContain('usa-9')
     expect((await loadFormat(viewer, one.id)).format.changed).toEqual([])
     await save(one, { minutes: '25', sourceBody: 'Somebody else' })
@@ -282,7 +276,7 @@ describe('one of ours that is taken over', () => {
     await leadsTo(takeFormat(idle, sent({ key: 'ours-7-halves' })))
     const [one] = await every()
     if (one) await save(one, { sourceBody: 'The league of the valley' })
-    const page = await loadFormat(await viewerOf('headCoach'), one?.id ?? '')
+    const page = await loadFormat(await viewerOf(at, 'headCoach'), one?.id ?? '')
     expect(page.format.format.source).toMatchObject({ body: 'The league of the valley' })
     expect(page.format.changed).toEqual(['source'])
   })
@@ -292,7 +286,7 @@ describe('a published rule of least time', () => {
   it('is offered where it fits, put in with where it is from, and replaces the one before', async () => {
     askAs(at.club, 'headCoach')
     const one = await aFormat({ periodSeconds: [720, 720, 720, 720], note: 'Ours.' })
-    const viewer = await viewerOf('headCoach')
+    const viewer = await viewerOf(at, 'headCoach')
     const offered = (await loadFormat(viewer, one.id)).leastTimes.map(({ key }) => key)
     expect(offered).toContain('three-of-four')
     for (const key of ['half', 'three-of-four'])
@@ -307,7 +301,7 @@ describe('a published rule of least time', () => {
     askAs(at.club, 'headCoach')
     const halves = await aFormat()
     expect(
-      (await loadFormat(await viewerOf('headCoach'), halves.id)).leastTimes.map(({ key }) => key),
+      (await loadFormat(await viewerOf(at, 'headCoach'), halves.id)).leastTimes.map(({ key }) => key),
     ).not.toContain('three-of-four')
     expect(await takeLeastTime(idle, sent({ formatId: halves.id, key: 'three-of-four' }))).toMatchObject({
       problems: [{ message: expect.stringMatching(/4 periods, and Our sevens has 2/) }],

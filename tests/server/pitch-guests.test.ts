@@ -13,7 +13,6 @@ import { listEvents } from '#data/turn-events'
 import type { PracticePlan } from '#planning/practice-plan'
 import { replayPractice } from '#practice/replay'
 import { loadExport } from '#server/export-views'
-import { findViewer } from '#server/find-viewer'
 import { loadPlayers } from '#server/players-views'
 import { loadToday } from '#server/today-views'
 import { joinGuestToPlayer, writeFromPitch } from '#server/whistle-actions'
@@ -25,7 +24,7 @@ import { formOfFields as form } from '../support/form-of-fields'
 import { fetchPack, otherPhone, planIt, send, tapped } from '../support/pitch-club'
 import { enterSession, ownerDatabase } from '../support/test-club'
 import { testDatabase } from '../support/test-database'
-import { aClubForWriting, askAs, idle, versionNow, write } from '../support/writing-club'
+import { aClubForWriting, askAs, idle, versionNow, viewerOf, write } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
 vi.mock('next/headers', () => import('../support/next-request'))
@@ -43,11 +42,7 @@ const place = () => ({ squadId: at.club.squadId, sessionId: at.sessionId })
 const confirm = async () => writeFromPitch(idle, form({ ...place(), version: await versionNow(at) }))
 const join = (playerId: string, more: Readonly<Record<string, string>> = {}) =>
   joinGuestToPlayer(idle, form({ ...place(), guestId, playerId, ...more }))
-const viewer = async () => {
-  const found = await findViewer({ clubId: at.club.club.id, personId: at.club.coach.personId })
-  if (!found) throw new Error('nobody')
-  return found
-}
+const viewer = () => viewerOf(at, 'coach')
 const book = () =>
   at.club.run(async (tx) => ({
     register: await listRegister(tx, at.sessionId),
@@ -327,10 +322,7 @@ describe('the page after the whistle', () => {
   })
 
   it.each(['otherCoach', 'guardian'] as const)('is not for %s', async (who) => {
-    const { otherCoachId } = await import('../support/writing-club')
-    const personId = who === 'guardian' ? at.club.guardianId : otherCoachId
-    const other = await findViewer({ clubId: at.club.club.id, personId })
-    await expect(loadWhistle(other as NonNullable<typeof other>, place())).rejects.toMatchObject({
+    await expect(loadWhistle(await viewerOf(at, who), place())).rejects.toMatchObject({
       code: 'notAllowed',
     })
   })

@@ -1,5 +1,4 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest'
-import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
 import { listAudit } from '#data/audit'
 import { recordGuests } from '#data/guests'
@@ -10,7 +9,6 @@ import { findPlan, getPlan } from '#data/session-plans'
 import { cancelSession, getSession } from '#data/sessions'
 import { draftOf, planOfDraft } from '#planning/plan-draft'
 import type { PracticePlan } from '#planning/practice-plan'
-import { findViewer } from '#server/find-viewer'
 import { addPlayerPair, endPlayerPair, savePracticePlan } from '#server/plan-actions'
 import { loadPlanPage, loadPlanSheet } from '#server/plan-views'
 import { formOfFields as form } from '../support/form-of-fields'
@@ -18,7 +16,7 @@ import { askAsPerson, redirectOf } from '../support/next-request'
 import { send as sendTaps, tapped } from '../support/pitch-club'
 import { aPlanRequest, aPlanRound } from '../support/plan-builder'
 import { formOf } from '../support/typed-session'
-import { type Asker, aClubForWriting, askAs, idle, personIdOf } from '../support/writing-club'
+import { aClubForWriting, askAs, idle, viewerOf } from '../support/writing-club'
 
 // Next's own request and cache do not exist outside of Next; everything of ours is the real thing.
 vi.mock('next/headers', () => import('../support/next-request'))
@@ -49,12 +47,6 @@ const send = (plan: PracticePlan, change: { knownVersion?: number; squadId?: str
   )
 const stored = () => at.club.run((tx) => findPlan(tx, at.sessionId))
 const place = () => ({ squadId: at.club.squadId, sessionId: at.sessionId })
-
-async function viewerOf(who: Asker): Promise<Viewer> {
-  const viewer = await findViewer({ clubId: at.club.club.id, personId: personIdOf(at.club, who) })
-  if (!viewer) throw new Error(`no ${who}`)
-  return viewer
-}
 
 describe('saving a plan', () => {
   it.each(['coach', 'headCoach'] as const)('is for a %s, with an audit row', async (who) => {
@@ -196,7 +188,9 @@ describe('saving a plan', () => {
     expect(await send(thePlan(), { knownVersion: 2 })).toMatchObject({
       problems: [{ message: expect.stringContaining('has begun at the pitch') }],
     })
-    expect((await loadPlanPage(await viewerOf('coach'), place())).closed).toContain('has begun at the pitch')
+    expect((await loadPlanPage(await viewerOf(at, 'coach'), place())).closed).toContain(
+      'has begun at the pitch',
+    )
     expect((await stored())?.version).toBe(2)
   })
 
@@ -226,7 +220,7 @@ describe('pairs of players', () => {
     const [noted] = await pairs()
     expect(noted).toMatchObject({ kind: 'apart', lastDay: '2026-12-18' })
     for (const who of ['coach', 'headCoach'] as const)
-      expect((await loadPlanPage(await viewerOf(who), place())).pairs).toHaveLength(1)
+      expect((await loadPlanPage(await viewerOf(at, who), place())).pairs).toHaveLength(1)
     const [audit] = await at.club.run((tx) => listAudit(tx, { limit: 1 }))
     expect(Object.keys(audit?.detail ?? {}).sort()).toEqual(['firstDay', 'kind', 'lastDay'])
     const end = { squadId: at.club.squadId, pairId: noted?.id ?? '' }
@@ -273,7 +267,7 @@ describe('pairs of players', () => {
 describe('the pages of a plan', () => {
   it.each(['otherCoach', 'guardian'] as const)('are closed to a %s', async (who) => {
     await send(thePlan())
-    const viewer = await viewerOf(who)
+    const viewer = await viewerOf(at, who)
     await expect(loadPlanPage(viewer, place())).rejects.toThrow(AppError)
     await expect(loadPlanSheet(viewer, place())).rejects.toThrow(AppError)
   })
@@ -287,7 +281,7 @@ describe('the pages of a plan', () => {
     const together = [[one, other] as const]
     const remade = planOfDraft(draftOf({ ...plan, players, together }))
     expect(await send(remade as PracticePlan)).toMatchObject({ status: 'done' })
-    const sheet = await loadPlanSheet(await viewerOf('coach'), place())
+    const sheet = await loadPlanSheet(await viewerOf(at, 'coach'), place())
     const text = JSON.stringify(sheet)
     for (const word of [
       'apart',
@@ -307,7 +301,7 @@ describe('the pages of a plan', () => {
 
   it('say why a practice cannot be planned', async () => {
     await at.club.run((tx) => cancelSession(tx, { sessionId: at.sessionId, by: at.club.coach }))
-    const page = await loadPlanPage(await viewerOf('coach'), place())
+    const page = await loadPlanPage(await viewerOf(at, 'coach'), place())
     expect(page.closed).toContain('was cancelled')
   })
 })

@@ -2,8 +2,9 @@ import { v7 as uuidv7 } from 'uuid'
 import { savePlan } from '#data/session-plans'
 import { newMatchRequest } from '#lineup/draft/new-match-request'
 import { plainFormat } from '#lineup/draft/plain-format'
+import type { LineUp } from '#lineup/line-up'
 import { lineUpOf } from '#lineup/line-up-of-plan'
-import type { MatchPlan } from '#lineup/match-plan'
+import type { MatchPlan, MatchPlanRequest } from '#lineup/match-plan'
 import { matchPlanOf } from '#lineup/match-plan-of'
 import { problemOfMatch } from '#lineup/problem-of-match'
 import { quickLineUp } from '#lineup/quick-line-up'
@@ -20,6 +21,7 @@ export const firstKickOff = Date.UTC(2026, 9, 1, 9, 0, 0)
 
 /** Ten for seven a side, two periods of 25 minutes, everyone promised half; the first is due an hour from before. */
 export function aMatchPlan(playerIds: readonly PlayerId[], changes: Partial<MatchPlan> = {}): MatchPlan {
+  if (playerIds.length !== 10) throw new Error(`ten, not ${playerIds.length}`)
   const request = newMatchRequest({
     format: plainFormat,
     players: playerIds.map((id, index) => ({
@@ -37,11 +39,18 @@ export function aMatchPlan(playerIds: readonly PlayerId[], changes: Partial<Matc
     apart: [],
     together: [],
   })
+  lineUpOfTen ??= lineUpFor(request)
+  const nameOf = (id: PlayerId) => `Player ${playerIds.indexOf(id)}`
+  return { ...matchPlanOf(request, lineUpOfTen, nameOf), ...changes }
+}
+
+/** Worked out once: it is by places in the list, whoever the ten are. */
+let lineUpOfTen: LineUp | undefined
+function lineUpFor(request: MatchPlanRequest): LineUp {
   const problem = problemOfMatch(request)
   const plan = quickLineUp(problem, { seed: 1 })
   if (!plan) throw new Error('ten can play seven a side')
-  const nameOf = (id: PlayerId) => `Player ${playerIds.indexOf(id)}`
-  return { ...matchPlanOf(request, lineUpOf(problem, plan), nameOf), ...changes }
+  return lineUpOf(problem, plan)
 }
 
 export async function planMatch(club: TestClub, sessionId: string, plan: MatchPlan): Promise<void> {

@@ -1,4 +1,5 @@
 import { beforeEach } from 'vitest'
+import type { Viewer } from '#access/viewer'
 import { newId } from '#data/ids'
 import { type ClubTx, inClub } from '#data/in-club'
 import { recordPeople } from '#data/people'
@@ -6,6 +7,7 @@ import { recordSquadCoach } from '#data/squad-coaches'
 import { listEvents } from '#data/turn-events'
 import { getVersion } from '#data/written-history'
 import { gridOfTurns } from '#practice/grid-of-turns'
+import { findViewer } from '#server/find-viewer'
 import { writePractice } from '#server/session-actions'
 import type { PracticeInput } from '#server/session-input'
 import { turnsThatStand } from '#server/write-practice'
@@ -63,6 +65,13 @@ export function personIdOf({ coach, headCoachId, guardianId }: TestClub, who: As
     otherCoach: otherCoachId,
     guardian: guardianId,
   }[who]
+}
+
+/** Who somebody of the club is as a viewer today. */
+export async function viewerOf({ club }: Written, who: Asker): Promise<Viewer> {
+  const viewer = await findViewer({ clubId: club.club.id, personId: personIdOf(club, who) })
+  if (!viewer) throw new Error(`no ${who}`)
+  return viewer
 }
 
 export const versionNow = ({ club, sessionId }: Written) => club.run((tx) => getVersion(tx, sessionId))
