@@ -170,12 +170,7 @@ function PeriodClock({ state, now }: { readonly state: MatchState; readonly now:
       read={read}
       isRunning={!isClockStopped}
       length={period.planned}
-      name={capital(
-        periodName(period.period, {
-          periods: format.periodSeconds.length,
-          isShortGames: format.isShortGames,
-        }),
-      )}
+      name={capital(periodName(period.period, format))}
       note={isClockStopped ? 'the clock stands' : null}
     />
   )

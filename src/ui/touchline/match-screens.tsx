@@ -69,7 +69,6 @@ export function MatchScreens(props: MatchScreensProps) {
   // Where the plan does not fit who is here, the kick-off brings a new one.
   const here = players.filter(({ state: how }) => how === 'here').length + (isTaken ? 0 : untapped.length)
   const on = next ? startersOf(starters, { period: next.period, on: next.on, state }) : state.on
-  const game = { periods: state.format.periodSeconds.length, isShortGames: state.format.isShortGames }
   const undo = <MatchUndoButton state={state} events={events} nameOf={nameOf} onDeeds={onDeeds} />
   const told = props.refusals.map(({ id, deed, why }) => ({
     id,
@@ -93,8 +92,8 @@ export function MatchScreens(props: MatchScreensProps) {
   const actions = (
     <MatchActions
       status={state.status}
-      periodName={periodName(period, game)}
-      isLast={period >= game.periods}
+      periodName={periodName(period, state.format)}
+      isLast={period >= state.format.periodSeconds.length}
       clockStands={state.isClockStopped}
       count={isBegun || !props.onPlan ? on.length : Math.min(placesInAll(state.places), here)}
       onKickOff={kickOff}

@@ -47,7 +47,6 @@ export function MatchWhistleBody(props: MatchWhistleBodyProps) {
   const hasPlayed = book.spells.length > 0
   const there = players.filter(({ id }) => book.register.some(({ playerId }) => playerId === id))
   const asides = matchAsideSentences(props.setAside.map(({ why }) => why))
-  const game = { periods: format.periodSeconds.length, isShortGames: format.isShortGames }
   return (
     <>
       <MatchWhistleStep {...props} nameOf={nameOf} hasPlayed={hasPlayed} />
@@ -60,7 +59,7 @@ export function MatchWhistleBody(props: MatchWhistleBodyProps) {
             <ul className="mb-4 tabular-nums">
               {book.periods.map(({ start, end }, period) => (
                 <li key={start}>
-                  {capital(periodName(period, game))}: {clockWords(end - start)}
+                  {capital(periodName(period, format))}: {clockWords(end - start)}
                   {book.endsAssumed.includes(period)
                     ? '. Nobody tapped the whistle: taken to be as long as planned.'
                     : ''}

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { periodName } from '#ui/touchline/period-name'
 
+const periodsOf = (count: number) => Array.from({ length: count }, () => 600)
+
 // English as it is commonly spoken at a pitch; no source.
 describe('the name of a period', () => {
   it.each([
@@ -13,10 +15,10 @@ describe('the name of a period', () => {
     [2, 2, 'extra period 1'],
     [5, 4, 'extra period 2'],
   ])('%i of %i is %s', (period, periods, name) => {
-    expect(periodName(period, { periods, isShortGames: false })).toBe(name)
+    expect(periodName(period, { periodSeconds: periodsOf(periods), isShortGames: false })).toBe(name)
   })
 
   it('of a day of short games is a game', () => {
-    expect(periodName(2, { periods: 6, isShortGames: true })).toBe('game 3')
+    expect(periodName(2, { periodSeconds: periodsOf(6), isShortGames: true })).toBe('game 3')
   })
 })
