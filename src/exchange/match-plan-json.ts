@@ -32,7 +32,7 @@ const proof: z.ZodType<Proof> = z.strictObject({
 })
 
 /** A spell of a plan, or of a plan made anew beside the match. */
-export const plannedSpellShape: z.ZodType<PlannedSpell> = z.strictObject({
+const plannedSpellShape: z.ZodType<PlannedSpell> = z.strictObject({
   playerId: id,
   line: z.enum(lines),
   start: second,

@@ -2,6 +2,7 @@ import { isSamePair } from '#common/is-same-pair'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import { isPeriodRunning } from '#lineup/period-running'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
+import { secondsThere } from '#lineup/seconds-there'
 import { placesInAll } from '#match/format/places-in-all'
 
 /** Rules and promises that contradict each other, or the windows, whoever plays where. */
@@ -75,9 +76,7 @@ function clashOfKeeperPeriods(problem: LineUpProblem): readonly LineUpClash[] {
 }
 
 function clashOfTime(problem: LineUpProblem): readonly LineUpClash[] {
-  const there = problem.players.map(({ isThere }) =>
-    problem.windows.reduce((sum, window, index) => (isThere[index] ? sum + windowSeconds(window) : sum), 0),
-  )
+  const there = problem.players.map((player) => secondsThere(player, problem.windows))
   const alone = problem.players.flatMap(({ leastSeconds, mostSeconds }, player): LineUpClash[] => {
     const present = there[player] ?? 0
     if (mostSeconds !== null && leastSeconds > mostSeconds)

@@ -8,6 +8,7 @@ import {
   type LineUpWindow,
   notRunning,
 } from '#lineup/problem'
+import { secondsThere } from '#lineup/seconds-there'
 import { windowsOfPeriods } from '#lineup/windows-of-periods'
 import { leastSecondsOf } from '#match/format/least-seconds'
 import { leastWherePossible } from '#match/format/least-where-possible'
@@ -110,10 +111,7 @@ function playerOf(
   const whole = windows.at(-1)?.end ?? 0
   const to = player.to ?? whole
   const isThere = windows.map((window) => isThereFor(player, window))
-  const secondsThere = windows.reduce(
-    (sum, { start, end }, index) => (isThere[index] ? sum + end - start : sum),
-    0,
-  )
+  const there = secondsThere({ isThere }, windows)
   const least = leastSecondsOf(
     { ...format.leastTime, share: leastShare },
     { periodSeconds: format.periodSeconds, from: player.from, to, policyShare: null },
@@ -121,13 +119,13 @@ function playerOf(
   const most = format.mostSecondsADay
   const mostSeconds = most === null ? null : Math.max(0, most - player.playedToday)
   // Late in a long day the day's limit wins over what each match promises.
-  const room = player.playedToday > 0 ? (mostSeconds ?? secondsThere) : secondsThere
+  const room = player.playedToday > 0 ? (mostSeconds ?? there) : there
   return {
     id: player.playerId,
     keeps: player.keeps,
     isThere,
     owed: player.owed,
-    leastSeconds: Math.min(least, secondsThere, room),
+    leastSeconds: Math.min(least, there, room),
     mostSeconds,
     wishes: player.wishes,
     metSeconds: player.metSeconds,

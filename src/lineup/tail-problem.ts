@@ -10,6 +10,7 @@ import type {
   Owed,
   RunningSpell,
 } from '#lineup/problem'
+import { secondsThere } from '#lineup/seconds-there'
 import type { FieldLine, LineWishes } from '#match/format/line-wish'
 import type { LinePlaces } from '#match/format/match-format'
 import { type Line, lines } from '#match/match'
@@ -134,7 +135,7 @@ function lockedIn(
 function playerOf(player: TailPlayer, windows: readonly LineUpWindow[]): LineUpPlayer {
   const { id, keeps, owed, leastSeconds, mostSeconds, wishes, metSeconds, running } = player
   const isThere = windows.map((window) => isThereFor(player, window))
-  const there = windows.reduce((sum, { start, end }, index) => (isThere[index] ? sum + end - start : sum), 0)
+  const there = secondsThere({ isThere }, windows)
   return {
     ...{ id, keeps, owed, wishes, metSeconds, running, isThere, mostSeconds },
     leastSeconds: Math.max(0, Math.min(leastSeconds, there, mostSeconds ?? there)),

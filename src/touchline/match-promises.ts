@@ -75,7 +75,7 @@ export function matchPromises(state: MatchState, pack: Pick<MatchPack, 'policy'>
 }
 
 /** Playing time as it will be when the plan's second comes, if all goes on as planned. */
-export function playingOfPlan(state: MatchState, planSecond: Seconds): Seconds {
+function playingOfPlan(state: MatchState, planSecond: Seconds): Seconds {
   const lengths = periodLengths(state)
   let start = 0
   for (const [period, length] of lengths.entries()) {

@@ -37,7 +37,7 @@ export function plannedSets(
   return sets
 }
 
-export function isSameSet(one: readonly PlacedPlayer[], other: readonly PlacedPlayer[]): boolean {
+function isSameSet(one: readonly PlacedPlayer[], other: readonly PlacedPlayer[]): boolean {
   const lineOf = new Map(one.map(({ playerId, line }) => [playerId, line]))
   return one.length === other.length && other.every(({ playerId, line }) => lineOf.get(playerId) === line)
 }

@@ -106,15 +106,14 @@ export function promiseFix(
 type FixAsked = {
   readonly playerId: PlayerId
   readonly heard: (deed: ReplanDeed) => MatchState
-  readonly seed?: number
 }
 
 function fixWith(
   state: MatchState,
   pack: Pick<MatchPack, 'policy'>,
-  { playerId, heard, seed = 1, hasSoon }: FixAsked & { readonly hasSoon: boolean },
+  { playerId, heard, hasSoon }: FixAsked & { readonly hasSoon: boolean },
 ): PromiseFix | null {
-  const made = replanMatch(state, pack, { seed, hasSoon })
+  const made = replanMatch(state, pack, { hasSoon })
   if (!made.ok) return null
   const after = heard(made.value)
   const kept = promiseWatch(after, pack).find((one) => one.playerId === playerId)

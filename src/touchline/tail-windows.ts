@@ -13,7 +13,7 @@ import type { SettledSet } from '#touchline/plans-in-force'
 const leadSeconds: Seconds = 30
 
 /** The change that was called already: near enough to be left as it is. */
-export function calledSet(state: MatchState): SettledSet | null {
+function calledSet(state: MatchState): SettledSet | null {
   const { period } = state
   const next = state.call?.isDue ? state.upcoming[0] : state.call
   if (!period || !next || next.secondsToGo > calledSeconds) return null

@@ -41,7 +41,7 @@ export type WalkedMatch = {
   readonly setAside: readonly MatchSetAside[]
 }
 
-export type MatchToWalk = {
+type MatchToWalk = {
   readonly standing: readonly DoneEvent<MatchDeed>[]
   readonly format: Pick<MatchFormat, 'periodSeconds'>
   readonly times: MatchTimes

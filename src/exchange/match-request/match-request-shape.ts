@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { lineWishes } from '#match/format/line-wish'
 import { lines } from '#match/match'
 
-export const matchRequestFormat = 'turnbook/match-request@1'
+const matchRequestFormat = 'turnbook/match-request@1'
 
 // Which numbers and texts make sense is checked afterwards, so that one wrong kind of value hides no other fault.
 const pairs = z.array(z.tuple([z.string(), z.string()]))

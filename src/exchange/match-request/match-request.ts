@@ -4,6 +4,7 @@ import { matchRequestProblems } from '#exchange/match-request/match-request-prob
 import { type MatchRequestJson, matchRequestShape } from '#exchange/match-request/match-request-shape'
 import { readShape } from '#exchange/shape-problems'
 import { defaultMarks } from '#lineup/default-marks'
+import { nothingMet } from '#lineup/met-seconds'
 import { placesFor } from '#lineup/places-for'
 import {
   type FixedPlace,
@@ -12,6 +13,7 @@ import {
   type LineUpWindow,
   notRunning,
 } from '#lineup/problem'
+import { secondsThere } from '#lineup/seconds-there'
 import { windowsOfPeriods } from '#lineup/windows-of-periods'
 import { leastSecondsOf } from '#match/format/least-seconds'
 import { noWishes } from '#match/format/line-wish'
@@ -110,14 +112,10 @@ function joined(spans: readonly (readonly [number, number])[]): readonly (readon
 function playerOf(own: PlayerJson, windows: readonly LineUpWindow[], leastShare: number): LineUpPlayer {
   const isThere = windows.map((window) => isThereFor(own, window))
   const whole = windows.at(-1)?.end ?? 0
-  const secondsThere = (own.present ?? [[0, whole] as const]).reduce((sum, [from, to]) => sum + to - from, 0)
-  const secondsAvailable = windows.reduce(
-    (sum, { start, end }, index) => (isThere[index] ? sum + end - start : sum),
-    0,
-  )
+  const present = (own.present ?? [[0, whole] as const]).reduce((sum, [from, to]) => sum + to - from, 0)
   const shared = leastSecondsOf(
     { share: leastShare, periods: null, late: [], wherePossible: false },
-    { periodSeconds: [whole], from: 0, to: secondsThere, policyShare: null },
+    { periodSeconds: [whole], from: 0, to: present, policyShare: null },
   )
   const { play = 0, keep = 0, starts = 0 } = own.gap ?? {}
   return {
@@ -126,10 +124,10 @@ function playerOf(own: PlayerJson, windows: readonly LineUpWindow[], leastShare:
     isThere,
     // A gap is what was had less what was due; what is owed is the other way round.
     owed: { playSeconds: 0 - play, keepSeconds: 0 - keep, starts: 0 - starts },
-    leastSeconds: own.least ?? Math.min(secondsAvailable, shared),
+    leastSeconds: own.least ?? Math.min(secondsThere({ isThere }, windows), shared),
     mostSeconds: own.most ?? null,
     wishes: { ...noWishes, ...own.lines },
-    metSeconds: { back: 0, middle: 0, forward: 0, ...own.met },
+    metSeconds: { ...nothingMet, ...own.met },
     running: notRunning,
   }
 }

@@ -6,6 +6,7 @@ import { layFirstLineUp } from '#lineup/first-line-up'
 import { boardOf, planOfBoard } from '#lineup/line-up-board'
 import type { LineUpProblem } from '#lineup/problem'
 import { quickLineUp } from '#lineup/quick-line-up'
+import { secondsThere } from '#lineup/seconds-there'
 import { placesInAll } from '#match/format/places-in-all'
 
 type Loosening = (json: MatchRequestJson) => MatchRequestJson
@@ -114,12 +115,10 @@ function withPossiblePromises(json: MatchRequestJson): MatchRequestJson {
     ...json,
     players: json.players.map((own, index) => {
       const player = players[index]
-      const there = windows.reduce(
-        (sum, { start, end }, window) => (player?.isThere[window] ? sum + end - start : sum),
-        0,
-      )
-      const most = Math.min(there, player?.mostSeconds ?? there)
-      return player && player.leastSeconds > most ? { ...own, least: most } : own
+      if (!player) return own
+      const there = secondsThere(player, windows)
+      const most = Math.min(there, player.mostSeconds ?? there)
+      return player.leastSeconds > most ? { ...own, least: most } : own
     }),
   }
 }

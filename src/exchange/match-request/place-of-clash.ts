@@ -25,7 +25,6 @@ export function placeOfClash(
     case 'mostSeconds':
       return { rule: 'most', path: ['players'] }
     case 'leastAboveMost':
-      return { rule: 'least', path: placeOfLeast(request, clash.player) }
     case 'leastAboveThere':
       return { rule: 'least', path: placeOfLeast(request, clash.player) }
     case 'held':
