@@ -4,7 +4,8 @@ import { movePrice } from '#lineup/line-up-values'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { roomInLines } from '#lineup/room-in-lines'
 import { type FieldLine, fieldLines } from '#match/format/line-wish'
-import type { LineUpModel, Term } from '#solver/line-up-model'
+import type { Term } from '#solver/line-up-class-columns'
+import type { LineUpModel } from '#solver/line-up-model'
 import { offField, onField } from '#solver/row-state'
 
 /** So many seconds in a line, each of which costs so much; the dearer ones follow the cheaper. */

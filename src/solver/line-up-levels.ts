@@ -5,8 +5,8 @@ import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { placesInAll } from '#match/format/places-in-all'
 import { evenLevels } from '#solver/even-levels'
 import { goalOpens } from '#solver/goal-opens'
+import type { ClassLevels, Level } from '#solver/line-up-class-columns'
 import type { LineUpClass } from '#solver/line-up-classes'
-import type { ClassLevels, Level } from '#solver/line-up-model'
 
 /** Values that must not be passed, goal by goal; null: any. */
 export type Within = {

@@ -3,9 +3,10 @@ import type { LineUpProblem } from '#lineup/problem'
 import { type Deadline, isUp } from '#solver/deadline'
 import type { Solver } from '#solver/highs'
 import { addLineShares } from '#solver/line-shares'
+import type { ModelGoal } from '#solver/line-up-class-columns'
 import type { LineUpClass } from '#solver/line-up-classes'
 import { type LevelTable, levelTable, type Within } from '#solver/line-up-levels'
-import { type LineUpModel, lineUpModel, type ModelGoal } from '#solver/line-up-model'
+import { type LineUpModel, lineUpModel } from '#solver/line-up-model'
 import { patternsOf, startFrom } from '#solver/line-up-paths'
 
 /** Where each player is in each window, lines of the field not told apart: `[player][window]`. */

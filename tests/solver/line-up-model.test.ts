@@ -1,8 +1,9 @@
 import { expect, it } from 'vitest'
 import { lineUpProblemOf } from '#exchange/match-request/match-request'
+import { mostColumns } from '#solver/line-up-class-columns'
 import { singleClasses } from '#solver/line-up-classes'
 import { anything, levelTable } from '#solver/line-up-levels'
-import { lineUpModel, mostColumns } from '#solver/line-up-model'
+import { lineUpModel } from '#solver/line-up-model'
 import { aRequestOfMatch } from '../support/request-of-match'
 
 /** Everybody told apart, as where each is owed something else. */
