@@ -1,20 +1,16 @@
-import type { PlayerId } from '#squad/player'
 import type { PlacedPlayer } from '#touchline/match-deed'
 import { byLine, lineHeading } from '#ui/touchline/line-words'
-import { PlayerButton } from '#ui/touchline/player-button'
+import { PlayerButtons, type PlayerButtonsProps } from '#ui/touchline/player-buttons'
 
-type OnPitchProps = {
+type OnPitchProps = Omit<PlayerButtonsProps, 'playerIds'> & {
   readonly title: string
   readonly on: readonly PlacedPlayer[]
   /** Places that nobody fills. */
   readonly missing: number
-  readonly nameOf: (playerId: PlayerId) => string
-  readonly noteOf: (playerId: PlayerId) => string | null
-  readonly onOpen: (playerId: PlayerId) => void
 }
 
 /** Who is on, line by line from goal to goal. */
-export function OnPitch({ title, on, missing, nameOf, noteOf, onOpen }: OnPitchProps) {
+export function OnPitch({ title, on, missing, ...players }: OnPitchProps) {
   return (
     <section aria-label={title} className="space-y-2">
       <h3 className="text-lg font-bold">
@@ -26,18 +22,7 @@ export function OnPitch({ title, on, missing, nameOf, noteOf, onOpen }: OnPitchP
       {byLine(on).map(({ line, placed }) => (
         <div key={line}>
           <h4 className="text-base font-semibold">{lineHeading(line)}</h4>
-          <ul className="grid grid-cols-2 gap-1">
-            {placed.map(({ playerId }) => (
-              <li key={playerId} className="flex">
-                <PlayerButton
-                  playerId={playerId}
-                  name={nameOf(playerId)}
-                  note={noteOf(playerId)}
-                  onOpen={onOpen}
-                />
-              </li>
-            ))}
-          </ul>
+          <PlayerButtons playerIds={placed.map(({ playerId }) => playerId)} {...players} />
         </div>
       ))}
     </section>
