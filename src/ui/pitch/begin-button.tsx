@@ -1,3 +1,4 @@
+import { allHere } from '#pitch/all-here'
 import type { PitchState } from '#pitch/pitch-state'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchButton } from '#ui/pitch/pitch-button'
@@ -16,10 +17,7 @@ export function BeginButton({ state: { isRegisterTaken }, players, onDeeds, onBe
   const untapped = players.filter(({ state, isExpected }) => state === 'missing' && isExpected)
   const begin = () => {
     const all = isRegisterTaken ? [] : untapped
-    onDeeds([
-      ...all.map(({ id }) => ({ kind: 'register', playerId: id, state: 'here' }) as const),
-      { kind: 'begin' },
-    ])
+    onDeeds([...allHere(all.map(({ id }) => id)), { kind: 'begin' }])
     onBegun()
   }
   const count = isRegisterTaken ? here.length : here.length + untapped.length

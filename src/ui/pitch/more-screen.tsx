@@ -11,6 +11,7 @@ import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchButton } from '#ui/pitch/pitch-button'
 import type { PitchSettings } from '#ui/pitch/pitch-settings'
 import { type Refusal, refusalSentence } from '#ui/pitch/refusal-notice'
+import { ToKnow } from '#ui/pitch/to-know'
 
 type MoreScreenProps = {
   readonly sessionId: string
@@ -53,16 +54,7 @@ export function MoreScreen(props: MoreScreenProps) {
           Nothing tapped? As planned…
         </PitchButton>
       ) : null}
-      {[...refused, ...asides].length > 0 ? (
-        <div className="border-2 border-ink p-2">
-          <h3 className="font-bold">To know</h3>
-          <ul className="list-disc pl-5">
-            {[...refused, ...asides].map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
-        </div>
-      ) : null}
+      <ToKnow sentences={[...refused, ...asides]} />
       <ul className="font-semibold">
         {isHelper ? null : (
           <>

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { type OfflinePages, offlineSentence, type Saved, savedLine } from '#ui/pitch/saved-line'
 
-type PitchHeaderProps = {
+export type PitchHeaderProps = {
   readonly title: string
   readonly saved: Saved
   readonly pages: OfflinePages

@@ -1,19 +1,19 @@
 'use client'
 
 import { type ReactNode, useState } from 'react'
+import { allHere } from '#pitch/all-here'
 import { notOutAfterAll } from '#pitch/not-out-after-all'
 import type { PitchEvent } from '#pitch/pitch-event'
 import type { PitchPack } from '#pitch/pitch-pack'
 import type { PitchState } from '#pitch/pitch-state'
 import type { PlayerId } from '#squad/player'
-import { formatDay } from '#ui/format-day'
 import { BeginButton } from '#ui/pitch/begin-button'
 import { castOf } from '#ui/pitch/cast'
 import { MoreScreen } from '#ui/pitch/more-screen'
 import { NowScreen } from '#ui/pitch/now-screen'
 import type { OnDeeds } from '#ui/pitch/on-deeds'
 import { PitchFooter, PitchMain } from '#ui/pitch/pitch-footer'
-import { PitchHeader } from '#ui/pitch/pitch-header'
+import { PitchFrame } from '#ui/pitch/pitch-frame'
 import type { PitchSettings } from '#ui/pitch/pitch-settings'
 import { type PitchTab, PitchTabs } from '#ui/pitch/pitch-tabs'
 import { type Refusal, RefusalNotice } from '#ui/pitch/refusal-notice'
@@ -80,13 +80,12 @@ export function PitchScreens(props: PitchScreensProps) {
   const tabs = <PitchTabs tab={tab} onTab={setChosen} />
   const setNotOut = (playerId: PlayerId) => onDeeds(notOutAfterAll(state.undoable, playerId))
   return (
-    <div className="flex min-h-dvh flex-col flat:grid flat:grid-cols-[1fr_17rem] flat:grid-rows-[auto_1fr]">
-      <PitchHeader
-        title={`${pack.session.title || pack.session.squadName}, ${formatDay(pack.session.day, 'short')}`}
-        saved={props.saved}
-        pages={props.pages}
-        clock={isBegun ? <RunningClock state={state} now={now} label="Time of the practice" /> : null}
-      />
+    <PitchFrame
+      session={pack.session}
+      saved={props.saved}
+      pages={props.pages}
+      clock={isBegun ? <RunningClock state={state} now={now} label="Time of the practice" /> : null}
+    >
       {tab === 'now' ? (
         <NowScreen
           {...shared}
@@ -112,11 +111,7 @@ export function PitchScreens(props: PitchScreensProps) {
                 onRegister={(playerId, is) => onDeeds([{ kind: 'register', playerId, state: is }])}
                 onNotOut={setNotOut}
                 onGuest={props.onGuest}
-                onEveryone={(playerIds) =>
-                  onDeeds(
-                    playerIds.map((playerId) => ({ kind: 'register', playerId, state: 'here' }) as const),
-                  )
-                }
+                onEveryone={(ids) => onDeeds(allHere(ids))}
               />
             ) : null}
             {tab === 'totals' ? <TotalsScreen {...shared} countsPoints={settings.countsPoints} /> : null}
@@ -137,6 +132,6 @@ export function PitchScreens(props: PitchScreensProps) {
           </PitchFooter>
         </>
       )}
-    </div>
+    </PitchFrame>
   )
 }

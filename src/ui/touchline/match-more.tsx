@@ -3,6 +3,7 @@
 import type { SquadId } from '#squad/squad'
 import { paths } from '#ui/paths'
 import { PitchButton } from '#ui/pitch/pitch-button'
+import { ToKnow } from '#ui/pitch/to-know'
 
 type MatchMoreProps = {
   readonly sessionId: string
@@ -29,16 +30,7 @@ export function MatchMore({ sessionId, squadId, isHelper, onPlan, sentence, toKn
           Plan the rest anew
         </PitchButton>
       ) : null}
-      {toKnow.length > 0 ? (
-        <div className="border-2 border-ink p-2">
-          <h3 className="font-bold">To know</h3>
-          <ul className="list-disc pl-5">
-            {toKnow.map((one) => (
-              <li key={one}>{one}</li>
-            ))}
-          </ul>
-        </div>
-      ) : null}
+      <ToKnow sentences={toKnow} />
       <p className="text-base">
         A knock to the head, or in doubt: off, and out for today. Your country’s rules and a doctor say when
         play may go on, not this page.

@@ -2,17 +2,18 @@
 
 import { type ReactNode, useState } from 'react'
 import { placesInAll } from '#match/format/places-in-all'
+import { allHere } from '#pitch/all-here'
 import { notOutAfterAll } from '#pitch/not-out-after-all'
 import type { PlayerId } from '#squad/player'
+import { isAble } from '#touchline/is-able'
 import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
 import type { MatchEvent, MatchPack } from '#touchline/match-pack'
 import type { MatchState } from '#touchline/match-state'
 import type { PromiseFix, WatchedPromise } from '#touchline/promise-watch'
 import { sayPromise } from '#touchline/say-promise'
-import { formatDay } from '#ui/format-day'
 import { NotTaken } from '#ui/pitch/not-taken'
 import { PitchFooter, PitchMain } from '#ui/pitch/pitch-footer'
-import { PitchHeader } from '#ui/pitch/pitch-header'
+import { PitchFrame } from '#ui/pitch/pitch-frame'
 import { RegisterScreen } from '#ui/pitch/register-screen'
 import type { OfflinePages, Saved } from '#ui/pitch/saved-line'
 import { useWakeLock } from '#ui/pitch/use-wake-lock'
@@ -80,10 +81,7 @@ export function MatchScreens(props: MatchScreensProps) {
     if (!next) return
     // Where no name was tapped, all who are expected are taken to be here.
     const all = isBegun || isTaken ? [] : untapped
-    onDeeds([
-      ...all.map(({ id }) => ({ kind: 'register', playerId: id, state: 'here' }) as const),
-      { kind: 'kickOff', period: next.period, on },
-    ])
+    onDeeds([...allHere(all.map(({ id }) => id)), { kind: 'kickOff', period: next.period, on }])
     setStarters(null)
     setChosen('now')
   }
@@ -111,13 +109,7 @@ export function MatchScreens(props: MatchScreensProps) {
   )
   const { id: sessionId, squadId } = pack.session
   return (
-    <div className="flex min-h-dvh flex-col flat:grid flat:grid-cols-[1fr_17rem] flat:grid-rows-[auto_1fr]">
-      <PitchHeader
-        title={`${pack.session.title || pack.session.squadName}, ${formatDay(pack.session.day, 'short')}`}
-        saved={props.saved}
-        pages={props.pages}
-        clock={null}
-      />
+    <PitchFrame session={pack.session} saved={props.saved} pages={props.pages} clock={null}>
       <PitchMain about={`${tab} ${tab === 'now' ? state.status : ''}`}>
         {tab === 'now' ? (
           <MatchNow
@@ -148,9 +140,7 @@ export function MatchScreens(props: MatchScreensProps) {
               onRegister={onRegister}
               onNotOut={setNotOut}
               onGuest={props.onGuest}
-              onEveryone={(ids) =>
-                onDeeds(ids.map((playerId) => ({ kind: 'register', playerId, state: 'here' }) as const))
-              }
+              onEveryone={(ids) => onDeeds(allHere(ids))}
             />
           </>
         ) : null}
@@ -176,7 +166,7 @@ export function MatchScreens(props: MatchScreensProps) {
       >
         {state.status !== 'running' && (tab === 'now' || tab === 'here') ? actions : null}
       </PitchFooter>
-    </div>
+    </PitchFrame>
   )
 }
 
@@ -209,9 +199,6 @@ function startersOf(
   { period, on, state }: Starters & { readonly state: MatchState },
 ): readonly PlacedPlayer[] {
   if (!chosen || chosen.period !== period || chosen.on.length !== on.length) return on
-  const isAble = (id: PlayerId) =>
-    state.players.some(
-      (player) => player.id === id && player.state === 'here' && !player.isOut && player.sentOff === null,
-    )
-  return chosen.on.every(({ playerId }) => isAble(playerId)) ? chosen.on : on
+  const able = new Set(state.players.filter((player) => isAble(player) && !player.isOut).map(({ id }) => id))
+  return chosen.on.every(({ playerId }) => able.has(playerId)) ? chosen.on : on
 }
