@@ -57,10 +57,7 @@ function outcomeOf(
     const chosen = sessions.find(({ id, isCancelled }) => id === answer && !isCancelled)
     return chosen
       ? knownOutcome(entry, { session: chosen, isNamed: true, notes, planning })
-      : {
-          kind: 'problem',
-          problems: ['What was chosen for this row is no longer in the book. Choose again.'],
-        }
+      : problem('What was chosen for this row is no longer in the book. Choose again.')
   }
   const match = matchCalendarSession(entry, sessions, taken)
   if (match.kind === 'one')
@@ -93,8 +90,7 @@ function newOutcome(
       session.startsAt === entry.startsAt,
   )
   if (!isThere) return { kind: 'new', entry, notes }
-  const message = `The book has this ${entry.kind} on that day already. Give the row another title or time.`
-  return { kind: 'problem', problems: [message] }
+  return problem(`The book has this ${entry.kind} on that day already. Give the row another title or time.`)
 }
 
 function knownOutcome(
@@ -109,18 +105,12 @@ function knownOutcome(
 ): CalendarOutcome {
   const { session, isNamed, planning } = how
   if (entry.kind !== session.kind)
-    return {
-      kind: 'problem',
-      problems: [`The book has this as a ${session.kind}, and the row says ${entry.kind}. Correct the row.`],
-    }
+    return problem(`The book has this as a ${session.kind}, and the row says ${entry.kind}. Correct the row.`)
   const isMoved = entry.day !== session.day
   if (isMoved && session.isWritten)
-    return {
-      kind: 'problem',
-      problems: [
-        `This ${session.kind} is written down on ${session.day}, so it cannot move to ${entry.day}. Correct the day, or leave the row out.`,
-      ],
-    }
+    return problem(
+      `This ${session.kind} is written down on ${session.day}, so it cannot move to ${entry.day}. Correct the day, or leave the row out.`,
+    )
   const isOtherTitle =
     entry.title !== '' && entry.title !== session.title && titleKey(entry.title) !== titleKey(session.title)
   const takesTitle = isOtherTitle && (isNamed || session.title === '')
@@ -159,13 +149,13 @@ function doubledRows(entries: readonly NumberedEntry[]): ReadonlyMap<number, Cal
     if (code !== null && lineOfCode === undefined) codes.set(code, one.line)
     if (!before && lineOfCode !== undefined) {
       const message = `The code ${code} stands in line ${lineOfCode} too. A code belongs to one session; correct one of the two.`
-      doubled.set(one.line, { kind: 'problem', problems: [message] })
+      doubled.set(one.line, problem(message))
     } else if (!before) first.set(key, one)
     else if (JSON.stringify(before.entry) === JSON.stringify(one.entry))
       doubled.set(one.line, { kind: 'doubled', line: before.line })
     else {
       const message = `Line ${before.line} has the same ${kind} on ${day} with other details. Correct one of the two, or leave one out.`
-      doubled.set(one.line, { kind: 'problem', problems: [message] })
+      doubled.set(one.line, problem(message))
     }
   }
   return doubled
@@ -179,14 +169,13 @@ function askAboutShared(plan: CalendarPlan, answers: CalendarPlanning['answers']
   return plan.map((row) => {
     if (row.outcome.kind !== 'known' || (times.get(row.outcome.session.id) ?? 0) < 2) return row
     const { session } = row.outcome
-    return answers.has(row.line)
-      ? {
-          line: row.line,
-          outcome: {
-            kind: 'problem',
-            problems: [`Another row was said to be this ${session.kind} too. Choose another answer for one.`],
-          },
-        }
-      : { line: row.line, outcome: { kind: 'question', why: 'oneForTwoRows', candidates: [session] } }
+    const outcome: CalendarOutcome = answers.has(row.line)
+      ? problem(`Another row was said to be this ${session.kind} too. Choose another answer for one.`)
+      : { kind: 'question', why: 'oneForTwoRows', candidates: [session] }
+    return { line: row.line, outcome }
   })
+}
+
+function problem(message: string): CalendarOutcome {
+  return { kind: 'problem', problems: [message] }
 }

@@ -28,18 +28,13 @@ export function matchRequestProblems(json: MatchRequestJson): readonly Problem[]
       json.players.map(({ id }, index) => ({ id, at: ['players', index, 'id'] })),
       'player',
     ),
-    ...(json.players.length > most.players
-      ? [problemAt(['players'], `are ${json.players.length}; ${most.players} or fewer would be right`)]
-      : []),
+    ...tooManyProblems(json.players.length, most.players, ['players']),
     ...json.players.flatMap((player, index) => playerProblems(player, whole, ['players', index])),
     ...shareProblems(json.leastShare, ['leastShare']),
     ...ruleProblems(json.rules ?? {}),
-    ...(['apart', 'together', 'fixed'] as const).flatMap((list) => {
-      const count = json[list]?.length ?? 0
-      return count > most.listed
-        ? [problemAt([list], `are ${count}; ${most.listed} or fewer would be right`)]
-        : []
-    }),
+    ...(['apart', 'together', 'fixed'] as const).flatMap((list) =>
+      tooManyProblems(json[list]?.length ?? 0, most.listed, [list]),
+    ),
     ...(['apart', 'together'] as const).flatMap((list) =>
       (json[list] ?? []).flatMap((pair, index) => pairProblems(pair, known, [list, index])),
     ),
@@ -62,11 +57,13 @@ function periodProblems({ periods }: MatchRequestJson, whole: number): readonly 
     wholeProblems(seconds, 1, ['periods', index], 'a whole number of seconds'),
   )
   if (periods.length === 0) return [problemAt(['periods'], 'are none; one period or more would be right')]
-  if (periods.length > most.periods)
-    return [...each, problemAt(['periods'], `are ${periods.length}; ${most.periods} or fewer would be right`)]
-  return whole > most.daySeconds
-    ? [...each, problemAt(['periods'], `last ${whole} seconds; a day or less in all would be right`)]
-    : each
+  const tooMany = tooManyProblems(periods.length, most.periods, ['periods'])
+  if (tooMany.length > 0 || whole <= most.daySeconds) return [...each, ...tooMany]
+  return [...each, problemAt(['periods'], `last ${whole} seconds; a day or less in all would be right`)]
+}
+
+function tooManyProblems(count: number, allowed: number, at: JsonPath): readonly Problem[] {
+  return count > allowed ? [problemAt(at, `are ${count}; ${allowed} or fewer would be right`)] : []
 }
 
 function placesProblems(places: MatchRequestJson['places']): readonly Problem[] {
@@ -76,8 +73,7 @@ function placesProblems(places: MatchRequestJson['places']): readonly Problem[] 
   const inAll = lines.reduce((sum, line) => sum + (places[line] ?? 0), 0)
   if (each.length > 0) return each
   if (inAll === 0) return [problemAt(['places'], 'are none; a place or more would be right')]
-  if (inAll > most.places)
-    return [problemAt(['places'], `are ${inAll}; ${most.places} or fewer would be right`)]
+  if (inAll > most.places) return tooManyProblems(inAll, most.places, ['places'])
   return (places.keeper ?? 0) > 1
     ? [problemAt(['places', 'keeper'], `is ${places.keeper}; 0 or 1 would be right`)]
     : []
