@@ -13,3 +13,14 @@ export const leaveOut: SayingChoice = { value: 'leaveOut', label: 'Leave it out'
 export function say(tone: Saying['tone'], says: string, choices: readonly SayingChoice[] = []): Saying {
   return { tone, says, choices }
 }
+
+/** What every kind of file says alike of rows that are not written. */
+export const sayLeftOut = say('passed', 'Left out.', [leaveOut])
+
+export function sayWrong(problems: readonly string[]): Saying {
+  return say('wrong', problems.join(' '), [leaveOut])
+}
+
+export function sayPassedOver(why: string): Saying {
+  return say('passed', `Passed over: ${why}.`)
+}

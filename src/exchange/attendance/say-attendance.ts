@@ -6,7 +6,7 @@ import type {
   SessionQuestion,
 } from '#exchange/attendance/attendance-plan'
 import { candidateChoices, matchSentence } from '#exchange/players/say-player'
-import { leaveOut, type Saying, say } from '#exchange/saying'
+import { leaveOut, type Saying, say, sayLeftOut, sayPassedOver, sayWrong } from '#exchange/saying'
 import type { RowReading } from '#exchange/table/row-reading'
 
 const asMember = { value: 'new', label: 'It is a new player of the squad' }
@@ -18,11 +18,9 @@ export function sayAttendanceRow(
   plan: AttendancePlan,
   nameOf: (playerId: string) => string,
 ): Saying {
-  if (row.result.kind === 'passedOver') return say('passed', `Passed over: ${row.result.why}.`)
+  if (row.result.kind === 'passedOver') return sayPassedOver(row.result.why)
   if (row.result.kind === 'problem') {
-    return plan.openRows.includes(row.line)
-      ? say('wrong', row.result.problems.join(' '), [leaveOut])
-      : say('passed', 'Left out.', [leaveOut])
+    return plan.openRows.includes(row.line) ? sayWrong(row.result.problems) : sayLeftOut
   }
   const doubled = plan.doubledRows.find(({ line }) => line === row.line)
   if (doubled) return say('passed', `The same as line ${doubled.sameAs}; counted once.`)
@@ -65,9 +63,9 @@ function sayPlayer({ name, outcome }: PlannedPlayer, nameOf: (playerId: string) 
     case 'guest':
       return say('new', `New guest: ${name}.`, [asMember, asGuest, leaveOut])
     case 'problem':
-      return say('wrong', outcome.problems.join(' '), [leaveOut])
+      return sayWrong(outcome.problems)
     case 'leftOut':
-      return say('passed', 'Left out.', [leaveOut])
+      return sayLeftOut
     case 'question':
       return say('ask', sentenceOf(outcome), [
         ...candidateChoices(outcome.candidates),
@@ -99,9 +97,9 @@ export function saySession(session: PlannedSession): Saying {
     case 'question':
       return say('ask', sessionSentences[outcome.why], [leaveOut])
     case 'problem':
-      return say('wrong', outcome.problems.join(' '), [leaveOut])
+      return sayWrong(outcome.problems)
     case 'leftOut':
-      return say('passed', 'Left out.', [leaveOut])
+      return sayLeftOut
   }
 }
 

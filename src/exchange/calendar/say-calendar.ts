@@ -5,7 +5,15 @@ import type {
   CalendarQuestion,
   KnownCalendarSession,
 } from '#exchange/calendar/calendar-plan'
-import { leaveOut, type Saying, type SayingChoice, say } from '#exchange/saying'
+import {
+  leaveOut,
+  type Saying,
+  type SayingChoice,
+  say,
+  sayLeftOut,
+  sayPassedOver,
+  sayWrong,
+} from '#exchange/saying'
 import { sayGoals } from '#match/goals'
 
 /** What a row of a calendar will do, for the person who imports it. */
@@ -30,11 +38,11 @@ export function sayCalendarOutcome(outcome: CalendarOutcome): Saying {
     case 'question':
       return say('ask', questions[outcome.why], choicesOf(outcome.why, outcome.candidates))
     case 'problem':
-      return say('wrong', outcome.problems.join(' '), [leaveOut])
+      return sayWrong(outcome.problems)
     case 'passedOver':
-      return say('passed', `Passed over: ${outcome.why}.`)
+      return sayPassedOver(outcome.why)
     case 'leftOut':
-      return say('passed', 'Left out.', [leaveOut])
+      return sayLeftOut
   }
 }
 

@@ -6,7 +6,7 @@ import type {
   RosterOutcome,
   RosterQuestion,
 } from '#exchange/roster/roster-plan'
-import { leaveOut, type Saying, say } from '#exchange/saying'
+import { leaveOut, type Saying, say, sayLeftOut, sayPassedOver, sayWrong } from '#exchange/saying'
 
 const somebodyNew = { value: 'new', label: 'It is a new player' }
 
@@ -28,11 +28,11 @@ export function sayRosterOutcome(outcome: RosterOutcome, nameOf: (playerId: stri
     case 'question':
       return sayQuestion(outcome.question)
     case 'problem':
-      return say('wrong', outcome.problems.join(' '), [leaveOut])
+      return sayWrong(outcome.problems)
     case 'passedOver':
-      return say('passed', `Passed over: ${outcome.why}.`)
+      return sayPassedOver(outcome.why)
     case 'leftOut':
-      return say('passed', 'Left out.', [leaveOut])
+      return sayLeftOut
   }
 }
 
