@@ -2,13 +2,10 @@ import type { ClubTx } from '#data/in-club'
 import { findFormatOfSquad } from '#data/match-formats'
 import { savePlan } from '#data/session-plans'
 import { getSession } from '#data/sessions'
+import { draftOf, planOfDraft } from '#lineup/draft/line-up-draft'
 import { newMatchRequest } from '#lineup/draft/new-match-request'
 import type { PickablePlayer } from '#lineup/draft/pickable-player'
 import { plainFormat } from '#lineup/draft/plain-format'
-import { lineUpOf } from '#lineup/line-up-of-plan'
-import { matchPlanOf } from '#lineup/match-plan-of'
-import { problemOfMatch } from '#lineup/problem-of-match'
-import { quickLineUp } from '#lineup/quick-line-up'
 import { loadMatchCast } from '#server/match-cast'
 import { defaultPolicy } from '#squad/policy'
 import type { DemoClub } from './demo-club'
@@ -46,13 +43,11 @@ export async function planMatch(
     apart: [],
     together: [],
   })
-  const problem = problemOfMatch(request)
-  const plan = quickLineUp(problem, { seed: 1 })
+  const plan = planOfDraft(draftOf(request), (id) => cast.find((player) => player.id === id)?.name ?? '')
   if (!plan) throw new Error('No line-up for the demo.')
-  const nameOf = (id: string) => cast.find((player) => player.id === id)?.name ?? ''
   await savePlan(tx, {
     sessionId: session.id,
-    plan: matchPlanOf(request, lineUpOf(problem, plan), nameOf),
+    plan,
     knownVersion: 0,
     by: { personId: session.ledById, at: now },
   })

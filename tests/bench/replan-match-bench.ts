@@ -3,11 +3,11 @@ import type { MatchFormat } from '#match/format/match-format'
 import { foldMatch } from '#touchline/fold-match'
 import type { MatchDeed } from '#touchline/match-deed'
 import { replanMatch } from '#touchline/replan-match'
+import { planAtOnce } from '../support/plan-at-once'
 import { seededRandom } from '../support/seeded-random'
-import { kickOff, packOf, planFor, requestOf, sevens, stateAt, taps } from '../support/tapped-match'
+import { halfPromised, kickOff, packOf, requestOf, sevens, stateAt, taps } from '../support/tapped-match'
 import { quantile } from './quantile'
 
-const policy = { policy: { leastMatchShare: 0.5 } }
 const sides: readonly Pick<MatchFormat, 'aSide' | 'periodSeconds'>[] = [
   { aSide: 5, periodSeconds: [600, 600, 600, 600] },
   { aSide: 7, periodSeconds: [1500, 1500] },
@@ -29,7 +29,7 @@ export function benchReplanMatch({ isFull }: { readonly isFull: boolean }): stri
     const { state, pack, events, second } = hurtAt(seed)
     const began = performance.now()
     const cpuBegan = process.cpuUsage()
-    if (replanMatch(state, policy, { seed }).ok) made += 1
+    if (replanMatch(state, halfPromised, { seed }).ok) made += 1
     const planned = performance.now()
     const { user, system } = process.cpuUsage(cpuBegan)
     cpu.push((user + system) / 1000)
@@ -61,7 +61,7 @@ function hurtAt(seed: number) {
   const bare: MatchFormat = { ...sevens, ...random.pick(sides), shapes: [] }
   const format: MatchFormat = { ...bare, shapes: [{ name: '', places: placesOfFormat(bare) }] }
   const request = requestOf(format.aSide + random.whole(2, 7), { format })
-  const pack = packOf(planFor(request))
+  const pack = packOf(planAtOnce(request))
   const first = kickOff(foldMatch(pack, []))
   const second = random.whole(60, (format.periodSeconds[0] ?? 0) - 60)
   const before = stateAt(pack, taps([0, first]), second)

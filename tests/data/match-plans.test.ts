@@ -2,20 +2,14 @@ import { describe, expect, it } from 'vitest'
 import { newId } from '#data/ids'
 import { findMatchPlan, getMatchPlan, listPlanned, savePlan } from '#data/session-plans'
 import { matchPlanShape } from '#exchange/match-plan-json'
-import { lineUpOf } from '#lineup/line-up-of-plan'
-import { matchPlanOf } from '#lineup/match-plan-of'
-import { problemOfMatch } from '#lineup/problem-of-match'
-import { quickLineUp } from '#lineup/quick-line-up'
 import { aMatchRequest, nameOf } from '../support/match-request-builder'
+import { planAtOnce } from '../support/plan-at-once'
 import { aClub, enterSession, type TestClub } from '../support/test-club'
 
 function aPlan() {
   const asked = aMatchRequest({ players: 9 })
   const request = { ...asked, players: asked.players.map((own) => ({ ...own, playerId: newId() })) }
-  const problem = problemOfMatch(request)
-  const plan = quickLineUp(problem, { seed: 1 })
-  if (!plan) throw new Error('no line-up')
-  return matchPlanOf(request, lineUpOf(problem, plan), nameOf)
+  return planAtOnce(request, nameOf)
 }
 const plan = aPlan()
 const aMatch = (at: TestClub) => enterSession(at, { kind: 'match', day: '2026-09-12' })

@@ -10,9 +10,6 @@ import { newId } from '#data/ids'
 import { recordPair } from '#data/player-pairs'
 import { recordRegister } from '#data/register-lines'
 import { recordThemes } from '#data/themes'
-import { draftOf as draftOfLineUp, planOfDraft as lineUpOfDraft } from '#lineup/draft/line-up-draft'
-import { newMatchRequest } from '#lineup/draft/new-match-request'
-import { plainFormat } from '#lineup/draft/plain-format'
 import { draftOf as draftOfPlan, planOfDraft } from '#planning/plan-draft'
 import { addDesign, changeDesign, copyDesign, putDesignAway } from '#server/design-actions'
 import { designVersion } from '#server/design-version'
@@ -45,7 +42,9 @@ import { joinGuestToPlayer, writeAsPlanned, writeFromPitch } from '#server/whist
 import { draftOf } from '#ui/designs/form/draft'
 import { aSheet } from '../support/design-builder'
 import { threeOn } from '../support/line-up-builder'
+import { matchRequestOf } from '../support/match-request-builder'
 import { aPlan, planIt, send, wholePractice } from '../support/pitch-club'
+import { planAtOnce } from '../support/plan-at-once'
 import { aPlanRequest, aPlanRound } from '../support/plan-builder'
 import { spoilForm, spoilings } from '../support/spoil-form'
 import { accepted, type Door, isRefused, sent, whatStands } from '../support/spoiled-door'
@@ -202,10 +201,9 @@ async function liningUp() {
 /** Worked out once: it fits each of the matches. */
 let plannedLineUp: ReturnType<typeof lineUpFor> | undefined
 async function lineUpFor(sessionId: string) {
-  const format = { ...plainFormat, aSide: 3, shapes: [{ name: '1-1-0', places: threeOn }] }
+  const format = { aSide: 3, shapes: [{ name: '1-1-0', places: threeOn }] }
   const { players } = await loadLineUpPage(await viewerOf(at, 'coach'), { ...ofSquad(), sessionId })
-  const asked = { format, players, register: [], policyShare: 0.5, apart: [], together: [] }
-  return lineUpOfDraft(draftOfLineUp(newMatchRequest(asked)), () => 'Ivo Weld')
+  return planAtOnce(matchRequestOf(players, format), () => 'Ivo Weld')
 }
 
 async function practice() {

@@ -6,16 +6,15 @@ import { recordPair } from '#data/player-pairs'
 import { findMatchPlan } from '#data/session-plans'
 import { cancelSession, recordSessions } from '#data/sessions'
 import { recordSquads } from '#data/squads'
-import { draftOf, planOfDraft } from '#lineup/draft/line-up-draft'
-import { newMatchRequest } from '#lineup/draft/new-match-request'
-import { plainFormat } from '#lineup/draft/plain-format'
 import type { MatchPlan } from '#lineup/match-plan'
 import { saveLineUp } from '#server/line-up-actions'
 import { loadLineUpPage, loadLineUpPrint } from '#server/line-up-views'
 import { rebuildSession } from '#server/rebuild'
 import { writeMatch } from '#server/session-actions'
 import { threeOn } from '../support/line-up-builder'
+import { matchRequestOf } from '../support/match-request-builder'
 import { askAsPerson, redirectOf } from '../support/next-request'
+import { planAtOnce } from '../support/plan-at-once'
 import { aSession, enterSession } from '../support/test-club'
 import { typeMatchIn } from '../support/typed-in-match'
 import { formOf, typedMatch } from '../support/typed-session'
@@ -27,7 +26,6 @@ vi.mock('next/cache', () => ({ revalidatePath: () => {} }))
 
 const at = aClubForWriting()
 const threeASide = {
-  ...plainFormat,
   aSide: 3,
   periodSeconds: [600, 600],
   shapes: [{ name: '1-1-0', places: threeOn }],
@@ -44,10 +42,7 @@ const pageOf = async (who: Asker) => loadLineUpPage(await viewerOf(at, who), pla
 /** A line-up of the club's five, three a side, by the book as the page has it. */
 async function theLineUp(change: Partial<MatchPlan> = {}): Promise<MatchPlan> {
   const { players } = await pageOf('coach')
-  const asked = { format: threeASide, players, register: [], policyShare: 0.5, apart: [], together: [] }
-  const plan = planOfDraft(draftOf({ ...newMatchRequest(asked), ...change }), (id) => id)
-  if (!plan) throw new Error('no line-up for five')
-  return plan
+  return planAtOnce({ ...matchRequestOf(players, threeASide), ...change })
 }
 const send = (plan: MatchPlan, knownVersion = 0) =>
   saveLineUp(idle, formOf({ ...place(), knownVersion, plan }))

@@ -1,12 +1,9 @@
 import { newId } from '#data/ids'
-import { draftOf as draftOfLineUp, planOfDraft as lineUpOfDraft } from '#lineup/draft/line-up-draft'
-import { newMatchRequest } from '#lineup/draft/new-match-request'
-import { plainFormat } from '#lineup/draft/plain-format'
-import { nothingMet } from '#lineup/met-seconds'
-import { noWishes } from '#match/format/line-wish'
 import { draftOf as draftOfPlan, planOfDraft } from '#planning/plan-draft'
 import { draftOf } from '#ui/designs/form/draft'
 import { aSheet } from './design-builder'
+import { aPickable, matchRequestOf } from './match-request-builder'
+import { planAtOnce } from './plan-at-once'
 import { aPlanRequest, aPlanRound } from './plan-builder'
 import type { Things } from './two-clubs'
 import { typedFormat } from './typed-format'
@@ -129,23 +126,7 @@ function aPlanOf(playerIds: readonly string[]) {
 }
 
 function aLineUpOf(playerIds: readonly string[]) {
-  const places = { keeper: 1, back: 0, middle: 0, forward: 1 }
-  const request = newMatchRequest({
-    format: { ...plainFormat, shapes: [{ name: '1', places }] },
-    players: playerIds.map((id) => ({
-      id,
-      name: 'Ivo Weld',
-      keeps: true,
-      isMember: true,
-      owed: { playSeconds: 0, keepSeconds: 0, starts: 0 },
-      wishes: noWishes,
-      metSeconds: nothingMet,
-      playedToday: 0,
-    })),
-    register: [],
-    policyShare: 0.5,
-    apart: [],
-    together: [],
-  })
-  return lineUpOfDraft(draftOfLineUp(request), () => 'Ivo Weld')
+  const players = playerIds.map((id) => aPickable({ id, name: 'Ivo Weld' }))
+  const shapes = [{ name: '1', places: { keeper: 1, back: 0, middle: 0, forward: 1 } }]
+  return planAtOnce(matchRequestOf(players, { shapes }), () => 'Ivo Weld')
 }

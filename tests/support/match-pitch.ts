@@ -1,17 +1,14 @@
 import { v7 as uuidv7 } from 'uuid'
 import { savePlan } from '#data/session-plans'
-import { newMatchRequest } from '#lineup/draft/new-match-request'
-import { plainFormat } from '#lineup/draft/plain-format'
+import { draftOf } from '#lineup/draft/line-up-draft'
 import type { LineUp } from '#lineup/line-up'
-import { lineUpOf } from '#lineup/line-up-of-plan'
-import type { MatchPlan, MatchPlanRequest } from '#lineup/match-plan'
+import type { MatchPlan } from '#lineup/match-plan'
 import { matchPlanOf } from '#lineup/match-plan-of'
-import { problemOfMatch } from '#lineup/problem-of-match'
-import { quickLineUp } from '#lineup/quick-line-up'
 import { noWishes } from '#match/format/line-wish'
 import type { PlayerId } from '#squad/player'
 import type { MatchDeed } from '#touchline/match-deed'
 import type { MatchEvent } from '#touchline/match-pack'
+import { aPickable, matchRequestOf } from './match-request-builder'
 import { onByPlan } from './match-spells'
 import { phone } from './pitch-club'
 import type { TestClub } from './test-club'
@@ -22,36 +19,23 @@ export const firstKickOff = Date.UTC(2026, 9, 1, 9, 0, 0)
 /** Ten for seven a side, two periods of 25 minutes, everyone promised half; the first is due an hour from before. */
 export function aMatchPlan(playerIds: readonly PlayerId[], changes: Partial<MatchPlan> = {}): MatchPlan {
   if (playerIds.length !== 10) throw new Error(`ten, not ${playerIds.length}`)
-  const request = newMatchRequest({
-    format: plainFormat,
-    players: playerIds.map((id, index) => ({
+  const players = playerIds.map((id, index) =>
+    aPickable({
       id,
       name: `Player ${index}`,
-      isMember: true,
-      keeps: true,
       owed: { playSeconds: index === 0 ? 3600 : 0, keepSeconds: 0, starts: 0 },
       wishes: { ...noWishes, back: index === 1 ? 'notYet' : 'open' },
-      metSeconds: { back: 0, middle: 0, forward: 0 },
-      playedToday: 0,
-    })),
-    register: [],
-    policyShare: 0.5,
-    apart: [],
-    together: [],
-  })
-  lineUpOfTen ??= lineUpFor(request)
+    }),
+  )
+  const request = matchRequestOf(players)
+  lineUpOfTen ??= draftOf(request).made
+  if (!lineUpOfTen) throw new Error('ten can play seven a side')
   const nameOf = (id: PlayerId) => `Player ${playerIds.indexOf(id)}`
   return { ...matchPlanOf(request, lineUpOfTen, nameOf), ...changes }
 }
 
 /** Worked out once: it is by places in the list, whoever the ten are. */
-let lineUpOfTen: LineUp | undefined
-function lineUpFor(request: MatchPlanRequest): LineUp {
-  const problem = problemOfMatch(request)
-  const plan = quickLineUp(problem, { seed: 1 })
-  if (!plan) throw new Error('ten can play seven a side')
-  return lineUpOf(problem, plan)
-}
+let lineUpOfTen: LineUp | null = null
 
 export async function planMatch(club: TestClub, sessionId: string, plan: MatchPlan): Promise<void> {
   await club.run((tx) => savePlan(tx, { sessionId, plan, knownVersion: 0, by: club.coach }))

@@ -1,12 +1,8 @@
 import { defaultMarks } from '#lineup/default-marks'
 import { placesOfFormat } from '#lineup/draft/places-of-format'
 import { plainFormat } from '#lineup/draft/plain-format'
-import { lineUpOf } from '#lineup/line-up-of-plan'
 import type { MatchPlan, MatchPlanRequest } from '#lineup/match-plan'
-import { matchPlanOf } from '#lineup/match-plan-of'
 import { noRules } from '#lineup/problem'
-import { problemOfMatch } from '#lineup/problem-of-match'
-import { quickLineUp } from '#lineup/quick-line-up'
 import { noWishes } from '#match/format/line-wish'
 import type { MatchFormat } from '#match/format/match-format'
 import type { PlayerId } from '#squad/player'
@@ -14,6 +10,7 @@ import { foldMatch, type MatchToFold } from '#touchline/fold-match'
 import type { MatchDeed, PlacedPlayer } from '#touchline/match-deed'
 import type { MatchEvent } from '#touchline/match-pack'
 import type { MatchState } from '#touchline/match-state'
+import { planAtOnce } from './plan-at-once'
 
 export const kickOffMs = Date.UTC(2026, 8, 12, 10)
 const nobody = { playSeconds: 0, keepSeconds: 0, starts: 0 }
@@ -53,13 +50,6 @@ export function requestOf(
     together: [],
     locks: [],
   }
-}
-
-export function planFor(request: MatchPlanRequest): MatchPlan {
-  const problem = problemOfMatch(request)
-  const plan = quickLineUp(problem, { seed: 1 })
-  if (!plan) throw new Error('no line-up for this request')
-  return matchPlanOf(request, lineUpOf(problem, plan), (id) => id)
 }
 
 export function packOf(plan: MatchPlan, extra = 0): MatchToFold {
@@ -123,7 +113,7 @@ export function cameBefore(count: number): readonly Tap[] {
 }
 
 /** Ten for seven a side, as planned at once: read by most tests of a match, changed by none. */
-export const planOfTen = planFor(requestOf(10))
+export const planOfTen = planAtOnce(requestOf(10))
 export const packOfTen = packOf(planOfTen)
 export const firstOfTen = kickOff(foldMatch(packOfTen, []))
 

@@ -4,9 +4,10 @@ import { bookOfMatch } from '#touchline/book-of-match'
 import { foldMatch } from '#touchline/fold-match'
 import type { MatchEvent } from '#touchline/match-pack'
 import { faultsOfBook, secondsOfPlayer, spellsAt } from '../support/match-spells'
+import { planAtOnce } from '../support/plan-at-once'
 import { randomMatch } from '../support/random-match'
 import { seededRandom } from '../support/seeded-random'
-import { packOf, packOfTen, planFor, requestOf, sevens, taps } from '../support/tapped-match'
+import { packOf, packOfTen, requestOf, sevens, taps } from '../support/tapped-match'
 
 const fives: MatchFormat = {
   ...sevens,
@@ -17,8 +18,8 @@ const fives: MatchFormat = {
 }
 const packs = [
   packOfTen,
-  packOf(planFor(requestOf(8, { format: fives }))),
-  packOf(planFor(requestOf(9, { late: { 8: 1500 } }))),
+  packOf(planAtOnce(requestOf(8, { format: fives }))),
+  packOf(planAtOnce(requestOf(9, { late: { 8: 1500 } }))),
 ]
 const seeds = Array.from({ length: 4 }, (_, index) => index + 1)
 const matches = packs.flatMap((pack, which) =>

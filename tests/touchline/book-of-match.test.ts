@@ -3,6 +3,7 @@ import { bookOfMatch, type MatchBook } from '#touchline/book-of-match'
 import { foldMatch } from '#touchline/fold-match'
 import type { MatchDeed } from '#touchline/match-deed'
 import { faultsOfBook, secondsOfSpells } from '../support/match-spells'
+import { planAtOnce } from '../support/plan-at-once'
 import {
   firstOfTen as first,
   kickOff,
@@ -12,7 +13,6 @@ import {
   packOfTen as pack,
   packOf,
   planOfTen as plan,
-  planFor,
   requestOf,
   stateAt,
   taps,
@@ -143,7 +143,7 @@ test('who comes late and who leaves early by the plan is there for as long as pl
     ...request,
     players: request.players.map((player, index) => (index === 9 ? { ...player, to: 1500 } : player)),
   }
-  const planned = packOf(planFor(early))
+  const planned = packOf(planAtOnce(early))
   const book = checked(bookOfMatch(planned, withAsPlanned(planned, [], kickOffMs)))
   const there = (index: number) =>
     book.register.filter(({ playerId }) => playerId === matchId(index)).map(({ from, to }) => [from, to])

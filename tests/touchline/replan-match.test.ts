@@ -3,6 +3,7 @@ import { bookOfMatch } from '#touchline/book-of-match'
 import { foldMatch } from '#touchline/fold-match'
 import { replanMatch } from '#touchline/replan-match'
 import { faultsOfBook, secondsOfPlayer, secondsOfSpells } from '../support/match-spells'
+import { planAtOnce } from '../support/plan-at-once'
 import {
   cameBefore,
   halfPromised,
@@ -13,7 +14,6 @@ import {
   outOfGoal,
   packOf,
   packOfTen,
-  planFor,
   requestOf,
   sevens,
   stateAt,
@@ -116,7 +116,7 @@ describe('a day for ten, seven a side', () => {
 })
 
 describe('a plan anew where it is tight', () => {
-  const pack = packOf(planFor(requestOf(9)))
+  const pack = packOf(planAtOnce(requestOf(9)))
   const first = kickOff(foldMatch(pack, []))
   const hurt = (playerId: string, second: number): Tap => [
     second,
@@ -163,7 +163,7 @@ describe('a plan anew where it is tight', () => {
   test('nobody may come on any more: one fewer plays on', () => {
     const format = { ...sevens, mostSubstitutions: 0 }
     const request = requestOf(9, { format })
-    const none = packOf(planFor({ ...request, rules: { ...request.rules, mostSubstitutions: 0 } }))
+    const none = packOf(planAtOnce({ ...request, rules: { ...request.rules, mostSubstitutions: 0 } }))
     const on = kickOff(foldMatch(none, []))
     const player = outOfGoal(stateAt(none, taps([0, on]), 20))
     const state = stateAt(none, taps(...replanned(none, [[0, on], hurt(player, 100)], 101)), 110)

@@ -5,7 +5,8 @@ import type { MatchFormat } from '#match/format/match-format'
 import type { Line, Spell } from '#match/match'
 import { bookOfMatch, type MatchBook } from '#touchline/book-of-match'
 import { faultsOfBook, onByPlan, spellsAt } from '../support/match-spells'
-import { kickOffMs, matchId, packOf, planFor, requestOf, type Tap, taps } from '../support/tapped-match'
+import { planAtOnce } from '../support/plan-at-once'
+import { kickOffMs, matchId, packOf, requestOf, type Tap, taps } from '../support/tapped-match'
 import { withAsPlanned } from '../support/with-as-planned'
 
 /**
@@ -77,7 +78,7 @@ const elevens: MatchFormat = {
   breakSeconds: 15 * 60,
   shapes: [{ name: '4-3-3', places: { keeper: 1, back: 4, middle: 3, forward: 3 } }],
 }
-const asked = planFor(requestOf(players, { format: elevens }))
+const asked = planAtOnce(requestOf(players, { format: elevens }))
 /** The match as if it had been planned: every spell cut at half-time. */
 const plan: MatchPlan = {
   ...asked,

@@ -2,11 +2,12 @@ import { expect, test } from 'vitest'
 import { bookOfMatch } from '#touchline/book-of-match'
 import { foldMatch } from '#touchline/fold-match'
 import { faultsOfBook, secondsOfPlayer, spellsAt } from '../support/match-spells'
-import { packOf, planFor, planOfTen, requestOf } from '../support/tapped-match'
+import { planAtOnce } from '../support/plan-at-once'
+import { packOf, planOfTen, requestOf } from '../support/tapped-match'
 import { wildTaps } from '../support/wild-taps'
 
 const planned = packOf(planOfTen, 2)
-const packs = [planned, packOf(planFor(requestOf(9, { late: { 8: 1500 } }))), { ...planned, plan: null }]
+const packs = [planned, packOf(planAtOnce(requestOf(9, { late: { 8: 1500 } }))), { ...planned, plan: null }]
 const stories = Array.from({ length: 45 }, (_, seed) => ({
   pack: packs[seed % packs.length] ?? planned,
   events: wildTaps(seed + 1),

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { matchPlanShape } from '#exchange/match-plan-json'
-import { draftOf, planOfDraft } from '#lineup/draft/line-up-draft'
 import { withoutMatchDay } from '#lineup/draft/without-match-day'
 import type { MatchPlan, MatchPlanRequest } from '#lineup/match-plan'
 import { noWishes } from '#match/format/line-wish'
 import { aMatchRequest } from '../../support/match-request-builder'
+import { planAtOnce } from '../../support/plan-at-once'
 
 const ids = new Map<string, string>()
 const idOf = (id: string) => {
@@ -15,9 +15,7 @@ const idOf = (id: string) => {
 function aPlan(change: Partial<MatchPlanRequest> = {}): MatchPlan {
   const request = aMatchRequest({ players: 9 })
   const players = request.players.map((player) => ({ ...player, playerId: idOf(player.playerId) }))
-  const plan = planOfDraft(draftOf({ ...request, players, ...change }), (id) => `Name of ${id}`)
-  if (!plan) throw new Error('no line-up')
-  return plan
+  return planAtOnce({ ...request, players, ...change }, (id) => `Name of ${id}`)
 }
 
 describe('a plan of a match that is over', () => {
