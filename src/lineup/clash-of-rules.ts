@@ -1,6 +1,7 @@
 import { isSamePair } from '#common/is-same-pair'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import { isPeriodRunning } from '#lineup/period-running'
+import { placeSeconds } from '#lineup/place-seconds'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { secondsThere } from '#lineup/seconds-there'
 import { placesInAll } from '#match/format/places-in-all'
@@ -85,10 +86,7 @@ function clashOfTime(problem: LineUpProblem): readonly LineUpClash[] {
       ? [{ kind: 'leastAboveThere', player, least: leastSeconds, there: present }]
       : []
   })
-  const asked = problem.windows.reduce(
-    (sum, window) => sum + placesInAll(window.places) * windowSeconds(window),
-    0,
-  )
+  const asked = placeSeconds(problem.windows)
   const total = there.reduce((sum, seconds) => sum + seconds, 0)
   const allowed = problem.players.reduce(
     (sum, { mostSeconds }, player) =>

@@ -3,6 +3,7 @@ import { equalTimeChangesOf, greatestCommon } from '#lineup/equal-time-changes'
 import { type FairLineUp, fairLineUp } from '#lineup/fair-line-up'
 import { type LineUpGoal, type LineUpValues, lineUpGoals } from '#lineup/line-up'
 import { mostEvenParts, type PartAsked } from '#lineup/most-even-parts'
+import { placeSeconds } from '#lineup/place-seconds'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { roomInLines } from '#lineup/room-in-lines'
 import { fieldLines } from '#match/format/line-wish'
@@ -61,7 +62,7 @@ function promiseBound(problem: LineUpProblem): number {
     (sum, { leastSeconds }, player) => sum + Math.max(0, leastSeconds - (ends[player]?.most ?? 0)),
     0,
   )
-  return Math.max(beyond, promised - placeSeconds(problem), 0)
+  return Math.max(beyond, promised - placeSeconds(problem.windows), 0)
 }
 
 function minutesBound(problem: LineUpProblem, fair: FairLineUp, ends: readonly Ends[]): number {
@@ -72,11 +73,13 @@ function minutesBound(problem: LineUpProblem, fair: FairLineUp, ends: readonly E
       most: ends[player]?.most ?? 0,
     }),
   )
-  return mostEvenParts(asked, { total: placeSeconds(problem), unit: unitOf(problem) })?.unevenness ?? 0
+  return (
+    mostEvenParts(asked, { total: placeSeconds(problem.windows), unit: unitOf(problem) })?.unevenness ?? 0
+  )
 }
 
 function goalBound(problem: LineUpProblem, fair: FairLineUp): number {
-  const total = problem.windows.reduce((sum, window) => sum + window.places.keeper * windowSeconds(window), 0)
+  const total = placeSeconds(problem.windows, 'keeper')
   const asked = problem.players.flatMap(({ keeps, owed, isThere }, player): PartAsked[] => {
     if (!keeps) return []
     const most = problem.windows.reduce(
@@ -121,10 +124,7 @@ function startsBound(problem: LineUpProblem, fair: FairLineUp): number {
 function linesBound(problem: LineUpProblem, fair: FairLineUp, ends: readonly Ends[]): number {
   const rooms = roomInLines(problem, fair)
   return fieldLines.reduce((sum, line) => {
-    const places = problem.windows.reduce(
-      (seconds, window) => seconds + window.places[line] * windowSeconds(window),
-      0,
-    )
+    const places = placeSeconds(problem.windows, line)
     const room = problem.players.reduce(
       (seconds, { wishes }, player) =>
         wishes[line] === 'notYet'
@@ -139,10 +139,6 @@ function linesBound(problem: LineUpProblem, fair: FairLineUp, ends: readonly End
 /** Exactly equal time has its price in changes; for anything else nothing is known here. */
 function changesBound(problem: LineUpProblem, values: LineUpValues): number {
   return values.minutes < 1e-6 ? (equalTimeChangesOf(problem) ?? 0) : 0
-}
-
-function placeSeconds(problem: LineUpProblem): Seconds {
-  return problem.windows.reduce((sum, window) => sum + placesInAll(window.places) * windowSeconds(window), 0)
 }
 
 /** Every time on is a whole number of these. */

@@ -1,5 +1,6 @@
 import type { Seconds } from '#common/time'
 import type { MatchPlanPlayer, MatchPlanRequest } from '#lineup/match-plan'
+import { placeSeconds } from '#lineup/place-seconds'
 import { placesFor } from '#lineup/places-for'
 import {
   type FixedPlace,
@@ -92,10 +93,7 @@ function withPossiblePromises(
   const least = leastWherePossible(
     players.map(({ leastSeconds }) => leastSeconds),
     {
-      capacity: windows.reduce(
-        (sum, window) => sum + placesInAll(window.places) * (window.end - window.start),
-        0,
-      ),
+      capacity: placeSeconds(windows),
       periodSeconds: format.leastTime.periods === null ? null : Math.max(1, ...format.periodSeconds),
     },
   )

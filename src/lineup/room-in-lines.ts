@@ -1,5 +1,6 @@
 import type { FairLineUp } from '#lineup/fair-line-up'
-import { type LineUpProblem, windowSeconds } from '#lineup/problem'
+import { placeSeconds } from '#lineup/place-seconds'
+import type { LineUpProblem } from '#lineup/problem'
 import { type FieldLine, fieldLines } from '#match/format/line-wish'
 
 /**
@@ -12,8 +13,7 @@ export function roomInLines(
   problem: LineUpProblem,
   fair: FairLineUp,
 ): readonly Readonly<Record<FieldLine, number>>[] {
-  const inLine = (line: FieldLine) =>
-    problem.windows.reduce((sum, window) => sum + window.places[line] * windowSeconds(window), 0)
+  const inLine = (line: FieldLine) => placeSeconds(problem.windows, line)
   const field = fieldLines.reduce((sum, line) => sum + inLine(line), 0)
   return problem.players.map(({ wishes, metSeconds }, player) => {
     const met = fieldLines.reduce((sum, line) => sum + metSeconds[line], 0)

@@ -1,6 +1,7 @@
 import type { Seconds } from '#common/time'
 import { fairLineUp } from '#lineup/fair-line-up'
 import { movePrice } from '#lineup/line-up-values'
+import { placeSeconds } from '#lineup/place-seconds'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { roomInLines } from '#lineup/room-in-lines'
 import { type FieldLine, fieldLines } from '#match/format/line-wish'
@@ -70,8 +71,7 @@ export function addLineShares({ linear, problem, classes }: LineUpModel): readon
     linear.addRow({ lower: 0, upper: 0 }, own)
   }
   for (const line of fieldLines) {
-    const places =
-      problem.windows.reduce((sum, own) => sum + own.places[line] * windowSeconds(own), 0) / longest
+    const places = placeSeconds(problem.windows, line) / longest
     linear.addRow({ lower: places, upper: places }, inLine[line])
   }
   return beyond

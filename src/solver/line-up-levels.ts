@@ -1,6 +1,7 @@
 import type { Seconds } from '#common/time'
 import { type FairLineUp, fairLineUp } from '#lineup/fair-line-up'
 import { allowedPlaces, offPlace } from '#lineup/line-up-board'
+import { placeSeconds } from '#lineup/place-seconds'
 import { type LineUpProblem, windowSeconds } from '#lineup/problem'
 import { placesInAll } from '#match/format/places-in-all'
 import { evenLevels } from '#solver/even-levels'
@@ -111,7 +112,7 @@ function minutesOf(
       count: members.length,
     }
   })
-  const total = problem.windows.reduce((sum, own) => sum + placesInAll(own.places) * windowSeconds(own), 0)
+  const total = placeSeconds(problem.windows)
   return { levels, ...evenLevels(asked, total) }
 }
 
@@ -130,7 +131,7 @@ function goalOf(problem: LineUpProblem, classes: readonly LineUpClass[], fair: F
       count: members.length,
     }
   })
-  const total = problem.windows.reduce((sum, own) => sum + own.places.keeper * windowSeconds(own), 0)
+  const total = placeSeconds(problem.windows, 'keeper')
   return { levels, ...evenLevels(asked, total) }
 }
 

@@ -3,10 +3,10 @@ import { withDayFormat, withPlaces } from '#lineup/draft/change-match-request'
 import type { LineUpChoice } from '#lineup/draft/line-up-choice'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import type { MatchPlanRequest } from '#lineup/match-plan'
+import { placeSeconds } from '#lineup/place-seconds'
 import { placesFor } from '#lineup/places-for'
 import { type LineUpProblem, noRules, windowSeconds } from '#lineup/problem'
 import { formatLimits } from '#match/format/format-limits'
-import { placesInAll } from '#match/format/places-in-all'
 
 const [fewest] = formatLimits.aSide
 
@@ -46,7 +46,7 @@ export function smallerPromise(
   { windows, players }: Pick<LineUpProblem, 'windows' | 'players'>,
 ): readonly LineUpChoice[] {
   const { leastShare } = request
-  const room = windows.reduce((sum, window) => sum + placesInAll(window.places) * windowSeconds(window), 0)
+  const room = placeSeconds(windows)
   const there = windows.reduce(
     (sum, window, index) =>
       sum + players.filter(({ isThere }) => isThere[index]).length * windowSeconds(window),
