@@ -16,6 +16,11 @@ export function parseJsonText(source: string): Result<unknown, Problem> {
   }
 }
 
+/** JSON as a file of ours has it. */
+export function jsonText(json: unknown): string {
+  return `${JSON.stringify(json, null, 1)}\n`
+}
+
 function sentence(text: string, fault: { readonly offset: number; readonly expected: string }): string {
   const before = text.slice(0, fault.offset).split('\n')
   const column = (before.at(-1)?.length ?? 0) + 1

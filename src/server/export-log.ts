@@ -9,6 +9,7 @@ import type { SquadDays } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { listThemes } from '#data/themes'
 import { loadSquadWritten } from '#data/written-sessions'
+import { jsonText } from '#exchange/json-text'
 import { writeSeasonLog } from '#exchange/write-season-log'
 import { lastDayOf } from '#fairness/season-log'
 import { asOf } from '#squad/keeps-change'
@@ -55,5 +56,5 @@ export async function exportLog(tx: ClubTx, scope: SquadDays): Promise<string> {
     practices,
     matches,
   })
-  return `${JSON.stringify(log, null, 1)}\n`
+  return jsonText(log)
 }

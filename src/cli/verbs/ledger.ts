@@ -1,5 +1,5 @@
 import type { Verb } from '#cli/verb'
-import { parseJsonText } from '#exchange/json-text'
+import { jsonText, parseJsonText } from '#exchange/json-text'
 import { ledgerJson } from '#exchange/ledger-json'
 import { readSeasonLog } from '#exchange/season-log'
 import { seasonLedger } from '#fairness/season-ledger'
@@ -14,6 +14,6 @@ export const verb: Verb = {
     if (!json.ok) return { kind: 'refused', problems: json.reasons }
     const log = readSeasonLog(json.value)
     if (!log.ok) return { kind: 'refused', problems: log.reasons }
-    return { kind: 'done', output: `${JSON.stringify(ledgerJson(seasonLedger(log.value)), null, 1)}\n` }
+    return { kind: 'done', output: jsonText(ledgerJson(seasonLedger(log.value))) }
   },
 }

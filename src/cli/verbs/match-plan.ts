@@ -1,7 +1,7 @@
 import { CouldNot } from '#cli/could-not'
 import { matchPlanHelp } from '#cli/match-plan-help'
 import type { Verb } from '#cli/verb'
-import { parseJsonText } from '#exchange/json-text'
+import { jsonText, parseJsonText } from '#exchange/json-text'
 import { impossibleMatch } from '#exchange/match-request/impossible-match'
 import { lineUpAnswer, matchPlanFormat } from '#exchange/match-request/line-up-answer'
 import { type MatchRequest, readMatchRequest } from '#exchange/match-request/match-request'
@@ -32,8 +32,8 @@ export const verb: Verb = {
       orCouldNot,
     )
     return answer.kind === 'impossible'
-      ? { kind: 'impossible', output: textOf(await impossible(request.value, answer.clash, began)) }
-      : { kind: 'done', output: textOf(await answered(request.value, answer.lineUp, began)) }
+      ? { kind: 'impossible', output: jsonText(await impossible(request.value, answer.clash, began)) }
+      : { kind: 'done', output: jsonText(await answered(request.value, answer.lineUp, began)) }
   },
 }
 
@@ -71,8 +71,4 @@ async function impossible(request: MatchRequest, clash: readonly LineUpClash[], 
     waysOut: ways.map((way) => wayOutJson(request, way)),
     hasTime: () => performance.now() - began < request.settings.timeLimitMs,
   })
-}
-
-function textOf(json: unknown): string {
-  return `${JSON.stringify(json, null, 1)}\n`
 }

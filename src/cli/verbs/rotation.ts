@@ -1,5 +1,5 @@
 import type { Verb } from '#cli/verb'
-import { parseJsonText } from '#exchange/json-text'
+import { jsonText, parseJsonText } from '#exchange/json-text'
 import { impossibleJson, rotationJson } from '#exchange/rotation-json'
 import { readRotationRequest } from '#exchange/rotation-request'
 import { solveRotation } from '#solver/solve-rotation'
@@ -17,12 +17,9 @@ export const verb: Verb = {
     if (!request.ok) return { kind: 'refused', problems: request.reasons }
     const { problem, settings } = request.value
     const impossible = impossibleJson(request.value)
-    if (impossible) return { kind: 'impossible', output: `${JSON.stringify(impossible, null, 1)}\n` }
+    if (impossible) return { kind: 'impossible', output: jsonText(impossible) }
     const rotation = await solveRotation(problem, { ...settings, began })
     const elapsedMs = Math.round(performance.now() - began)
-    return {
-      kind: 'done',
-      output: `${JSON.stringify(rotationJson(problem, rotation, elapsedMs), null, 1)}\n`,
-    }
+    return { kind: 'done', output: jsonText(rotationJson(problem, rotation, elapsedMs)) }
   },
 }
