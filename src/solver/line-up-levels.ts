@@ -45,10 +45,7 @@ export function levelTable(
   }
   const square = longest ** 2
   const cut = (
-    table: {
-      readonly levels: readonly (readonly Seconds[])[]
-      readonly beyond: readonly (readonly number[])[]
-    },
+    table: Table,
     index: number,
     to: { readonly slack: number; readonly over: number },
   ): readonly Level[] =>
@@ -104,16 +101,9 @@ function minutesOf(
     }
     return risingOf(sums).filter((sum) => sum >= least && sum <= (own?.mostSeconds ?? sum))
   })
-  const asked = classes.map(({ members }, index) => {
-    const player = members[0] ?? 0
-    return {
-      due: (problem.players[player]?.owed.playSeconds ?? 0) + (fair.play[player] ?? 0),
-      levels: levels[index] ?? [],
-      count: members.length,
-    }
-  })
-  const total = placeSeconds(problem.windows)
-  return { levels, ...evenLevels(asked, total) }
+  const dueOf = (player: number) =>
+    (problem.players[player]?.owed.playSeconds ?? 0) + (fair.play[player] ?? 0)
+  return tableOf(classes, levels, { dueOf, total: placeSeconds(problem.windows) })
 }
 
 function goalOf(problem: LineUpProblem, classes: readonly LineUpClass[], fair: FairLineUp): Table {
@@ -122,17 +112,11 @@ function goalOf(problem: LineUpProblem, classes: readonly LineUpClass[], fair: F
     const own = problem.players[members[0] ?? 0]
     return own?.keeps ? keepLevels(problem, own.isThere, opens) : [0]
   })
-  const asked = classes.map(({ members }, index) => {
-    const player = members[0] ?? 0
+  const dueOf = (player: number) => {
     const own = problem.players[player]
-    return {
-      due: own?.keeps ? own.owed.keepSeconds + (fair.keep[player] ?? 0) : 0,
-      levels: levels[index] ?? [],
-      count: members.length,
-    }
-  })
-  const total = placeSeconds(problem.windows, 'keeper')
-  return { levels, ...evenLevels(asked, total) }
+    return own?.keeps ? own.owed.keepSeconds + (fair.keep[player] ?? 0) : 0
+  }
+  return tableOf(classes, levels, { dueOf, total: placeSeconds(problem.windows, 'keeper') })
 }
 
 /** Times in goal that can come about: where a keeper stays for the period, only from an opening to its end or to going home. */
@@ -172,15 +156,21 @@ function startsOf(problem: LineUpProblem, classes: readonly LineUpClass[], fair:
     const bits = allowed[(members[0] ?? 0) * problem.windows.length] ?? 0
     return [...(bits & (1 << offPlace) ? [0] : []), ...(bits & 15 ? [1] : [])]
   })
-  const asked = classes.map(({ members }, index) => {
-    const player = members[0] ?? 0
-    return {
-      due: (problem.players[player]?.owed.starts ?? 0) + (fair.starts[player] ?? 0),
-      levels: levels[index] ?? [],
-      count: members.length,
-    }
-  })
-  return { levels, ...evenLevels(asked, placesInAll(first.places)) }
+  const dueOf = (player: number) => (problem.players[player]?.owed.starts ?? 0) + (fair.starts[player] ?? 0)
+  return tableOf(classes, levels, { dueOf, total: placesInAll(first.places) })
+}
+
+function tableOf(
+  classes: readonly LineUpClass[],
+  levels: Table['levels'],
+  { dueOf, total }: { readonly dueOf: (player: number) => number; readonly total: number },
+): Table {
+  const asked = classes.map(({ members }, index) => ({
+    due: dueOf(members[0] ?? 0),
+    levels: levels[index] ?? [],
+    count: members.length,
+  }))
+  return { levels, ...evenLevels(asked, total) }
 }
 
 function risingOf(sums: ReadonlySet<number>): readonly number[] {
