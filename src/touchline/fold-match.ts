@@ -1,7 +1,6 @@
 import type { Seconds } from '#common/time'
 import { placesOfFormat } from '#lineup/draft/places-of-format'
 import { placesInAll } from '#match/format/places-in-all'
-import type { Line } from '#match/match'
 import { inOrder } from '#pitch/event-order'
 import { type BookMarks, marksInBook, marksOfOthers } from '#pitch/marked-in-book'
 import type { EpochMs } from '#pitch/pitch-event'
@@ -9,20 +8,20 @@ import { type DoneEvent, eventsOf, eventsThatStand } from '#pitch/standing-event
 import { redoSteps } from '#pitch/undo-steps'
 import type { PlayerId } from '#squad/player'
 import { callsOf } from '#touchline/calls'
-import { changeOfPlan } from '#touchline/change-of-plan'
 import { isAbleAt } from '#touchline/is-able'
 import { playingSecondAt, secondOfPeriod } from '#touchline/match-clock'
 import type { MatchDeed } from '#touchline/match-deed'
 import type { MatchEvent, MatchPack } from '#touchline/match-pack'
 import { matchPlayers } from '#touchline/match-players'
 import type { MatchSetAside } from '#touchline/match-set-aside'
-import type { MatchState, MatchStatus, NextKickOff } from '#touchline/match-state'
+import type { MatchState, MatchStatus } from '#touchline/match-state'
 import { type MatchTimes, matchTimes } from '#touchline/match-times'
 import { matchUndoSteps } from '#touchline/match-undo-steps'
+import { nextKickOff } from '#touchline/next-kick-off'
 import { periodFrame } from '#touchline/period-frame'
 import { plansInForce } from '#touchline/plans-in-force'
-import { type WalkedMatch, walkMatch } from '#touchline/walk-match'
-import { type WalkedRegister, walkedRegister } from '#touchline/walked-register'
+import { walkMatch } from '#touchline/walk-match'
+import { walkedRegister } from '#touchline/walked-register'
 
 /** What a fold needs of a pack. */
 export type MatchToFold = Pick<MatchPack, 'plan' | 'format'> & {
@@ -93,7 +92,7 @@ export function foldMatch(
     spells: walked.spells,
     call: calls[0] ?? null,
     upcoming: calls.slice(1),
-    nextKickOff: nextKickOffOf({ times, walked, register, isAble, keeps, sets, format }),
+    nextKickOff: nextKickOff({ times, walked, register, isAble, keeps, sets, format }),
     made: walked.made,
     sets,
     sentence: plans.sentence,
@@ -129,39 +128,6 @@ function planSecondOf({ periods }: MatchTimes, format: MatchState['format'], at:
   if (!last) return 0
   const { start, seconds } = periodFrame(format, last.period)
   return last.endedAt === null ? start + Math.min(seconds, secondOfPeriod(last, at)) : start + seconds
-}
-
-function nextKickOffOf(given: {
-  readonly times: MatchTimes
-  readonly walked: WalkedMatch
-  readonly register: WalkedRegister
-  readonly isAble: (id: PlayerId, due: Seconds) => boolean
-  readonly keeps: (id: PlayerId) => boolean
-  readonly sets: MatchState['sets']
-  readonly format: MatchState['format']
-}): NextKickOff | null {
-  const { times, walked, register, isAble, keeps, sets, format } = given
-  const last = times.periods.at(-1)
-  if (times.endedAt !== null || (last && last.endedAt === null)) return null
-  const period = (last?.period ?? -1) + 1
-  const { start, isExtra } = periodFrame(format, period)
-  const planned = sets.find((set) => set.period === period && set.second === 0)
-  const before = lastOn(walked, last?.period)
-  const able = (id: PlayerId) => (planned ? isAble(id, start) : register.isAble(id))
-  const change = changeOfPlan(
-    { on: planned?.on ?? before, before: null },
-    { on: before, places: walked.places, isAble: able, keeps },
-  )
-  return { period, isExtra, on: change.after, missing: change.missing }
-}
-
-/** Who was on as a period ended. */
-function lastOn({ spells }: WalkedMatch, period: number | undefined) {
-  const own = spells.filter((spell) => spell.period === period)
-  const end = own.reduce((latest, { to }) => Math.max(latest, to ?? 0), 0)
-  return own
-    .filter(({ to }) => to === end)
-    .map(({ playerId, line }): { playerId: PlayerId; line: Line } => ({ playerId, line }))
 }
 
 function goalsOf(standing: readonly DoneEvent<MatchDeed>[]): MatchState['goals'] {
