@@ -6,10 +6,10 @@ import type { ThemeLine } from '#themes/theme-lines'
 import { BookLegend } from '#ui/book/book-legend'
 import { type BookFilter, BookSwitches } from '#ui/book/book-switches'
 import { BookTable } from '#ui/book/book-table'
+import { NotEnoughWritten } from '#ui/book/not-enough-written'
 import { balanceSpanSeconds } from '#ui/figures/balance-geometry'
 import { LinkButton } from '#ui/page/button'
 import { Empty } from '#ui/page/empty'
-import { Notice } from '#ui/page/notice'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths, withChoices } from '#ui/paths'
 import { words } from '#ui/words'
@@ -38,12 +38,7 @@ export function SeasonBookBody(props: SeasonBookBodyProps) {
   return (
     <>
       <BookSwitches path={paths.book(squad.id)} filter={filter} terms={season.terms} themes={themes} />
-      {written.written > 0 && !written.isEnough ? (
-        <Notice>
-          {words.notEnoughWritten} The club asks for {Math.round(policy.writtenShareNeeded * 100)} %. What is
-          written stands below, without a judgement.
-        </Notice>
-      ) : null}
+      <NotEnoughWritten written={written} policy={policy} />
       {written.written === 0 ? (
         <Empty next={<LinkButton href={paths.sessions(squad.id)}>{words.tab.sessions}</LinkButton>}>
           Nothing is written down yet of the days and {words.kinds[kind].toLowerCase()} looked at. Once a

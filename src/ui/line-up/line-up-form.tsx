@@ -1,6 +1,6 @@
 'use client'
 
-import { type ReactNode, useActionState, useCallback, useMemo } from 'react'
+import { useMemo } from 'react'
 import { firstLineUpDraft } from '#lineup/draft/first-line-up-draft'
 import { planOfDraft } from '#lineup/draft/line-up-draft'
 import type { LineUpEngine } from '#lineup/draft/line-up-solver'
@@ -14,15 +14,15 @@ import { EachPlayerPart } from '#ui/line-up/each-player-part'
 import { LineUpInputs, type LineUpInputsProps } from '#ui/line-up/line-up-inputs'
 import { LineUpResult } from '#ui/line-up/line-up-result'
 import { OtherWays } from '#ui/line-up/other-ways'
-import { type LineUpEditing, useLineUpDraft } from '#ui/line-up/use-line-up-draft'
-import { Button, LinkButton } from '#ui/page/button'
+import { useLineUpDraft } from '#ui/line-up/use-line-up-draft'
+import { LinkButton } from '#ui/page/button'
 import { Details } from '#ui/page/details'
-import { Notice } from '#ui/page/notice'
-import { Problems } from '#ui/page/problems'
 import { SectionTitle } from '#ui/page/section-title'
 import { useLeavingAsks } from '#ui/page/use-leaving-asks'
 import { WholePageLinkButton } from '#ui/page/whole-page-link-button'
 import { paths } from '#ui/paths'
+import { SavePlan } from '#ui/planning/save-plan'
+import { useNameOf } from '#ui/planning/use-name-of'
 
 export type LineUpFormProps = Omit<LineUpInputsProps, 'request' | 'nameOf' | 'problems' | 'onAsk'> & {
   readonly session: { readonly id: string; readonly day: string; readonly periods: readonly Period[] | null }
@@ -36,8 +36,7 @@ export function LineUpForm(props: LineUpFormProps) {
   const { squadId, session, version, players, pairs, engine } = props
   const editing = useLineUpDraft(() => firstLineUpDraft(startOf(props)), engine.solve)
   const { draft, ask } = editing
-  const names = useMemo(() => new Map(players.map(({ id, name }) => [id, name])), [players])
-  const nameOf = useCallback((id: string) => names.get(id) ?? 'Somebody', [names])
+  const nameOf = useNameOf(players)
   const problems = useMemo(
     () => draft.clash.map((clash) => sayLineUpClash(draft.problem, clash, nameOf)),
     [draft.clash, draft.problem, nameOf],
@@ -83,7 +82,8 @@ export function LineUpForm(props: LineUpFormProps) {
           </Details>
         </>
       ) : null}
-      <SaveLineUp
+      <SavePlan
+        what="line-up"
         json={plan && JSON.stringify({ squadId, sessionId: session.id, knownVersion: version, plan })}
         isSaved={isSaved}
         save={props.save}
@@ -97,6 +97,7 @@ export function LineUpForm(props: LineUpFormProps) {
             </WholePageLinkButton>
           </>
         }
+        hint="To print, and for the pitch: save it first."
       />
     </div>
   )
@@ -114,49 +115,4 @@ function startOf({ session, plan, players, register, pairs, policy, squadFormat 
     apart: pairsOf('apart'),
     together: pairsOf('together'),
   }
-}
-
-function SaveLineUp({
-  json,
-  isSaved,
-  save,
-  editing,
-  links,
-}: {
-  /** What is sent; null: there is no line-up to save. */
-  readonly json: string | null
-  readonly isSaved: boolean
-  readonly save: SendForm
-  readonly editing: Pick<LineUpEditing, 'settle' | 'canUndo' | 'undo'>
-  readonly links: ReactNode
-}) {
-  const [reply, sendForm, isSaving] = useActionState(save, { status: 'idle' } as const)
-  return (
-    <form
-      action={sendForm}
-      onSubmit={editing.settle}
-      className="space-y-3 border-t-2 border-rule-strong pt-4"
-    >
-      <div aria-live="polite">
-        {reply.status === 'refused' && !isSaved ? (
-          <Problems title="Nothing was saved; the line-up is still here" problems={reply.problems} />
-        ) : null}
-        {reply.status === 'done' && isSaved ? <Notice tone="done">{reply.message}</Notice> : null}
-      </div>
-      {json ? <input type="hidden" name="json" value={json} /> : null}
-      <div className="flex flex-wrap items-center gap-3">
-        <Button disabled={!json || isSaving || isSaved}>
-          {isSaving ? 'Saving …' : isSaved ? 'Saved' : 'Save this line-up'}
-        </Button>
-        <Button type="button" weight="plain" disabled={!editing.canUndo} onClick={editing.undo}>
-          Undo
-        </Button>
-        {isSaved ? (
-          links
-        ) : (
-          <span className="text-sm text-soft">To print, and for the pitch: save it first.</span>
-        )}
-      </div>
-    </form>
-  )
 }

@@ -1,6 +1,5 @@
 'use client'
 
-import { type KeyboardEvent, useState } from 'react'
 import { isHeld, type LineUpDraft } from '#lineup/draft/line-up-draft'
 import { totalsOfLineUp } from '#lineup/draft/line-up-totals'
 import type { LineUp } from '#lineup/line-up'
@@ -8,12 +7,13 @@ import { sayClock } from '#lineup/say-clock'
 import { lineMarkOf } from '#match/line-mark'
 import type { Line } from '#match/match'
 import type { CellPlace } from '#practice/grid'
-import { placeAfter } from '#ui/entry/mark-grid'
 import { matchMarkLook } from '#ui/entry/mark-look'
 import { wholeMinutes } from '#ui/figures/minutes'
 import type { NameOf } from '#ui/line-up/line-up-types'
 import { periodWords } from '#ui/line-up/period-words'
 import { PlaceButton, type PlaceButtonProps } from '#ui/planning/place-button'
+import { PlayerHead, PlayersHead } from '#ui/planning/player-head'
+import { useGridFocus } from '#ui/planning/use-grid-focus'
 
 const cellId = ({ row, column }: CellPlace) => `spell-${row}-${column}`
 
@@ -32,20 +32,12 @@ export function LineUpGrid({
   readonly chosen: CellPlace | null
   readonly onTap: (place: CellPlace) => void
 }) {
-  const [at, setAt] = useState<CellPlace>({ row: 0, column: 0 })
   const { problem, request } = draft
   const { windows, players } = problem
   const totals = totalsOfLineUp(problem, made.plan)
   const size = { rows: players.length, columns: windows.length }
   const isFirst = (column: number) => windows[column]?.period !== windows[column - 1]?.period
-  const handleKey = (event: KeyboardEvent, place: CellPlace) => {
-    if (event.key === 'Enter') return
-    const next = placeAfter(event.key, place, size)
-    if (!next) return
-    event.preventDefault()
-    setAt(next)
-    document.getElementById(cellId(next))?.focus()
-  }
+  const focusOf = useGridFocus(size, cellId)
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
     <section className="overflow-x-auto" tabIndex={0} aria-label="The line-up, time by time">
@@ -69,12 +61,7 @@ export function LineUpGrid({
             <td />
           </tr>
           <tr>
-            <th
-              scope="col"
-              className="sticky left-0 z-[1] bg-leaf pr-2 text-left text-sm font-medium text-soft"
-            >
-              Player
-            </th>
+            <PlayersHead />
             {windows.map(({ start }, column) => (
               <th
                 key={start}
@@ -95,12 +82,7 @@ export function LineUpGrid({
         <tbody>
           {players.map((player, row) => (
             <tr key={player.id}>
-              <th
-                scope="row"
-                className="sticky left-0 z-[1] w-24 min-w-24 bg-leaf py-0.5 pr-2 text-left text-sm font-medium sm:w-44 sm:min-w-44"
-              >
-                <span className="line-clamp-2 leading-tight">{nameOf(player.id)}</span>
-              </th>
+              <PlayerHead name={nameOf(player.id)} />
               {windows.map(({ start }, column) => {
                 const place = { row, column }
                 const line = made.plan[row]?.[column] ?? null
@@ -111,7 +93,7 @@ export function LineUpGrid({
                     className={`p-0.5 ${isFirst(column) ? 'border-l-2 border-rule-strong' : ''}`}
                   >
                     <PlaceButton
-                      id={cellId(place)}
+                      {...focusOf(place)}
                       look={lookOf(line, player.isThere[column] ?? false)}
                       isPale={line === null}
                       isThere={player.isThere[column] ?? false}
@@ -127,10 +109,7 @@ export function LineUpGrid({
                       label={`${nameOf(player.id)}, ${periodWords(request.format, windows[column]?.period ?? 0)}, from ${sayClock(start - (periodStart(windows, column) ?? 0))}`}
                       isChosen={chosen?.row === row && chosen.column === column}
                       isDimmed={chosen !== null && chosen.column !== column}
-                      tabIndex={at.row === row && at.column === column ? 0 : -1}
-                      onFocus={() => setAt(place)}
                       onTap={() => onTap(place)}
-                      onKey={(event) => handleKey(event, place)}
                     />
                   </td>
                 )

@@ -1,9 +1,8 @@
 'use client'
 
-import { type ReactNode, useState } from 'react'
+import type { ReactNode } from 'react'
 import type { Problem } from '#common/problem'
 import type { LineUpDraft } from '#lineup/draft/line-up-draft'
-import type { CellPlace } from '#practice/grid'
 import { BesideField } from '#ui/line-up/beside-field'
 import { LineUpGrid } from '#ui/line-up/line-up-grid'
 import { LineUpProofPart, LineUpSearching } from '#ui/line-up/line-up-proof-part'
@@ -11,13 +10,7 @@ import { LineUpSwapPanel } from '#ui/line-up/line-up-swap-panel'
 import { type NameOf, problemsAt } from '#ui/line-up/line-up-types'
 import type { LineUpEditing } from '#ui/line-up/use-line-up-draft'
 import { Problems } from '#ui/page/problems'
-
-/** Places that were tapped, and in which line-up's columns: in others they are other times. */
-type Chosen = {
-  readonly windows: LineUpDraft['problem']['windows']
-  readonly first: CellPlace
-  readonly second: CellPlace | null
-}
+import { useChosenPlaces } from '#ui/planning/use-chosen-places'
 
 /** The line-up with its proof, to be changed by taps; or why there is none and what would work. */
 export function LineUpResult({
@@ -35,8 +28,7 @@ export function LineUpResult({
 }) {
   const { draft, search } = editing
   const { made } = draft
-  const [state, setChosen] = useState<Chosen | null>(null)
-  const chosen = state && sameTimes(state.windows, draft.problem.windows) ? state : null
+  const { chosen, tap, close } = useChosenPlaces(draft.problem.windows, areSameTimes)
   if (!made)
     return (
       <div className="space-y-4">
@@ -58,14 +50,6 @@ export function LineUpResult({
         {otherWays}
       </div>
     )
-  const tap = (place: CellPlace) => {
-    const { windows } = draft.problem
-    const isSameTime = chosen?.first.column === place.column
-    if (chosen && isSameTime && chosen.first.row === place.row) setChosen(null)
-    else if (chosen && isSameTime) setChosen({ ...chosen, second: place })
-    else setChosen({ windows, first: place, second: null })
-  }
-  const close = () => setChosen(null)
   const at = chosen && { player: chosen.first.row, window: chosen.first.column }
   return (
     <div className="space-y-4">
@@ -105,6 +89,8 @@ export function LineUpResult({
   )
 }
 
-function sameTimes(one: Chosen['windows'], other: Chosen['windows']): boolean {
+type Windows = LineUpDraft['problem']['windows']
+
+function areSameTimes(one: Windows, other: Windows): boolean {
   return one.length === other.length && one.every(({ start }, index) => start === other[index]?.start)
 }

@@ -6,6 +6,7 @@ import type { MatchFormat } from '#match/format/match-format'
 import type { Player } from '#squad/player'
 import type { Policy } from '#squad/policy'
 import type { Season, Squad } from '#squad/squad'
+import { NotEnoughWritten } from '#ui/book/not-enough-written'
 import { balanceSpanSeconds } from '#ui/figures/balance-geometry'
 import { MatchGrid, type NamedMatch } from '#ui/matches/match-grid'
 import { MatchPlayersTable } from '#ui/matches/match-players-table'
@@ -13,7 +14,6 @@ import { PromisePart } from '#ui/matches/promise-part'
 import { LinkButton } from '#ui/page/button'
 import { Choice } from '#ui/page/choice'
 import { Empty } from '#ui/page/empty'
-import { Notice } from '#ui/page/notice'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths, withChoices } from '#ui/paths'
 import { words } from '#ui/words'
@@ -52,12 +52,7 @@ export function MatchBookBody(props: MatchBookBodyProps) {
           ]}
         />
       </div>
-      {written.written > 0 && !written.isEnough ? (
-        <Notice>
-          {words.notEnoughWritten} The club asks for {Math.round(policy.writtenShareNeeded * 100)} %. What is
-          written stands below, without a judgement.
-        </Notice>
-      ) : null}
+      <NotEnoughWritten written={written} policy={policy} />
       {matches.length === 0 ? (
         <Empty next={<LinkButton href={paths.sessions(squad.id)}>{words.tab.sessions}</LinkButton>}>
           No match of the days looked at is written down yet. Once one is, everybody’s minutes stand here.

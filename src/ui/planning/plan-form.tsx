@@ -1,6 +1,6 @@
 'use client'
 
-import { useActionState, useCallback, useEffect, useMemo } from 'react'
+import { useCallback, useEffect, useMemo } from 'react'
 import { withAgreedSides } from '#planning/agreed-sides'
 import { withAgreements } from '#planning/agreed-today'
 import { keepingFreeGame } from '#planning/free-game-for-all'
@@ -8,10 +8,8 @@ import { asAgreed, planOfDraft } from '#planning/plan-draft'
 import type { PlanSolver } from '#planning/plan-solver'
 import { isSamePlan } from '#planning/same-plan'
 import type { SendForm } from '#ui/entry/send-form'
-import { Button, LinkButton } from '#ui/page/button'
+import { LinkButton } from '#ui/page/button'
 import { Details } from '#ui/page/details'
-import { Notice } from '#ui/page/notice'
-import { Problems } from '#ui/page/problems'
 import { SectionTitle } from '#ui/page/section-title'
 import { useLeavingAsks } from '#ui/page/use-leaving-asks'
 import { paths } from '#ui/paths'
@@ -21,6 +19,8 @@ import { PlanInputs, type PlanInputsProps } from '#ui/planning/plan-inputs'
 import { PlanResult } from '#ui/planning/plan-result'
 import type { PlanningPolicy } from '#ui/planning/planning-types'
 import { PricesPart } from '#ui/planning/prices-part'
+import { SavePlan } from '#ui/planning/save-plan'
+import { useNameOf } from '#ui/planning/use-name-of'
 import { usePlanDraft } from '#ui/planning/use-plan-draft'
 
 export type PlanFormProps = PlanningStart &
@@ -37,7 +37,6 @@ export function PlanForm(props: PlanFormProps) {
   const { squadId, session, version, players, solver } = props
   const editing = usePlanDraft(() => firstDraft(props), solver)
   const { draft, ask } = editing
-  const names = useMemo(() => new Map(players.map(({ id, name }) => [id, name])), [players])
   const { plan: shown } = props
   const agreementsOf = useMemo(() => agreementsIn(players), [players])
   const askFor = useCallback<typeof ask>(
@@ -53,7 +52,7 @@ export function PlanForm(props: PlanFormProps) {
   useEffect(() => {
     if (shown) hold(shown)
   }, [shown, hold])
-  const nameOf = useCallback((id: string) => names.get(id) ?? 'Somebody', [names])
+  const nameOf = useNameOf(players)
   const plan = useMemo(() => planOfDraft(draft), [draft])
   const isSaved = plan !== null && props.plan !== null && isSamePlan(plan, props.plan)
   useLeavingAsks(editing.canUndo && !isSaved)
@@ -81,53 +80,16 @@ export function PlanForm(props: PlanFormProps) {
         </>
       ) : null}
       <SavePlan
+        what="plan"
         json={plan && JSON.stringify({ squadId, sessionId: session.id, knownVersion: version, plan })}
         isSaved={isSaved}
         save={props.save}
-        onSave={editing.settle}
-        canUndo={editing.canUndo}
-        onUndo={editing.undo}
-        sheetHref={paths.planSheet(squadId, { sessionId: session.id })}
+        editing={editing}
+        links={
+          <LinkButton href={paths.planSheet(squadId, { sessionId: session.id })}>Sheet to print</LinkButton>
+        }
+        hint="The sheet to print is there once the plan is saved."
       />
     </div>
-  )
-}
-
-type SavePlanProps = {
-  /** What is sent; null: there is no plan to save. */
-  readonly json: string | null
-  readonly isSaved: boolean
-  readonly save: SendForm
-  readonly onSave: () => void
-  readonly canUndo: boolean
-  readonly onUndo: () => void
-  readonly sheetHref: string
-}
-
-function SavePlan({ json, isSaved, save, onSave, canUndo, onUndo, sheetHref }: SavePlanProps) {
-  const [reply, sendForm, isSaving] = useActionState(save, { status: 'idle' } as const)
-  return (
-    <form action={sendForm} onSubmit={onSave} className="space-y-3 border-t-2 border-rule-strong pt-4">
-      <div aria-live="polite">
-        {reply.status === 'refused' && !isSaved ? (
-          <Problems title="Nothing was saved; the plan is still here" problems={reply.problems} />
-        ) : null}
-        {reply.status === 'done' && isSaved ? <Notice tone="done">{reply.message}</Notice> : null}
-      </div>
-      {json ? <input type="hidden" name="json" value={json} /> : null}
-      <div className="flex flex-wrap items-center gap-3">
-        <Button disabled={!json || isSaving || isSaved}>
-          {isSaving ? 'Saving …' : isSaved ? 'Saved' : 'Save this plan'}
-        </Button>
-        <Button type="button" weight="plain" disabled={!canUndo} onClick={onUndo}>
-          Undo
-        </Button>
-        {isSaved ? (
-          <LinkButton href={sheetHref}>Sheet to print</LinkButton>
-        ) : (
-          <span className="text-sm text-soft">The sheet to print is there once the plan is saved.</span>
-        )}
-      </div>
-    </form>
   )
 }

@@ -1,15 +1,16 @@
 'use client'
 
-import { type KeyboardEvent, useMemo, useState } from 'react'
+import { useMemo } from 'react'
 import { type GridCell, gridOfPlan } from '#planning/plan-grid'
 import type { PlanRequest } from '#planning/practice-plan'
 import type { CellPlace } from '#practice/grid'
 import { markOf } from '#practice/grid-mark'
 import type { RotationPlan } from '#rotation/plan'
-import { placeAfter } from '#ui/entry/mark-grid'
 import { practiceMarkLook } from '#ui/entry/mark-look'
 import { PlaceButton, type PlaceButtonProps } from '#ui/planning/place-button'
 import type { NameOf } from '#ui/planning/planning-types'
+import { PlayerHead, PlayersHead } from '#ui/planning/player-head'
+import { useGridFocus } from '#ui/planning/use-grid-focus'
 
 type PlanGridPartProps = {
   readonly request: PlanRequest
@@ -24,7 +25,6 @@ const cellId = ({ row, column }: CellPlace) => `place-${row}-${column}`
 
 /** Children × turns: letters, patterns and colours say the role, a number the area, a small mark who comes on or goes off. */
 export function PlanGridPart({ request, plan, nameOf, chosen, onTap }: PlanGridPartProps) {
-  const [at, setAt] = useState<CellPlace>({ row: 0, column: 0 })
   const { rounds } = request.design
   const grid = useMemo(
     () =>
@@ -37,14 +37,7 @@ export function PlanGridPart({ request, plan, nameOf, chosen, onTap }: PlanGridP
   )
   const size = { rows: grid.rows.length, columns: plan.length }
   const firsts = new Set(grid.rounds.map(({ from }) => from))
-  const handleKey = (event: KeyboardEvent, place: CellPlace) => {
-    if (event.key === 'Enter') return
-    const next = placeAfter(event.key, place, size)
-    if (!next) return
-    event.preventDefault()
-    setAt(next)
-    document.getElementById(cellId(next))?.focus()
-  }
+  const focusOf = useGridFocus(size, cellId)
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
     <section className="overflow-x-auto" tabIndex={0} aria-label="The plan, turn by turn">
@@ -67,12 +60,7 @@ export function PlanGridPart({ request, plan, nameOf, chosen, onTap }: PlanGridP
             ))}
           </tr>
           <tr>
-            <th
-              scope="col"
-              className="sticky left-0 z-[1] bg-leaf pr-2 text-left text-sm font-medium text-soft"
-            >
-              Player
-            </th>
+            <PlayersHead />
             {plan.map((_, turn) => (
               <th
                 // biome-ignore lint/suspicious/noArrayIndexKey: a turn is its number
@@ -88,12 +76,7 @@ export function PlanGridPart({ request, plan, nameOf, chosen, onTap }: PlanGridP
         <tbody>
           {grid.rows.map((row, rowIndex) => (
             <tr key={row.playerId}>
-              <th
-                scope="row"
-                className="sticky left-0 z-[1] w-24 min-w-24 bg-leaf py-0.5 pr-2 text-left text-sm font-medium sm:w-44 sm:min-w-44"
-              >
-                <span className="line-clamp-2 leading-tight">{nameOf(row.playerId)}</span>
-              </th>
+              <PlayerHead name={nameOf(row.playerId)} />
               {row.cells.map((cell, column) => {
                 const place = { row: rowIndex, column }
                 const isChosen = chosen?.row === rowIndex && chosen.column === column
@@ -104,7 +87,7 @@ export function PlanGridPart({ request, plan, nameOf, chosen, onTap }: PlanGridP
                     className={`p-0.5 ${firsts.has(column) ? 'border-l-2 border-rule-strong' : ''}`}
                   >
                     <PlaceButton
-                      id={cellId(place)}
+                      {...focusOf(place)}
                       look={lookOf(cell)}
                       isThere={cell.role !== 'away'}
                       change={cell.isOn ? 'on' : cell.isOff ? 'off' : null}
@@ -113,10 +96,7 @@ export function PlanGridPart({ request, plan, nameOf, chosen, onTap }: PlanGridP
                       label={`${nameOf(row.playerId)}, turn ${column + 1}`}
                       isChosen={isChosen}
                       isDimmed={chosen !== null && chosen.column !== column}
-                      tabIndex={at.row === rowIndex && at.column === column ? 0 : -1}
-                      onFocus={() => setAt(place)}
                       onTap={() => onTap(place)}
-                      onKey={(event) => handleKey(event, place)}
                     />
                   </td>
                 )

@@ -1,25 +1,16 @@
 'use client'
 
-import { useState } from 'react'
 import { isHeldByAgreement, isHeldFast } from '#planning/plan-draft'
-import type { PlannedPlayer } from '#planning/practice-plan'
 import { requestSizeFaults } from '#planning/request-size'
-import type { CellPlace } from '#practice/grid'
 import { placeOf } from '#ui/designs/form/draft'
 import { Problems } from '#ui/page/problems'
 import { PlanGridPart } from '#ui/planning/plan-grid-part'
 import type { NameOf, PlanningPolicy } from '#ui/planning/planning-types'
 import { ProofPart } from '#ui/planning/proof-part'
 import { SwapPanel } from '#ui/planning/swap-panel'
+import { useChosenPlaces } from '#ui/planning/use-chosen-places'
 import type { PlanEditing } from '#ui/planning/use-plan-draft'
 import { WaysOutPart } from '#ui/planning/ways-out-part'
-
-/** Places that were tapped, and in which list of players: in another one they are other players'. */
-type Chosen = {
-  readonly players: readonly PlannedPlayer[]
-  readonly first: CellPlace
-  readonly second: CellPlace | null
-}
 
 /** The plan with its proof, to be changed by taps; or why there is none and what would work. */
 export function PlanResult({
@@ -36,8 +27,8 @@ export function PlanResult({
   const { draft } = editing
   const { request, made } = draft
   const { players } = request
-  const [state, setChosen] = useState<Chosen | null>(null)
-  const chosen = state?.players === players ? state : null
+  // In another list of players the same places are other players'.
+  const { chosen, tap, close } = useChosenPlaces(players)
   const tooLarge = requestSizeFaults(request)
   if (tooLarge.length > 0)
     return (
@@ -51,13 +42,6 @@ export function PlanResult({
     return (
       <WaysOutPart request={request} clash={draft.clash} nameOf={nameOf} onTake={(way) => onAsk(() => way)} />
     )
-  const tap = (place: CellPlace) => {
-    const isSameTurn = chosen?.first.column === place.column
-    if (chosen && isSameTurn && chosen.first.row === place.row) setChosen(null)
-    else if (chosen && isSameTurn) setChosen({ ...chosen, second: place })
-    else setChosen({ players, first: place, second: null })
-  }
-  const close = () => setChosen(null)
   const at = chosen && { turn: chosen.first.column, player: chosen.first.row }
   return (
     <>
