@@ -13,6 +13,7 @@ const trade = {
   rotation: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness'],
   lineup: ['common', 'squad', 'themes', 'match', 'exposure', 'fairness'],
   planning: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness', 'rotation'],
+  ahead: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness', 'rotation', 'planning'],
   pitch: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness', 'rotation', 'planning'],
   touchline: ['common', 'squad', 'match', 'exposure', 'fairness', 'lineup', 'pitch'],
   family: ['common', 'squad', 'themes', 'practice', 'match', 'exposure', 'fairness'],

@@ -19,6 +19,18 @@ CREATE TABLE "MatchFormat" (
     CONSTRAINT "MatchFormat_pkey" PRIMARY KEY ("clubId","id")
 );
 
+CREATE TABLE "MatchPlan" (
+    "clubId" UUID NOT NULL,
+    "sessionId" UUID NOT NULL,
+    "version" INTEGER NOT NULL,
+    "plan" JSONB NOT NULL,
+    "madeById" UUID,
+    "madeAt" TIMESTAMPTZ(3) NOT NULL,
+    "forgottenAt" TIMESTAMPTZ(3),
+
+    CONSTRAINT "MatchPlan_pkey" PRIMARY KEY ("clubId","sessionId")
+);
+
 CREATE TABLE "LineWish" (
     "clubId" UUID NOT NULL,
     "playerId" UUID NOT NULL,
@@ -32,6 +44,10 @@ ALTER TABLE "Squad" ADD CONSTRAINT "Squad_clubId_matchFormatId_fkey" FOREIGN KEY
 
 ALTER TABLE "MatchFormat" ADD CONSTRAINT "MatchFormat_clubId_fkey" FOREIGN KEY ("clubId") REFERENCES "Club"("id") ON DELETE RESTRICT ON UPDATE CASCADE;
 
+ALTER TABLE "MatchPlan" ADD CONSTRAINT "MatchPlan_clubId_sessionId_fkey" FOREIGN KEY ("clubId", "sessionId") REFERENCES "Session"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+
+ALTER TABLE "MatchPlan" ADD CONSTRAINT "MatchPlan_clubId_madeById_fkey" FOREIGN KEY ("clubId", "madeById") REFERENCES "Person"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
+
 ALTER TABLE "LineWish" ADD CONSTRAINT "LineWish_clubId_playerId_fkey" FOREIGN KEY ("clubId", "playerId") REFERENCES "Player"("clubId", "id") ON DELETE RESTRICT ON UPDATE CASCADE;
 
 -- What Prisma cannot say.
@@ -39,6 +55,9 @@ ALTER TABLE "MatchFormat"
   ADD CONSTRAINT "MatchFormat_text_check" CHECK (char_length(name) BETWEEN 1 AND 80 AND char_length("takenFrom") <= 80),
   ADD CONSTRAINT "MatchFormat_definition_check"
     CHECK (jsonb_typeof(definition) = 'object' AND octet_length(definition::text) <= 65536);
+ALTER TABLE "MatchPlan"
+  ADD CONSTRAINT "MatchPlan_version_check" CHECK (version >= 1),
+  ADD CONSTRAINT "MatchPlan_plan_check" CHECK (jsonb_typeof(plan) = 'object' AND octet_length(plan::text) <= 1048576);
 ALTER TABLE "LineWish"
   -- Who keeps goal is said elsewhere.
   ADD CONSTRAINT "LineWish_line_check" CHECK (line <> 'keeper');
@@ -47,8 +66,9 @@ ALTER TABLE "Session"
     num_nulls("ourGoals", "theirGoals") IN (0, 2) AND (kind = 'match' OR "ourGoals" IS NULL)
     AND "ourGoals" BETWEEN 0 AND 99 AND "theirGoals" BETWEEN 0 AND 99);
 
-SELECT guard_by_club(name::regclass) FROM unnest(ARRAY['"MatchFormat"', '"LineWish"']) AS name;
+SELECT guard_by_club(name::regclass) FROM unnest(ARRAY['"MatchFormat"', '"MatchPlan"', '"LineWish"']) AS name;
 SELECT hold_guardians('"MatchFormat"', 'true', 'NOT (SELECT app_serves_guardian())');
+SELECT hold_guardians('"MatchPlan"', 'NOT (SELECT app_serves_guardian())', 'NOT (SELECT app_serves_guardian())');
 SELECT hold_guardians('"LineWish"', 'coalesce("playerId" = ANY ((SELECT app_children())::uuid[]), NOT (SELECT app_serves_guardian()))',
   'NOT (SELECT app_serves_guardian())');
 CREATE TRIGGER not_of_erased BEFORE INSERT ON "LineWish" FOR EACH ROW EXECUTE FUNCTION keep_erased('playerId');
@@ -66,12 +86,16 @@ CREATE FUNCTION match_plan_without(plan jsonb, player uuid) RETURNS jsonb LANGUA
     'locks', (
       SELECT coalesce(jsonb_agg(one ORDER BY place) FILTER (WHERE one ->> 'playerId' <> player::text), '[]')
       FROM jsonb_array_elements(plan -> 'locks') WITH ORDINALITY AS of_plan (one, place)),
+    'apart', (
+      SELECT coalesce(jsonb_agg(one ORDER BY place) FILTER (WHERE NOT one ? player::text), '[]')
+      FROM jsonb_array_elements(plan -> 'apart') WITH ORDINALITY AS of_plan (one, place)),
+    'together', (
+      SELECT coalesce(jsonb_agg(one ORDER BY place) FILTER (WHERE NOT one ? player::text), '[]')
+      FROM jsonb_array_elements(plan -> 'together') WITH ORDINALITY AS of_plan (one, place)),
     'proof', (plan -> 'proof') || '{"sentence": "A plan of a match that is over."}')
-    || coalesce((
-      SELECT jsonb_object_agg(list, (
-        SELECT coalesce(jsonb_agg(one ORDER BY place) FILTER (WHERE NOT one ? player::text), '[]')
-        FROM jsonb_array_elements(plan -> list) WITH ORDINALITY AS of_list (one, place)))
-      FROM unnest(ARRAY['apart', 'mayMeet', 'together']) AS list WHERE plan ? list), '{}')
+    || CASE WHEN plan ? 'mayMeet' THEN jsonb_build_object('mayMeet', (
+      SELECT coalesce(jsonb_agg(one ORDER BY place) FILTER (WHERE NOT one ? player::text), '[]')
+      FROM jsonb_array_elements(plan -> 'mayMeet') WITH ORDINALITY AS of_plan (one, place))) ELSE '{}' END
 $$;
 
 -- As before, with the line-ups and the lines of the child.
@@ -144,10 +168,14 @@ BEGIN
     WHERE p."clubId" = club AND s."clubId" = club AND s.id = p."sessionId" AND s.day >= today
       AND s.written = 'notWritten' AND position(player::text IN p.plan::text) > 0
       AND NOT EXISTS (SELECT FROM "PitchEvent" e WHERE e."clubId" = club AND e."sessionId" = s.id);
-  UPDATE "SessionPlan" p
-    SET plan = CASE s.kind WHEN 'match' THEN match_plan_without(p.plan, player) ELSE plan_without(p.plan, player) END
-    FROM "Session" s
-    WHERE p."clubId" = club AND s."clubId" = club AND s.id = p."sessionId" AND position(player::text IN p.plan::text) > 0;
+  UPDATE "SessionPlan" p SET plan = plan_without(p.plan, player)
+    WHERE p."clubId" = club AND position(player::text IN p.plan::text) > 0;
+  DELETE FROM "MatchPlan" p USING "Session" s
+    WHERE p."clubId" = club AND s."clubId" = club AND s.id = p."sessionId" AND s.day >= today
+      AND s.written = 'notWritten' AND position(player::text IN p.plan::text) > 0
+      AND NOT EXISTS (SELECT FROM "PitchEvent" e WHERE e."clubId" = club AND e."sessionId" = s.id);
+  UPDATE "MatchPlan" p SET plan = match_plan_without(p.plan, player)
+    WHERE p."clubId" = club AND position(player::text IN p.plan::text) > 0;
   UPDATE "PitchEvent" e SET deed = jsonb_set(e.deed, '{sentence}', '""')
     WHERE e."clubId" = club AND e.deed ->> 'kind' = 'replan' AND position(player::text IN e.deed::text) > 0;
   UPDATE "PitchEvent" e SET deed = jsonb_set(e.deed, '{name}', '"Guest"')
@@ -225,6 +253,7 @@ BEGIN
     ('PlayerPair', 'SELECT, INSERT, UPDATE ("lastDay")'),
     ('SessionPlan', 'SELECT, INSERT, UPDATE (version, plan, "madeById", "madeAt", "forgottenAt")'),
     ('MatchFormat', 'SELECT, INSERT, UPDATE (name, definition, "archivedAt")'),
+    ('MatchPlan', 'SELECT, INSERT, UPDATE (version, plan, "madeById", "madeAt", "forgottenAt")'),
     ('LineWish', 'SELECT, INSERT, UPDATE (wish), DELETE'),
     ('PitchEvent', 'SELECT, INSERT'),
     ('HelperPass', 'SELECT, INSERT, UPDATE ("revokedAt")'),
