@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest'
+import { expectedAttendance } from '#ahead/attendance/expected-attendance'
+
+describe('the chance to come, drawn towards the squad', () => {
+  // B. Efron, C. Morris, "Stein's Paradox in Statistics", Scientific American 236 (1977), no. 5, 119-127: hits of 18 batters
+  // in 45 times at bat each; mean .265, and their estimate .265 + .212 (own - .265).
+  it("is James-Stein's estimate of the 18 batters", () => {
+    const hits = [18, 17, 16, 15, 14, 14, 13, 12, 11, 11, 10, 10, 10, 10, 10, 9, 8, 7]
+    const { chances, squad, method } = expectedAttendance(hits.map((came) => ({ came, held: 45 })))
+    expect(method).toBe('drawn')
+    expect(squad).toBeCloseTo(0.265, 3)
+    expect(((chances[0] ?? 0) - (chances[17] ?? 0)) / ((18 - 7) / 45)).toBeCloseTo(0.212, 3)
+    const printed = hits.map((came) => 0.265 + 0.212 * (came / 45 - 0.265))
+    chances.forEach((chance, at) => {
+      expect(chance).toBeCloseTo(printed[at] ?? 0, 3)
+    })
+    // Printed: .400 becomes .294, .156 becomes .242.
+    expect(chances[0]).toBeCloseTo(0.294, 3)
+    expect(chances[17]).toBeCloseTo(0.242, 3)
+  })
+
+  it('draws a short record further than a long one of the same rate', () => {
+    const { chances, squad } = expectedAttendance([
+      { came: 2, held: 4 },
+      { came: 10, held: 20 },
+      { came: 20, held: 20 },
+      { came: 19, held: 20 },
+      { came: 20, held: 20 },
+      { came: 18, held: 20 },
+    ])
+    const [short = 0, long = 0] = chances
+    expect(short).toBeGreaterThan(long)
+    expect(long).toBeGreaterThan(0.5)
+    expect(short).toBeLessThan(squad)
+  })
+
+  it('lies between the own rate and the mean, whatever the records', () => {
+    const records = Array.from({ length: 16 }, (_, at) => ({ came: (at * 7) % 11, held: 10 + (at % 5) }))
+    const { chances } = expectedAttendance(records)
+    for (const chance of chances) {
+      expect(chance).toBeGreaterThanOrEqual(0)
+      expect(chance).toBeLessThanOrEqual(1)
+    }
+    const order = (numbers: readonly number[]) =>
+      numbers.map((_, at) => at).sort((a, b) => (numbers[a] ?? 0) - (numbers[b] ?? 0))
+    // Equal counts: the order of the records stays.
+    const equal = records.map(({ came }) => ({ came, held: 14 }))
+    expect(order(expectedAttendance(equal).chances)).toEqual(order(equal.map(({ came }) => came)))
+  })
+
+  it("is the squad's for who has no record, for fewer than four, and where all are alike", () => {
+    const mixed = expectedAttendance([
+      { came: 0, held: 0 },
+      ...[4, 12, 12, 11, 3].map((came) => ({ came, held: 12 })),
+    ])
+    expect(mixed.method).toBe('drawn')
+    expect(mixed.chances[0]).toBeCloseTo(mixed.squad, 9)
+    expect(
+      expectedAttendance([
+        { came: 1, held: 2 },
+        { came: 2, held: 2 },
+      ]),
+    ).toEqual({
+      chances: [0.75, 0.75],
+      squad: 0.75,
+      method: 'squad',
+    })
+    const alike = expectedAttendance([8, 8, 8, 8, 8].map((came) => ({ came, held: 10 })))
+    expect(alike).toEqual({ chances: [0.8, 0.8, 0.8, 0.8, 0.8], squad: 0.8, method: 'squad' })
+  })
+
+  it('takes everyone to come where nothing was held', () => {
+    expect(expectedAttendance([{ came: 0, held: 0 }])).toEqual({ chances: [1], squad: 1, method: 'none' })
+    expect(expectedAttendance([])).toEqual({ chances: [], squad: 1, method: 'none' })
+  })
+})
