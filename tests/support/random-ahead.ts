@@ -1,0 +1,250 @@
+import { checkAhead } from '#ahead/check-ahead'
+import type { AheadPlayer, AheadPractice, AheadProblem, AheadTheme, Offer } from '#ahead/problem'
+import { noSeats, type SeatColumn } from '#ahead/seat-column'
+import { themeWithAbove } from '#ahead/theme-with-above'
+import { daysLater } from '#common/days-later'
+import { type RotationColumn, rotationColumns } from '#rotation/problem'
+import { type SeededRandom, seededRandom } from './seeded-random'
+
+export type RandomAheadWish = {
+  readonly practices?: number
+  readonly themes?: number
+  readonly designs?: number
+  readonly players?: number
+  /** How many rules are tried; of these all stay that a hidden plan keeps. */
+  readonly rules?: number
+  /** Rules that no plan may keep are among them. */
+  readonly mayClash?: boolean
+}
+
+/**
+ * Practices to come like those of a term at half-time: one or two a week with a week without, themes under themes,
+ * designs that serve one to three of them, gaps that add up to nothing, some who may be away. Rules are laid on so that
+ * a hidden plan keeps them, unless they may clash. The same for the same seed.
+ */
+export function randomAhead(seed: number, wish: RandomAheadWish = {}): AheadProblem {
+  const random = seededRandom(seed * 6151 + 29)
+  const counts = {
+    practices: wish.practices ?? random.whole(3, 20),
+    themes: wish.themes ?? random.whole(3, 20),
+    designs: wish.designs ?? random.whole(3, 15),
+    players: wish.players ?? random.whole(6, 18),
+  }
+  const designs = Array.from({ length: counts.designs }, (_, at) => ({
+    id: `d${at + 1}`,
+    name: `Design ${at + 1}`,
+  }))
+  const themes = themesOf(random, counts.themes)
+  const serves = servedThemes(random, counts)
+  const shapes = designs.map(() => shapeOf(random, counts.players))
+  const practices = practicesOf(random, { ...counts, serves, shapes })
+  const bare: AheadProblem = {
+    practices,
+    themes,
+    blocks: [],
+    designs,
+    players: playersOf(random, themes, counts.players),
+    met: [],
+    designRest: 0,
+    gentle: { least: 0.5, most: 1.5 },
+  }
+  return withRules(random, bare, { tries: wish.rules ?? counts.themes, mayClash: wish.mayClash ?? false })
+}
+
+function themesOf(random: SeededRandom, count: number): readonly AheadTheme[] {
+  const weights = Array.from({ length: count }, () => random.pick([0, 1, 1, 1, 2, 3]))
+  const all = weights.reduce((sum, one) => sum + one, 0) || 1
+  return weights.map((weight, at) => ({
+    id: `t${at + 1}`,
+    name: `Theme ${at + 1}`,
+    parent: at > 1 && random.chance(0.5) ? random.whole(0, Math.ceil(at / 2) - 1) : null,
+    wishedShare: weight / all,
+    firstWeek: null,
+    lastWeek: null,
+    after: null,
+    leastWeeksBetween: null,
+    mostWeeksBetween: null,
+  }))
+}
+
+/** Themes by design; every theme has one that serves it where there are enough. */
+function servedThemes(
+  random: SeededRandom,
+  { themes, designs }: { readonly themes: number; readonly designs: number },
+): readonly (readonly number[])[] {
+  const served = Array.from({ length: designs }, () => new Set<number>())
+  for (let theme = 0; theme < themes; theme++) served[theme % designs]?.add(theme)
+  for (const own of served)
+    for (let more = random.whole(1, 2); more > 0; more--) own.add(random.whole(0, themes - 1))
+  return served.map((own) => [...own])
+}
+
+type Shape = { readonly seats: Readonly<Record<SeatColumn, number>>; readonly liveSeconds: number }
+
+/** A practice of one to three rounds; seats for most of those expected. */
+function shapeOf(random: SeededRandom, players: number): Shape {
+  const seats: Record<SeatColumn, number> = { ...noSeats }
+  let liveSeconds = 0
+  for (let round = random.whole(1, 3); round > 0; round--) {
+    const seconds = random.whole(6, 16) * 60
+    const places = Math.max(2, random.whole(Math.ceil(players * 0.4), Math.ceil(players * 0.7)))
+    const keep = random.chance(0.7) && places > 2 ? 1 : 0
+    const attack = Math.max(1, Math.round((places - keep) * random.pick([0.4, 0.5, 0.5, 0.6])))
+    const defend = Math.max(0, places - keep - attack)
+    const columns: readonly [SeatColumn, SeatColumn] =
+      defend === 0
+        ? ['attackAlone', 'defendAlone']
+        : attack > defend
+          ? ['attackOutnumbering', 'defendOutnumbered']
+          : attack < defend
+            ? ['attackOutnumbered', 'defendOutnumbering']
+            : ['attackLevel', 'defendLevel']
+    seats[columns[0]] += attack * seconds
+    seats[columns[1]] += defend * seconds
+    seats.keep += keep * seconds
+    liveSeconds += seconds
+  }
+  return { seats, liveSeconds }
+}
+
+function practicesOf(
+  random: SeededRandom,
+  asked: {
+    readonly practices: number
+    readonly players: number
+    readonly serves: readonly (readonly number[])[]
+    readonly shapes: readonly Shape[]
+  },
+): readonly AheadPractice[] {
+  const chances = Array.from({ length: asked.players }, () =>
+    random.pick([1, 0.95, 0.9, 0.85, 0.8, 0.7, 0.6]),
+  )
+  const twice = random.chance(0.4)
+  const closedWeek = random.whole(3, 12)
+  const practices: AheadPractice[] = []
+  for (let week = random.whole(1, 4); practices.length < asked.practices; week++) {
+    if (week === closedWeek) continue
+    for (const weekday of twice ? [1, 3] : [1]) {
+      if (practices.length === asked.practices) break
+      const offers = asked.serves.flatMap((themes, design): readonly Offer[] => {
+        const shape = asked.shapes[design]
+        const isTooLarge = random.chance(0.1)
+        return shape && !isTooLarge ? themes.map((theme) => ({ theme, design, ...shape })) : []
+      })
+      const [first] = asked.serves
+      const [shape] = asked.shapes
+      practices.push({
+        id: `s${practices.length + 1}`,
+        day: daysLater('2026-01-05', (week - 1) * 7 + weekday),
+        week,
+        offers:
+          offers.length > 0 || !shape
+            ? offers
+            : (first ?? []).map((theme) => ({ theme, design: 0, ...shape })),
+        held: null,
+        comes: chances.map((chance) => (random.chance(0.05) ? 0 : chance)),
+      })
+    }
+  }
+  return practices
+}
+
+/** Gaps of every column add up to nothing over the players, and of every player over the roles. */
+function playersOf(
+  random: SeededRandom,
+  themes: readonly AheadTheme[],
+  count: number,
+): readonly AheadPlayer[] {
+  const gaps = Array.from({ length: count }, () => {
+    const own = {} as Record<RotationColumn, number>
+    for (const column of rotationColumns) own[column] = random.whole(-20, 20) * 60
+    return own
+  })
+  for (const column of rotationColumns) {
+    const mean = gaps.reduce((sum, gap) => sum + gap[column], 0) / count
+    for (const gap of gaps) gap[column] -= mean
+  }
+  for (const gap of gaps) gap.rest = -gap.attack - gap.defend - gap.keep
+  return gaps.map((gap, at) => {
+    const playedSeconds = random.whole(60, 240) * 60
+    const own = { playedSeconds, themeSeconds: themes.map(() => 0) }
+    for (let part = 0; part < 8; part++)
+      for (const theme of themeWithAbove(themes, random.whole(0, themes.length - 1)))
+        own.themeSeconds[theme] = (own.themeSeconds[theme] ?? 0) + playedSeconds / 8
+    const tolerance = Object.fromEntries(
+      rotationColumns.map((column) => [column, random.pick([300, 450, 600])]),
+    )
+    return {
+      id: `p${String(at + 1).padStart(2, '0')}`,
+      keeps: at === 0 || random.chance(0.6),
+      gap,
+      tolerance: tolerance as AheadPlayer['tolerance'],
+      ...own,
+      themeTolerance: 600,
+    }
+  })
+}
+
+function withRules(
+  random: SeededRandom,
+  bare: AheadProblem,
+  { tries, mayClash }: { readonly tries: number; readonly mayClash: boolean },
+): AheadProblem {
+  const hidden = bare.practices.map(({ offers }) => random.whole(0, offers.length - 1))
+  let problem = bare
+  for (let tried = 0; tried < tries; tried++) {
+    const next = withRule(random, problem)
+    if (mayClash || checkAhead(next, hidden).length === 0) problem = next
+  }
+  return problem
+}
+
+function withRule(random: SeededRandom, problem: AheadProblem): AheadProblem {
+  const theme = random.whole(0, problem.themes.length - 1)
+  const week = random.pick(problem.practices).week
+  const set = (rule: Partial<AheadTheme>): AheadProblem => ({
+    ...problem,
+    themes: problem.themes.map((own, at) => (at === theme ? { ...own, ...rule } : own)),
+  })
+  switch (random.whole(0, 8)) {
+    case 0:
+      return set({ firstWeek: week })
+    case 1:
+      return set({ lastWeek: week })
+    case 2:
+      return set({ after: random.whole(0, problem.themes.length - 1) })
+    case 3:
+    case 4:
+      return set({ leastWeeksBetween: random.whole(2, 4) })
+    case 5:
+      return set({ mostWeeksBetween: random.whole(1, 6) })
+    case 6:
+      return {
+        ...problem,
+        blocks: [...problem.blocks, { theme, firstWeek: week, lastWeek: week + random.whole(0, 2) }],
+      }
+    case 7:
+      return { ...problem, designRest: random.whole(1, 3) }
+    default:
+      return withHeldOrMet(random, problem)
+  }
+}
+
+function withHeldOrMet(random: SeededRandom, problem: AheadProblem): AheadProblem {
+  const at = random.whole(0, problem.practices.length - 1)
+  const offer = random.pick(problem.practices[at]?.offers ?? [])
+  const held = { theme: offer.theme, design: random.chance(0.5) ? offer.design : null }
+  if (random.chance(0.5))
+    return {
+      ...problem,
+      practices: problem.practices.map((own, place) => (place === at ? { ...own, held } : own)),
+    }
+  const week = Math.max(0, (problem.practices[0]?.week ?? 1) - 1)
+  const met = {
+    day: daysLater('2026-01-05', (week - 1) * 7 + 1),
+    week,
+    themes: [offer.theme],
+    design: offer.design,
+  }
+  return { ...problem, met: [...problem.met, met] }
+}
