@@ -8,6 +8,8 @@ export const actions = [
   'seePlayer',
   'writeSession',
   'planPractice',
+  'seeLuck',
+  'seeReviewedLuck',
   'answerFlag',
   'importFiles',
   'exportFiles',
@@ -43,6 +45,12 @@ const nobody = {
 } as const
 const administering = { ...nobody, administrator: 'club' } as const
 const heading = { ...administering, headCoach: 'club' } as const
+const ownSquads = {
+  ...nobody,
+  administrator: 'ownSquads',
+  headCoach: 'ownSquads',
+  coach: 'ownSquads',
+} as const
 const coaching = { ...heading, coach: 'ownSquads' } as const
 
 /** Who may do what: the one table that the checks, and the tests of the checks, are made from. */
@@ -52,6 +60,9 @@ export const reachOf: Readonly<Record<Action, Readonly<Record<ViewerRole, Reach>
   writeSession: coaching,
   // Pairs of players are part of it: nobody but coaches sees them.
   planPractice: coaching,
+  // Luck or habit: whoever coaches the squad sees it first; the head coach of every squad once its coach had the days of the review.
+  seeLuck: ownSquads,
+  seeReviewedLuck: { ...nobody, headCoach: 'club' },
   answerFlag: coaching,
   importFiles: coaching,
   exportFiles: coaching,

@@ -45,6 +45,8 @@ export const paths = {
   editDesign: (squadId: SquadId, { designId }: { readonly designId: string }) =>
     `/squads/${squadId}/designs/${designId}/edit`,
   flags: (squadId: SquadId) => `/squads/${squadId}/flags`,
+  /** Would a fair draw give gaps like these? */
+  luck: (squadId: SquadId) => `/squads/${squadId}/luck`,
   files: (squadId: SquadId) => `/squads/${squadId}/files`,
   review: () => '/review',
   committee: () => '/review/committee',

@@ -45,6 +45,9 @@ const expected: Record<Action, Record<ViewerRole, readonly string[]>> = {
   seePlayer: coachingReach,
   writeSession: coachingReach,
   planPractice: coachingReach,
+  // By their own squads, of which the administrator and the head coach here have none.
+  seeLuck: { ...nobodysReach, coach: ['ownSquad', 'ownChild'] },
+  seeReviewedLuck: { ...nobodysReach, headCoach: coachingReach.headCoach },
   answerFlag: coachingReach,
   importFiles: coachingReach,
   exportFiles: coachingReach,
