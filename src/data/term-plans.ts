@@ -42,7 +42,7 @@ export async function saveTermPlan(
   }: At & { readonly plan: TermPlan; readonly knownVersion: number; readonly by: Author },
 ): Promise<number> {
   await lockSquad(tx, at.squadId)
-  if (!isId(at.termId)) throw new AppError('notFound', `no term ${at.termId}`)
+  if (!(await isTerm(tx, at.termId))) throw new AppError('notFound', `no term ${at.termId}`)
   const before = await tx.db.termPlan.findUnique({ where: keyOf(tx, at), select: { version: true } })
   if ((before?.version ?? 0) !== knownVersion)
     throw new AppError(
@@ -59,6 +59,10 @@ export async function saveTermPlan(
   if (before) await tx.db.termPlan.update({ where: keyOf(tx, at), data: row, select: { version: true } })
   else await tx.db.termPlan.createMany({ data: [{ clubId: tx.clubId, ...at, ...row }] })
   return row.version
+}
+
+async function isTerm(tx: ClubTx, termId: TermId): Promise<boolean> {
+  return isId(termId) && (await tx.db.term.count({ where: { clubId: tx.clubId, id: termId } })) > 0
 }
 
 function keyOf(tx: ClubTx, { squadId, termId }: At) {
