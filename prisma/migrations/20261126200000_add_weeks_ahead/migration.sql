@@ -8,7 +8,9 @@ ADD COLUMN     "lastWeek" INTEGER,
 ADD COLUMN     "leastWeeksBetween" INTEGER,
 ADD COLUMN     "mostWeeksBetween" INTEGER;
 
-ALTER TABLE "Session" ADD COLUMN     "themeId" UUID;
+ALTER TABLE "Session" ADD COLUMN     "revisedAt" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+ADD COLUMN     "revision" INTEGER NOT NULL DEFAULT 0,
+ADD COLUMN     "themeId" UUID;
 
 CREATE TABLE "ProgrammeBlock" (
     "clubId" UUID NOT NULL,
@@ -77,6 +79,7 @@ CREATE TABLE "CalendarFeed" (
     "id" UUID NOT NULL,
     "personId" UUID NOT NULL,
     "secretHash" TEXT NOT NULL,
+    "squadIds" UUID[],
     "madeAt" TIMESTAMPTZ(3) NOT NULL,
     "revokedAt" TIMESTAMPTZ(3),
     "lastReadOn" DATE,
@@ -136,7 +139,22 @@ ALTER TABLE "PlayerAway" ADD CONSTRAINT "PlayerAway_days_check" CHECK ("firstDay
 ALTER TABLE "TermPlan"
   ADD CONSTRAINT "TermPlan_version_check" CHECK (version >= 1),
   ADD CONSTRAINT "TermPlan_plan_check" CHECK (jsonb_typeof(plan) = 'object' AND octet_length(plan::text) <= 262144);
-ALTER TABLE "CalendarFeed" ADD CONSTRAINT "CalendarFeed_hash_check" CHECK ("secretHash" ~ '^[0-9a-f]{64}$');
+ALTER TABLE "CalendarFeed" ADD CONSTRAINT "CalendarFeed_hash_check" CHECK ("secretHash" ~ '^[0-9a-f]{64}$'),
+  ADD CONSTRAINT "CalendarFeed_squads_check" CHECK (cardinality("squadIds") <= 100);
+ALTER TABLE "Session" ADD CONSTRAINT "Session_revision_check" CHECK (revision >= 0);
+
+-- Whoever changes what calendars show of a session, they hear of it (RFC 5545, SEQUENCE and LAST-MODIFIED).
+CREATE FUNCTION count_revision() RETURNS trigger LANGUAGE plpgsql AS $$
+BEGIN
+  NEW.revision := OLD.revision + 1;
+  NEW."revisedAt" := now();
+  RETURN NEW;
+END $$;
+CREATE TRIGGER revised BEFORE UPDATE ON "Session" FOR EACH ROW
+  WHEN ((OLD.day, OLD.title, OLD."startsAt", OLD.place, OLD."lengthSeconds", OLD.periods, OLD."designId", OLD."themeId", OLD."cancelledAt")
+    IS DISTINCT FROM
+    (NEW.day, NEW.title, NEW."startsAt", NEW.place, NEW."lengthSeconds", NEW.periods, NEW."designId", NEW."themeId", NEW."cancelledAt"))
+  EXECUTE FUNCTION count_revision();
 
 SELECT guard_by_club(name::regclass) FROM unnest(ARRAY['"ProgrammeBlock"', '"ThemeDesign"', '"ClosedDays"', '"GroundSize"',
   '"PlayerAway"', '"TermPlan"', '"CalendarFeed"']) AS name;
