@@ -13,6 +13,7 @@ import type { Period } from '#match/match'
 import type { DesignId } from '#practice/design'
 import type { SquadId } from '#squad/squad'
 import type { Written } from '#squad/written'
+import type { ThemeId, ThemeId } from '#themes/theme'
 
 /** A practice or a match, held or still to come, without what was written of it. */
 export type Session = {
@@ -31,6 +32,8 @@ export type Session = {
   /** Of a match, in order of time; null in a practice, and while nobody has written them. */
   readonly periods: readonly Period[] | null
   readonly designId: DesignId | null
+  /** What a practice to come is planned to be about; what one that was held was about stands in its turns. */
+  readonly themeId: ThemeId | null
   readonly written: Written
   readonly writtenById: string | null
   readonly writtenAt: Date | null
@@ -55,6 +58,8 @@ const columns = {
   lengthSeconds: true,
   periods: true,
   designId: true,
+  themeId: true,
+  themeId: true,
   written: true,
   writtenById: true,
   writtenAt: true,
@@ -144,9 +149,11 @@ export function lockSession(tx: ClubTx, sessionId: string): Promise<void> {
 /** A session as it is entered: nothing of it is written yet. */
 export type NewSession = Omit<
   Session,
-  'place' | 'goals' | 'written' | 'writtenById' | 'writtenAt' | 'isCancelled'
+  'place' | 'goals' | 'themeId' | 'written' | 'writtenById' | 'writtenAt' | 'isCancelled'
 > & {
   readonly place?: string
+  readonly themeId?: ThemeId | null
+  readonly themeId?: ThemeId | null
   readonly goals?: Goals | null
 }
 
@@ -166,6 +173,7 @@ export async function recordSessions(tx: ClubTx, sessions: readonly NewSession[]
         lengthSeconds,
         periods,
         designId,
+        themeId = null,
         ledById,
         code,
         goals = null,
@@ -180,6 +188,7 @@ export async function recordSessions(tx: ClubTx, sessions: readonly NewSession[]
         lengthSeconds,
         periods,
         designId,
+        themeId,
         ledById,
         code,
         written: 'notWritten',
@@ -193,7 +202,16 @@ export async function recordSessions(tx: ClubTx, sessions: readonly NewSession[]
 type Change = Partial<
   Pick<
     Session,
-    'day' | 'title' | 'startsAt' | 'place' | 'lengthSeconds' | 'periods' | 'designId' | 'ledById' | 'goals'
+    | 'day'
+    | 'title'
+    | 'startsAt'
+    | 'place'
+    | 'lengthSeconds'
+    | 'periods'
+    | 'designId'
+    | 'themeId'
+    | 'ledById'
+    | 'goals'
   >
 >
 
@@ -203,7 +221,7 @@ type Change = Partial<
  */
 export async function changeSession(tx: ClubTx, sessionId: string, change: Change): Promise<void> {
   await lockSession(tx, sessionId)
-  const { day, periods, title, startsAt, place, lengthSeconds, designId, ledById, goals } = change
+  const { day, periods, title, startsAt, place, lengthSeconds, designId, themeId, ledById, goals } = change
   await tx.db.session.update({
     where: { clubId_id: { clubId: tx.clubId, id: sessionId } },
     data: {
@@ -212,6 +230,7 @@ export async function changeSession(tx: ClubTx, sessionId: string, change: Chang
       place,
       lengthSeconds,
       designId,
+      themeId,
       ledById,
       // Undefined leaves them; null takes them out.
       ...(goals !== undefined && { ourGoals: goals?.ours ?? null, theirGoals: goals?.theirs ?? null }),
