@@ -13,7 +13,7 @@ import type { Period } from '#match/match'
 import type { DesignId } from '#practice/design'
 import type { SquadId } from '#squad/squad'
 import type { Written } from '#squad/written'
-import type { ThemeId, ThemeId } from '#themes/theme'
+import type { ThemeId } from '#themes/theme'
 
 /** A practice or a match, held or still to come, without what was written of it. */
 export type Session = {
@@ -58,7 +58,6 @@ const columns = {
   lengthSeconds: true,
   periods: true,
   designId: true,
-  themeId: true,
   themeId: true,
   written: true,
   writtenById: true,
@@ -152,7 +151,6 @@ export type NewSession = Omit<
   'place' | 'goals' | 'themeId' | 'written' | 'writtenById' | 'writtenAt' | 'isCancelled'
 > & {
   readonly place?: string
-  readonly themeId?: ThemeId | null
   readonly themeId?: ThemeId | null
   readonly goals?: Goals | null
 }

@@ -1,31 +1,44 @@
 import 'server-only'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
+import { listProgrammeRules, saveProgrammeRules } from '#data/programme-rules'
+import { themeFocusShape } from '#exchange/theme-focus-json'
 import type { SquadId, TermId } from '#squad/squad'
+import { noRule } from '#themes/programme-rule'
 import type { ProgrammeEntry, Theme, ThemeId } from '#themes/theme'
+import { noFocus, type ThemeFocus } from '#themes/theme-focus'
 
 /** `asks`: what the theme asks for, in a sentence for coaches. `code`: its key in the file it was imported from. */
-export type StoredTheme = Theme & { readonly asks: string; readonly code: string | null }
+export type StoredTheme = Theme & {
+  readonly asks: string
+  readonly focus: ThemeFocus
+  readonly code: string | null
+}
 
 /** Every theme of the club, by place among its siblings; the tree is in `parentId`. */
 export async function listThemes(tx: ClubTx): Promise<readonly StoredTheme[]> {
-  return tx.db.theme.findMany({
+  const rows = await tx.db.theme.findMany({
     where: { clubId: tx.clubId },
-    select: { id: true, name: true, parentId: true, order: true, asks: true, code: true },
+    select: { id: true, name: true, parentId: true, order: true, asks: true, focus: true, code: true },
     orderBy: [{ order: 'asc' }, { name: 'asc' }, { id: 'asc' }],
   })
+  return rows.map((row) => ({ ...row, focus: themeFocusShape.parse(row.focus) }))
 }
 
+/** A theme without a focus is about anything. */
+export type NewTheme = Omit<StoredTheme, 'focus'> & { readonly focus?: ThemeFocus }
+
 /** Parents may stand anywhere in the list. */
-export async function recordThemes(tx: ClubTx, themes: readonly StoredTheme[]): Promise<void> {
+export async function recordThemes(tx: ClubTx, themes: readonly NewTheme[]): Promise<void> {
   await tx.db.theme.createMany({
-    data: themes.map(({ id, name, parentId, order, asks, code }) => ({
+    data: themes.map(({ id, name, parentId, order, asks, focus = noFocus, code }) => ({
       clubId: tx.clubId,
       id,
       name,
       parentId,
       order,
       asks,
+      focus: structuredClone(focus) as object,
       code,
     })),
   })
@@ -35,12 +48,12 @@ export async function recordThemes(tx: ClubTx, themes: readonly StoredTheme[]): 
 export async function changeTheme(
   tx: ClubTx,
   themeId: ThemeId,
-  change: Partial<Pick<StoredTheme, 'name' | 'parentId' | 'order' | 'asks'>>,
+  change: Partial<Pick<StoredTheme, 'name' | 'parentId' | 'order' | 'asks' | 'focus'>>,
 ): Promise<void> {
-  const { name, parentId, order, asks } = change
+  const { name, parentId, order, asks, focus } = change
   await tx.db.theme.update({
     where: { clubId_id: { clubId: tx.clubId, id: themeId } },
-    data: { name, parentId, order, asks },
+    data: { name, parentId, order, asks, focus: focus && (structuredClone(focus) as object) },
     select: { id: true },
   })
 }
@@ -74,14 +87,18 @@ export async function listProgrammes(
   return programmes
 }
 
-/** Puts the programme of a squad's term in the place of the one before. */
+/** Puts what a squad wishes for in the place of what it wished before; a theme that stays keeps its rules. */
 export async function saveProgramme(
   tx: ClubTx,
   { squadId, termId, programme }: SquadTerm & { readonly programme: readonly ProgrammeEntry[] },
 ): Promise<void> {
-  const { clubId } = tx
-  await tx.db.programmeEntry.deleteMany({ where: { clubId, squadId, termId } })
-  await tx.db.programmeEntry.createMany({
-    data: programme.map(({ themeId, wishedShare }) => ({ clubId, squadId, termId, themeId, wishedShare })),
-  })
+  const before = new Map(
+    (await listProgrammeRules(tx, { squadId, termId })).map((rule) => [rule.themeId, rule]),
+  )
+  const rules = programme.map(({ themeId, wishedShare }) => ({
+    ...(before.get(themeId) ?? noRule),
+    themeId,
+    wishedShare,
+  }))
+  await saveProgrammeRules(tx, { squadId, termId, rules })
 }

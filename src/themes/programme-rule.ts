@@ -12,6 +12,15 @@ export type ProgrammeRule = ProgrammeEntry & {
   readonly mostWeeksBetween: number | null
 }
 
+/** A wish without any rule: it may come in any week. */
+export const noRule: Omit<ProgrammeRule, 'themeId' | 'wishedShare'> = {
+  firstWeek: null,
+  lastWeek: null,
+  afterThemeId: null,
+  leastWeeksBetween: null,
+  mostWeeksBetween: null,
+}
+
 /** Weeks of a term, both belonging to it, that are kept for one theme and those under it. */
 export type ProgrammeBlock = {
   readonly themeId: ThemeId

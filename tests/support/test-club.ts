@@ -11,6 +11,7 @@ import { recordSeason } from '#data/seasons'
 import { type NewSession, recordSessions } from '#data/sessions'
 import { recordSquads } from '#data/squads'
 import { recordThemes, type StoredTheme } from '#data/themes'
+import { noFocus } from '#themes/theme-focus'
 import { testDatabase } from './test-database'
 
 let owner: Database | null = null
@@ -51,7 +52,16 @@ export function aRosterPlayer(player: Partial<RosterPlayer> = {}): RosterPlayer 
 }
 
 export function aTheme(theme: Partial<StoredTheme> = {}): StoredTheme {
-  return { id: newId(), name: 'Two against one', parentId: null, order: 1, asks: '', code: null, ...theme }
+  return {
+    id: newId(),
+    name: 'Two against one',
+    parentId: null,
+    order: 1,
+    asks: '',
+    focus: noFocus,
+    code: null,
+    ...theme,
+  }
 }
 
 export function aSession(session: Partial<NewSession> & Pick<NewSession, 'squadId'>): NewSession {
