@@ -1,4 +1,5 @@
 import 'server-only'
+import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
 import { groupBy } from '#common/group-by'
 import type { Day } from '#common/time'
@@ -43,6 +44,8 @@ export type FlagsBook = {
   readonly squad: Squad
   readonly season: Season
   readonly filter: FlagFilter
+  /** Whether the door to luck or habit is shown. */
+  readonly seesLuck: boolean
   readonly counts: Readonly<Record<FlagState['status'], number>>
   /** Causes that any flag of the chosen status has, with how many. */
   readonly causes: readonly { readonly cause: FlagCause; readonly count: number }[]
@@ -67,6 +70,7 @@ export async function loadFlags(
       squad: of.squad,
       season: of.season,
       filter,
+      seesLuck: may(viewer, 'seeLuck', { kind: 'squad', squadId }),
       counts: {
         open: countOf('open'),
         acknowledged: countOf('acknowledged'),

@@ -50,6 +50,8 @@ export type SquadReview = {
     readonly answeredOn: Day | null
   } | null
   readonly canAnswer: boolean
+  /** Luck or habit: open to the viewer; from that day on; or not at all (null). */
+  readonly luck: 'open' | { readonly from: Day } | null
 }
 
 export type ReviewBook = {
@@ -161,9 +163,21 @@ async function loadSquads(tx: ClubTx, of: OfTerm): Promise<readonly SquadReview[
           review !== undefined &&
           !isFinal(review, today) &&
           may(of.viewer, 'answerReview', { kind: 'squad', squadId: squad.id }),
+        luck: luckOf(squad, { viewer: of.viewer, review, today }),
       },
     ]
   })
+}
+
+/** Whoever coaches the squad reads it first; the head coach once the days to answer the review are over. */
+function luckOf(
+  squad: Squad,
+  { viewer, review, today }: Pick<OfTerm, 'viewer' | 'today'> & { readonly review: TermReview | undefined },
+): SquadReview['luck'] {
+  const object = { kind: 'squad', squadId: squad.id } as const
+  if (may(viewer, 'seeLuck', object)) return 'open'
+  if (!review || !may(viewer, 'seeReviewedLuck', object)) return null
+  return isFinal(review, today) ? 'open' : { from: finalOn(review) }
 }
 
 function standOf(review: TermReview, { club, today }: OfTerm): SquadReview['review'] {

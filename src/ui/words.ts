@@ -57,6 +57,7 @@ export const words = {
   cause: { missed: 'missed', goalDuty: 'goal duty', whileHere: 'while here' },
   area: { one: 'area', many: 'areas' },
   correct: 'correct',
+  luck: 'Luck or habit',
   plan: { make: 'Plan it', look: 'The plan' },
   lineUp: { make: 'Plan the line-up', look: 'The line-up' },
   sameTurn: 'same turn, places changed',

@@ -63,6 +63,7 @@ export const doorsOfPages: Readonly<Record<string, Door>> = {
   '/squads/[squadId]/families/[playerId]/links': squad('inviteFamily'),
   '/squads/[squadId]/files': squad('importFiles'),
   '/squads/[squadId]/flags': squad('seeSquad'),
+  '/squads/[squadId]/luck': squad('seeLuck'),
   '/squads/[squadId]/matches': squad('seeSquad'),
   '/squads/[squadId]/players': squad('seeSquad'),
   '/squads/[squadId]/players/[playerId]': squad('seePlayer'),

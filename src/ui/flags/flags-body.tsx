@@ -13,10 +13,12 @@ import { FlagLine } from '#ui/flags/flag-line'
 import { type FlagFilter, FlagSwitches } from '#ui/flags/flag-switches'
 import { flagGroupWords } from '#ui/flags/flag-words'
 import { formatDay } from '#ui/format-day'
+import { LinkButton } from '#ui/page/button'
 import { Empty } from '#ui/page/empty'
 import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
+import { words } from '#ui/words'
 
 type FlagEntry = {
   readonly id: string
@@ -32,13 +34,14 @@ type FlagEntry = {
 type FlagsBodyProps = {
   readonly squad: Squad
   readonly filter: FlagFilter
+  readonly seesLuck: boolean
   readonly counts: Readonly<Record<FlagFilter['status'], number>>
   readonly causes: readonly { readonly cause: FlagCause; readonly count: number }[]
   readonly parts: readonly { readonly group: CureGroup | null; readonly flags: readonly FlagEntry[] }[]
   readonly answer: SendForm
 }
 
-export function FlagsBody({ squad, filter, counts, causes, parts, answer }: FlagsBodyProps) {
+export function FlagsBody({ squad, filter, seesLuck, counts, causes, parts, answer }: FlagsBodyProps) {
   const isEmpty = parts.every(({ flags }) => flags.length === 0)
   return (
     <>
@@ -69,6 +72,11 @@ export function FlagsBody({ squad, filter, counts, causes, parts, answer }: Flag
             </ul>
           </section>
         ))}
+      {seesLuck ? (
+        <p className="no-print">
+          <LinkButton href={paths.luck(squad.id)}>{words.luck}: would a fair draw give such gaps?</LinkButton>
+        </p>
+      ) : null}
     </>
   )
 }

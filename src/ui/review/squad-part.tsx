@@ -4,6 +4,7 @@ import type { Evenness } from '#fairness/evenness'
 import type { LeastTimeKept } from '#fairness/matches/least-time-kept'
 import type { Squad } from '#squad/squad'
 import type { SendForm } from '#ui/entry/send-form'
+import { formatDay } from '#ui/format-day'
 import { leastTimeSentence } from '#ui/matches/match-sentences'
 import { Details } from '#ui/page/details'
 import { PageLink } from '#ui/page/page-link'
@@ -32,6 +33,7 @@ export type ReviewedSquad = {
   }
   readonly review: ReviewStand | null
   readonly canAnswer: boolean
+  readonly luck: 'open' | { readonly from: Day } | null
 }
 
 type SquadPartProps = {
@@ -85,6 +87,17 @@ export function SquadPart({ reviewed, termId, termBeforeName, today, ...rest }: 
           </PageLink>
         </Line>
         {reviewed.covered.length > 0 ? <Line term="Covered">{coveredText(reviewed.covered)}</Line> : null}
+        {reviewed.luck ? (
+          <Line term={words.luck}>
+            {reviewed.luck === 'open' ? (
+              <PageLink href={withChoices(paths.luck(squad.id), { term: termId })}>
+                Would a fair draw give gaps like these?
+              </PageLink>
+            ) : (
+              `The squad’s coach reads it first. You can read it from ${formatDay(reviewed.luck.from)} on.`
+            )}
+          </Line>
+        ) : null}
         <Line term="Review">
           <AnswerPart
             squadId={squad.id}
