@@ -54,6 +54,18 @@ describe('even shares of a practice to come', () => {
     })
   })
 
+  it('leave places free where fewer are expected than there are places', () => {
+    const even = evenSeats(
+      { players: [true, false].map(player) },
+      { comes: [0.5, 1] },
+      { seats: { ...noSeats, attackLevel: 60, defendLevel: 60, keep: 60 }, liveSeconds: 60 },
+    )
+    expect(even).toEqual([
+      { ...noSeats, keep: 30 },
+      { ...noSeats, attackLevel: 30, defendLevel: 30 },
+    ])
+  })
+
   it('give nobody goal who may not keep, and nothing to who cannot come', () => {
     const even = evenSeats(
       { players: [false, false].map(player) },

@@ -25,11 +25,11 @@ export const after: AheadRule = {
     const never: Pick[] = []
     const needs: { readonly pick: Pick; readonly oneOf: readonly Pick[] }[] = []
     problem.practices.forEach(({ offers }, practice) => {
+      const earlier = new Map<number, readonly Pick[]>()
       offers.forEach((own, offer) => {
         for (const { before } of stillToMeet(problem, own)) {
-          const oneOf = problem.practices
-            .slice(0, practice)
-            .flatMap((_, earlier) => picksOf(problem, { practice: earlier, theme: before }))
+          const oneOf = earlier.get(before) ?? earlierPicks(problem, { practice, theme: before })
+          earlier.set(before, oneOf)
           if (oneOf.length === 0) never.push({ practice, offer })
           else needs.push({ pick: { practice, offer }, oneOf })
         }
@@ -37,6 +37,15 @@ export const after: AheadRule = {
     })
     return { ...noLimits, never, needs }
   },
+}
+
+function earlierPicks(
+  problem: AheadProblem,
+  { practice, theme }: { readonly practice: number; readonly theme: number },
+): readonly Pick[] {
+  return problem.practices
+    .slice(0, practice)
+    .flatMap((_, earlier) => picksOf(problem, { practice: earlier, theme }))
 }
 
 /** Of an offer's themes those that build on one which was not met yet when the first practice begins. */

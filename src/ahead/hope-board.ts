@@ -1,0 +1,128 @@
+import { evenSeats } from '#ahead/even-seats'
+import type { AheadChoices } from '#ahead/plan'
+import { outsideWeight } from '#ahead/plan-value'
+import type { AheadProblem, Offer } from '#ahead/problem'
+import { type SeatSeconds, seatColumns, seatMeaning } from '#ahead/seat-column'
+import { themeWithAbove } from '#ahead/theme-with-above'
+import { secondsInMinute } from '#common/time'
+import { rotationColumns } from '#rotation/problem'
+
+const figures = rotationColumns.length
+const rest = rotationColumns.indexOf('rest')
+
+/**
+ * What choices could come to at best, in minutes, without working out who gets more of what: every gap is taken to close
+ * as far as leaning gently on the seats chosen could close it if it were the only one. Quick, and never more than the
+ * balance of a real plan; themes are counted as shared out evenly. One practice at a time may be changed.
+ */
+export type HopeBoard = {
+  /** What the choices taken so far come to. */
+  readonly value: () => number
+  /** Takes an offer for a practice, or takes it back (`sign` −1). */
+  readonly add: (practice: number, offer: number, sign: 1 | -1) => void
+  readonly valueOf: (choices: AheadChoices) => number
+}
+
+export function hopeBoard(problem: AheadProblem): HopeBoard {
+  const { players, practices, themes, gentle } = problem
+  const count = players.length
+  const wished = themes.flatMap(({ wishedShare }, theme) => (wishedShare > 0 ? [theme] : []))
+  const width = wished.length
+  const share = Float64Array.from(wished.map((theme) => themes[theme]?.wishedShare ?? 0))
+  const [gap, tolerance] = (['gap', 'tolerance'] as const).map((kind) =>
+    Float64Array.from(players.flatMap((own) => rotationColumns.map((column) => own[kind][column]))),
+  ) as [Float64Array, Float64Array]
+  const themeTolerance = Float64Array.from(players.map((own) => own.themeTolerance))
+  const seats = new Float64Array(count * figures)
+  const played = Float64Array.from(players.map(({ playedSeconds }) => playedSeconds))
+  const inTheme = Float64Array.from(
+    players.flatMap(({ themeSeconds }) => wished.map((theme) => themeSeconds[theme] ?? 0)),
+  )
+  const meets = themes.map((_, theme) =>
+    themeWithAbove(themes, theme)
+      .map((own) => wished.indexOf(own))
+      .filter((place) => place >= 0),
+  )
+  const shares = practices.map((practice) => {
+    const known = new Map<SeatSeconds, EvenShare>()
+    return practice.offers.map((offer) => {
+      const own = known.get(offer.seats) ?? evenShare(problem, practice, offer)
+      known.set(offer.seats, own)
+      return own
+    })
+  })
+  const [up, down] = [gentle.most - 1, 1 - gentle.least]
+
+  function value(): number {
+    let all = 0
+    for (let index = 0; index < gap.length; index++) {
+      const own = gap[index] ?? 0
+      // Waiting falls where playing rises.
+      const reach = own < 0 === (index % figures !== rest) ? up : down
+      const off = Math.abs(own) - reach * (seats[index] ?? 0)
+      const limit = tolerance[index] ?? 0
+      if (off > 0) all += off > limit ? off + outsideWeight * (off - limit) : off
+    }
+    for (let player = 0; player < count; player++) {
+      const [own, limit] = [played[player] ?? 0, themeTolerance[player] ?? 0]
+      for (let place = 0; place < width; place++) {
+        const short = (share[place] ?? 0) * own - (inTheme[player * width + place] ?? 0)
+        if (short > 0) all += short > limit ? short + outsideWeight * (short - limit) : short
+      }
+    }
+    return all / secondsInMinute
+  }
+
+  function add(practice: number, offer: number, sign: 1 | -1): void {
+    const own = shares[practice]?.[offer]
+    const theme = practices[practice]?.offers[offer]?.theme
+    if (!own || theme === undefined) return
+    for (let index = 0; index < seats.length; index++)
+      seats[index] = (seats[index] ?? 0) + sign * (own.seats[index] ?? 0)
+    const met = meets[theme] ?? []
+    for (let player = 0; player < count; player++) {
+      const seconds = sign * (own.played[player] ?? 0)
+      played[player] = (played[player] ?? 0) + seconds
+      for (const place of met)
+        inTheme[player * width + place] = (inTheme[player * width + place] ?? 0) + seconds
+    }
+  }
+
+  return {
+    value,
+    add,
+    valueOf: (choices) => {
+      choices.forEach((offer, practice) => {
+        add(practice, offer, 1)
+      })
+      const all = value()
+      choices.forEach((offer, practice) => {
+        add(practice, offer, -1)
+      })
+      return all
+    },
+  }
+}
+
+/** By player and figure, what of it is to be leaned on: its seats, and of waiting all seats that could be more or fewer. */
+type EvenShare = { readonly seats: Float64Array; readonly played: Float64Array }
+
+function evenShare(
+  problem: AheadProblem,
+  practice: AheadProblem['practices'][number],
+  offer: Offer,
+): EvenShare {
+  const seats = new Float64Array(problem.players.length * figures)
+  const played = new Float64Array(problem.players.length)
+  evenSeats(problem, practice, offer).forEach((own, player) => {
+    for (const column of seatColumns) {
+      const { role, situation } = seatMeaning[column]
+      for (const figure of situation ? [role, situation, 'rest' as const] : [role, 'rest' as const]) {
+        const index = player * figures + rotationColumns.indexOf(figure)
+        seats[index] = (seats[index] ?? 0) + own[column]
+      }
+      played[player] = (played[player] ?? 0) + own[column]
+    }
+  })
+  return { seats, played }
+}

@@ -1,0 +1,210 @@
+import {
+  fallOfShort,
+  fallRoomOfShort,
+  roomOfGap,
+  roomOfShort,
+  slopeOfGap,
+  slopeOfShort,
+} from '#ahead/bent-cost'
+import { evenSeats } from '#ahead/even-seats'
+import { type LeanMove, leanMoves } from '#ahead/lean-moves'
+import { type AheadChoices, type AheadPlan, chosenOffer } from '#ahead/plan'
+import type { AheadProblem } from '#ahead/problem'
+import { noSeats, type SeatColumn, seatColumns } from '#ahead/seat-column'
+import { themeWithAbove } from '#ahead/theme-with-above'
+import { rotationColumns } from '#rotation/problem'
+
+const [columns, figures] = [seatColumns.length, rotationColumns.length]
+/** Steps and gains smaller than these are none. */
+const [leastStep, leastGain] = [0.01, 1e-6]
+const mostStepsOfAMove = 6
+
+/** How much of a practice's even share may be leaned on: `gentle` in each practice, or over all of them alone. */
+export type LeanReach = 'inEach' | 'overAll'
+
+/** Leans being made for chosen offers. Whatever is done to them, they can be played. */
+export type LeanBoard = {
+  /** Once through all practices, every pair of players exchanging what makes the plan better. False: nothing did. */
+  readonly sweep: (reach: LeanReach) => boolean
+  readonly leans: () => AheadPlan['leans']
+}
+
+export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoard {
+  const { players, practices, themes, gentle } = problem
+  const count = players.length
+  const wished = themes.flatMap(({ wishedShare }, theme) => (wishedShare > 0 ? [theme] : []))
+  const gap = Float64Array.from(players.flatMap((own) => rotationColumns.map((column) => own.gap[column])))
+  const tolerance = Float64Array.from(
+    players.flatMap((own) => rotationColumns.map((column) => own.tolerance[column])),
+  )
+  const share = Float64Array.from(wished.map((theme) => themes[theme]?.wishedShare ?? 0))
+  const short = new Float64Array(count * wished.length)
+  const even = new Float64Array(practices.length * count * columns)
+  const lean = new Float64Array(even.length)
+  const waits = new Float64Array(practices.length * count)
+  const [allEven, allLean] = [new Float64Array(count * columns), new Float64Array(count * columns)]
+  const played = players.map(({ playedSeconds }) => playedSeconds)
+  const inTheme = players.map(({ themeSeconds }) => wished.map((theme) => themeSeconds[theme] ?? 0))
+  /** By practice: the places, among those wished for, of the themes it meets; and the moves there are seats for. */
+  const meets: number[][] = []
+  const moves: LeanMove[][] = []
+  practices.forEach((practice, at) => {
+    const offer = chosenOffer(problem, choices, at)
+    const met = offer ? themeWithAbove(themes, offer.theme).map((theme) => wished.indexOf(theme)) : []
+    meets.push(met.filter((place) => place >= 0))
+    const hasSeats = seatColumns.map((column) => (offer?.seats[column] ?? 0) > 0)
+    moves.push(
+      leanMoves.filter(
+        ({ column, forColumn }) => hasSeats[column] && (forColumn === null || hasSeats[forColumn]),
+      ),
+    )
+    if (!offer) return
+    evenSeats(problem, practice, offer).forEach((own, player) => {
+      let seated = 0
+      seatColumns.forEach((column, index) => {
+        even[(at * count + player) * columns + index] = own[column]
+        allEven[player * columns + index] = (allEven[player * columns + index] ?? 0) + own[column]
+        seated += own[column]
+      })
+      waits[at * count + player] = Math.max(0, (practice.comes[player] ?? 0) * offer.liveSeconds - seated)
+      played[player] = (played[player] ?? 0) + seated
+      const themeSeconds = inTheme[player] ?? []
+      for (const place of meets[at] ?? []) themeSeconds[place] = (themeSeconds[place] ?? 0) + seated
+    })
+  })
+  players.forEach((_, player) => {
+    wished.forEach((_, place) => {
+      short[player * wished.length + place] =
+        (share[place] ?? 0) * (played[player] ?? 0) - (inTheme[player]?.[place] ?? 0)
+    })
+  })
+
+  /** Cost of a second more (`sign` 1) or less (−1) of a move for a player, and how far that holds. */
+  const found = { slope: 0, room: 0 }
+  function look(at: number, move: LeanMove, player: number, sign: 1 | -1): void {
+    const base = player * figures
+    let slope = 0
+    for (const figure of move.up)
+      slope += slopeOfGap(sign * (gap[base + figure] ?? 0), tolerance[base + figure] ?? 0)
+    for (const figure of move.down)
+      slope += slopeOfGap(-sign * (gap[base + figure] ?? 0), tolerance[base + figure] ?? 0)
+    if (move.plays) slope += themeSlope(at, player, sign)
+    found.slope = slope
+  }
+  function themeSlope(at: number, player: number, sign: 1 | -1): number {
+    const limit = players[player]?.themeTolerance ?? 0
+    const base = player * wished.length
+    let slope = 0
+    for (let place = 0; place < wished.length; place++) {
+      const own = short[base + place] ?? 0
+      const rate = sign * ((share[place] ?? 0) - (meets[at]?.includes(place) ? 1 : 0))
+      slope += rate > 0 ? rate * slopeOfShort(own, limit) : -rate * fallOfShort(own, limit)
+    }
+    return slope
+  }
+  function roomFor(at: number, move: LeanMove, player: number, sign: 1 | -1): number {
+    const base = player * figures
+    let room = Number.POSITIVE_INFINITY
+    for (const figure of move.up)
+      room = Math.min(room, roomOfGap(sign * (gap[base + figure] ?? 0), tolerance[base + figure] ?? 0))
+    for (const figure of move.down)
+      room = Math.min(room, roomOfGap(-sign * (gap[base + figure] ?? 0), tolerance[base + figure] ?? 0))
+    if (move.plays) {
+      const limit = players[player]?.themeTolerance ?? 0
+      for (let place = 0; place < wished.length; place++) {
+        const own = short[player * wished.length + place] ?? 0
+        const rate = sign * ((share[place] ?? 0) - (meets[at]?.includes(place) ? 1 : 0))
+        if (rate > 0) room = Math.min(room, roomOfShort(own, limit) / rate)
+        else if (rate < 0) room = Math.min(room, fallRoomOfShort(own, limit) / -rate)
+      }
+    }
+    return room
+  }
+
+  /** How much more of a seat column a player may get (`sign` 1), or less. */
+  function limitOf(at: number, column: number, player: number, sign: 1 | -1, reach: LeanReach): number {
+    const here = (at * count + player) * columns + column
+    const all = player * columns + column
+    const part = sign > 0 ? gentle.most - 1 : 1 - gentle.least
+    let most = part * (allEven[all] ?? 0) - sign * (allLean[all] ?? 0)
+    if (sign < 0) most = Math.min(most, (even[here] ?? 0) + (lean[here] ?? 0))
+    if (reach === 'inEach') most = Math.min(most, part * (even[here] ?? 0) - sign * (lean[here] ?? 0))
+    return most
+  }
+  function mayTake(at: number, move: LeanMove, player: number, sign: 1 | -1, reach: LeanReach): number {
+    const own = limitOf(at, move.column, player, sign, reach)
+    if (move.forColumn !== null)
+      return Math.min(own, limitOf(at, move.forColumn, player, sign > 0 ? -1 : 1, reach))
+    return sign > 0 ? Math.min(own, waits[at * count + player] ?? 0) : own
+  }
+
+  function take(at: number, move: LeanMove, player: number, seconds: number): void {
+    const base = player * figures
+    for (const figure of move.up) gap[base + figure] = (gap[base + figure] ?? 0) + seconds
+    for (const figure of move.down) gap[base + figure] = (gap[base + figure] ?? 0) - seconds
+    addLean(at, move.column, player, seconds)
+    if (move.forColumn !== null) addLean(at, move.forColumn, player, -seconds)
+    if (!move.plays) return
+    waits[at * count + player] = (waits[at * count + player] ?? 0) - seconds
+    for (let place = 0; place < wished.length; place++) {
+      const index = player * wished.length + place
+      const rate = (share[place] ?? 0) - (meets[at]?.includes(place) ? 1 : 0)
+      short[index] = (short[index] ?? 0) + rate * seconds
+    }
+  }
+  function addLean(at: number, column: number, player: number, seconds: number): void {
+    const here = (at * count + player) * columns + column
+    lean[here] = (lean[here] ?? 0) + seconds
+    const all = player * columns + column
+    allLean[all] = (allLean[all] ?? 0) + seconds
+  }
+
+  /** The pair that gains most by exchanging goes as far as its gain lasts. */
+  function exchange(at: number, move: LeanMove, reach: LeanReach): boolean {
+    let [taker, giver] = [-1, -1]
+    let [takes, gives] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+    for (let player = 0; player < count; player++) {
+      if (mayTake(at, move, player, 1, reach) > leastStep) {
+        look(at, move, player, 1)
+        if (found.slope < takes) [taker, takes] = [player, found.slope]
+      }
+      if (mayTake(at, move, player, -1, reach) > leastStep) {
+        look(at, move, player, -1)
+        if (found.slope < gives) [giver, gives] = [player, found.slope]
+      }
+    }
+    // One and the same is best at both only where both cost it nothing or more.
+    if (taker < 0 || giver < 0 || taker === giver || takes + gives > -leastGain) return false
+    const step = Math.min(
+      mayTake(at, move, taker, 1, reach),
+      mayTake(at, move, giver, -1, reach),
+      roomFor(at, move, taker, 1),
+      roomFor(at, move, giver, -1),
+    )
+    if (!(step > leastStep)) return false
+    take(at, move, taker, step)
+    take(at, move, giver, -step)
+    return true
+  }
+
+  return {
+    sweep: (reach) => {
+      let isBetter = false
+      practices.forEach((_, at) => {
+        for (const move of moves[at] ?? [])
+          for (let step = 0; step < mostStepsOfAMove && exchange(at, move, reach); step++) isBetter = true
+      })
+      return isBetter
+    },
+    leans: () =>
+      practices.map((_, at) =>
+        players.map((_, player) => {
+          const own: Record<SeatColumn, number> = { ...noSeats }
+          seatColumns.forEach((column, index) => {
+            own[column] = lean[(at * count + player) * columns + index] ?? 0
+          })
+          return own
+        }),
+      ),
+  }
+}

@@ -1,0 +1,21 @@
+import { describe, expect, it } from 'vitest'
+import { checkLeans } from '#ahead/check-leans'
+import { leansFor } from '#ahead/lean-to'
+import { planValue } from '#ahead/plan-value'
+import { randomAhead } from '../support/random-ahead'
+import { seededRandom } from '../support/seeded-random'
+
+describe('leans', () => {
+  it('can be played and never make a plan worse', () => {
+    for (let seed = 1; seed <= 12; seed++) {
+      const problem = randomAhead(seed)
+      const random = seededRandom(seed)
+      const choices = problem.practices.map(({ offers }) => random.whole(0, offers.length - 1))
+      const even = planValue(problem, { choices, leans: leansFor(problem, choices, { sweeps: 0 }) })
+      const plan = { choices, leans: leansFor(problem, choices) }
+      expect(checkLeans(problem, plan)).toEqual([])
+      expect(planValue(problem, plan).balance).toBeLessThan(even.balance)
+      expect(planValue(problem, plan).all).toBeLessThan(even.all)
+    }
+  })
+})
