@@ -197,3 +197,58 @@ export const helperPass = (columns: object) =>
     madeAt: '2026-09-10T12:00:00Z',
     ...columns,
   })
+export const programmeEntry = (columns: object) =>
+  insert('ProgrammeEntry', {
+    squadId: ids.squad,
+    termId: ids.term,
+    themeId: ids.childTheme,
+    wishedShare: 0.2,
+    ...columns,
+  })
+export const block = (columns: object) =>
+  insert('ProgrammeBlock', {
+    id: newId(),
+    squadId: ids.squad,
+    termId: ids.term,
+    themeId: ids.theme,
+    firstWeek: 2,
+    lastWeek: 3,
+    ...columns,
+  })
+export const themeDesign = (columns: object) =>
+  insert('ThemeDesign', { themeId: ids.theme, designId: newId(), ...columns })
+export const closedDays = (columns: object) =>
+  insert('ClosedDays', {
+    id: newId(),
+    firstDay: '2026-10-26',
+    lastDay: '2026-10-30',
+    name: 'Half term',
+    ...columns,
+  })
+export const ground = (columns: object) =>
+  insert('GroundSize', { place: 'Long Meadow', lengthM: 60, widthM: 40, ...columns })
+export const away = (columns: object) =>
+  insert('PlayerAway', {
+    id: newId(),
+    playerId: ids.player,
+    firstDay: '2026-10-12',
+    lastDay: '2026-10-20',
+    ...columns,
+  })
+export const termPlan = (columns: object) =>
+  insert('TermPlan', {
+    squadId: ids.squad,
+    termId: ids.term,
+    version: 1,
+    plan: '{}',
+    madeAt: 'now()',
+    ...columns,
+  })
+export const calendarFeed = (columns: object) =>
+  insert('CalendarFeed', {
+    id: newId(),
+    personId: ids.coach,
+    secretHash: 'a'.repeat(64),
+    madeAt: 'now()',
+    ...columns,
+  })

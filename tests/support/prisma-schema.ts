@@ -46,11 +46,13 @@ const nativeTypes: Readonly<Record<string, string>> = {
  */
 export function readPrismaSchema(file: string | URL): Schema {
   const text = readFileSync(file, 'utf8').replaceAll(/\/\/.*$/gm, '')
-  const blocks = [...text.matchAll(/^(model|enum) (\w+) \{\n([^}]*)^\}/gm)].map(([, kind, name, body]) => ({
-    kind,
-    name: name as string,
-    lines: (body as string).split('\n').flatMap((line) => line.trim() || []),
-  }))
+  const blocks = [...text.matchAll(/^(model|enum) (\w+) \{\n([\s\S]*?)^\}/gm)].map(
+    ([, kind, name, body]) => ({
+      kind,
+      name: name as string,
+      lines: (body as string).split('\n').flatMap((line) => line.trim() || []),
+    }),
+  )
   const enums = Object.fromEntries(
     blocks.filter(({ kind }) => kind === 'enum').map(({ name, lines }) => [name, lines]),
   )
