@@ -24,8 +24,8 @@ export type LeanReach = 'inEach' | 'overAll'
 
 /** Leans being made for chosen offers. Whatever is done to them, they can be played. */
 export type LeanBoard = {
-  /** Once through all practices, every pair of players exchanging what makes the plan better. False: nothing did. */
-  readonly sweep: (reach: LeanReach) => boolean
+  /** Once through all practices, pairs of players exchanging what makes the plan better: by how many seconds of its value. */
+  readonly sweep: (reach: LeanReach) => number
   readonly leans: () => AheadPlan['leans']
 }
 
@@ -79,30 +79,42 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
     })
   })
 
-  /** Cost of a second more (`sign` 1) or less (−1) of a move for a player, and how far that holds. */
-  const found = { slope: 0, room: 0 }
-  function look(at: number, move: LeanMove, player: number, sign: 1 | -1): void {
+  /** Cost of a second more (`sign` 1) or less (−1) of a move for a player. */
+  function slopeFor(move: LeanMove, player: number, sign: 1 | -1): number {
     const base = player * figures
     let slope = 0
     for (const figure of move.up)
       slope += slopeOfGap(sign * (gap[base + figure] ?? 0), tolerance[base + figure] ?? 0)
     for (const figure of move.down)
       slope += slopeOfGap(-sign * (gap[base + figure] ?? 0), tolerance[base + figure] ?? 0)
-    if (move.plays) slope += themeSlope(at, player, sign)
-    found.slope = slope
+    return move.plays ? slope + ((sign > 0 ? playsMore : playsLess)[player] ?? 0) : slope
   }
-  function themeSlope(at: number, player: number, sign: 1 | -1): number {
+
+  /** What a second more, or less, of playing in the practice at hand costs in themes; told anew where it changes. */
+  const [playsMore, playsLess] = [new Float64Array(count), new Float64Array(count)]
+  /** By how much a theme's shortfall rises with a second of playing in it. */
+  const rates = new Float64Array(wished.length)
+  function enter(at: number): void {
+    rates.set(share)
+    for (const place of meets[at] ?? []) rates[place] = (share[place] ?? 0) - 1
+    for (let player = 0; player < count; player++) tellThemes(player)
+  }
+  function tellThemes(player: number): void {
     const limit = players[player]?.themeTolerance ?? 0
     const base = player * wished.length
-    let slope = 0
-    for (let place = 0; place < wished.length; place++) {
+    let [more, less] = [0, 0]
+    for (let place = 0; place < rates.length; place++) {
       const own = short[base + place] ?? 0
-      const rate = sign * ((share[place] ?? 0) - (meets[at]?.includes(place) ? 1 : 0))
-      slope += rate > 0 ? rate * slopeOfShort(own, limit) : -rate * fallOfShort(own, limit)
+      const rate = rates[place] ?? 0
+      const [rises, falls] = [slopeOfShort(own, limit), fallOfShort(own, limit)]
+      more += rate > 0 ? rate * rises : -rate * falls
+      less += rate > 0 ? rate * falls : -rate * rises
     }
-    return slope
+    playsMore[player] = more
+    playsLess[player] = less
   }
-  function roomFor(at: number, move: LeanMove, player: number, sign: 1 | -1): number {
+
+  function roomFor(move: LeanMove, player: number, sign: 1 | -1): number {
     const base = player * figures
     let room = Number.POSITIVE_INFINITY
     for (const figure of move.up)
@@ -113,7 +125,7 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
       const limit = players[player]?.themeTolerance ?? 0
       for (let place = 0; place < wished.length; place++) {
         const own = short[player * wished.length + place] ?? 0
-        const rate = sign * ((share[place] ?? 0) - (meets[at]?.includes(place) ? 1 : 0))
+        const rate = sign * (rates[place] ?? 0)
         if (rate > 0) room = Math.min(room, roomOfShort(own, limit) / rate)
         else if (rate < 0) room = Math.min(room, fallRoomOfShort(own, limit) / -rate)
       }
@@ -148,9 +160,9 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
     waits[at * count + player] = (waits[at * count + player] ?? 0) - seconds
     for (let place = 0; place < wished.length; place++) {
       const index = player * wished.length + place
-      const rate = (share[place] ?? 0) - (meets[at]?.includes(place) ? 1 : 0)
-      short[index] = (short[index] ?? 0) + rate * seconds
+      short[index] = (short[index] ?? 0) + (rates[place] ?? 0) * seconds
     }
+    tellThemes(player)
   }
   function addLean(at: number, column: number, player: number, seconds: number): void {
     const here = (at * count + player) * columns + column
@@ -160,41 +172,52 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
   }
 
   /** The pair that gains most by exchanging goes as far as its gain lasts. */
-  function exchange(at: number, move: LeanMove, reach: LeanReach): boolean {
+  function exchange(at: number, move: LeanMove, reach: LeanReach): number {
     let [taker, giver] = [-1, -1]
     let [takes, gives] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
     for (let player = 0; player < count; player++) {
       if (mayTake(at, move, player, 1, reach) > leastStep) {
-        look(at, move, player, 1)
-        if (found.slope < takes) [taker, takes] = [player, found.slope]
+        const slope = slopeFor(move, player, 1)
+        if (slope < takes) {
+          taker = player
+          takes = slope
+        }
       }
       if (mayTake(at, move, player, -1, reach) > leastStep) {
-        look(at, move, player, -1)
-        if (found.slope < gives) [giver, gives] = [player, found.slope]
+        const slope = slopeFor(move, player, -1)
+        if (slope < gives) {
+          giver = player
+          gives = slope
+        }
       }
     }
     // One and the same is best at both only where both cost it nothing or more.
-    if (taker < 0 || giver < 0 || taker === giver || takes + gives > -leastGain) return false
+    if (taker < 0 || giver < 0 || taker === giver || takes + gives > -leastGain) return 0
     const step = Math.min(
       mayTake(at, move, taker, 1, reach),
       mayTake(at, move, giver, -1, reach),
-      roomFor(at, move, taker, 1),
-      roomFor(at, move, giver, -1),
+      roomFor(move, taker, 1),
+      roomFor(move, giver, -1),
     )
-    if (!(step > leastStep)) return false
+    if (!(step > leastStep)) return 0
     take(at, move, taker, step)
     take(at, move, giver, -step)
-    return true
+    return -step * (takes + gives)
   }
 
   return {
     sweep: (reach) => {
-      let isBetter = false
-      practices.forEach((_, at) => {
+      let gained = 0
+      for (let at = 0; at < practices.length; at++) {
+        enter(at)
         for (const move of moves[at] ?? [])
-          for (let step = 0; step < mostStepsOfAMove && exchange(at, move, reach); step++) isBetter = true
-      })
-      return isBetter
+          for (let step = 0; step < mostStepsOfAMove; step++) {
+            const gain = exchange(at, move, reach)
+            if (gain === 0) break
+            gained += gain
+          }
+      }
+      return gained
     },
     leans: () =>
       practices.map((_, at) =>

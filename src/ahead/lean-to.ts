@@ -2,8 +2,10 @@ import { leanBoard } from '#ahead/lean-board'
 import type { AheadChoices, AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 
-/** More than are ever needed in practice. */
-const mostSweeps = 200
+/** Sweeps within each practice, then over all; the first few do nearly everything. */
+const usualSweeps = { inEach: 3, overAll: 30 }
+/** A sweep that gains less than so many seconds is the last. */
+const leastGain = 6
 
 /**
  * Who gets more of what in which practice, for chosen offers: pairs of players exchange as long as both together gain.
@@ -13,10 +15,10 @@ const mostSweeps = 200
 export function leansFor(
   problem: AheadProblem,
   choices: AheadChoices,
-  { sweeps = mostSweeps }: { readonly sweeps?: number } = {},
+  sweeps: { readonly inEach: number; readonly overAll: number } = usualSweeps,
 ): AheadPlan['leans'] {
   const board = leanBoard(problem, choices)
-  let left = sweeps
-  for (const reach of ['inEach', 'overAll'] as const) while (left-- > 0 && board.sweep(reach));
+  for (const reach of ['inEach', 'overAll'] as const)
+    for (let left = sweeps[reach]; left > 0; left--) if (board.sweep(reach) < leastGain) break
   return board.leans()
 }

@@ -11,7 +11,10 @@ describe('leans', () => {
       const problem = randomAhead(seed)
       const random = seededRandom(seed)
       const choices = problem.practices.map(({ offers }) => random.whole(0, offers.length - 1))
-      const even = planValue(problem, { choices, leans: leansFor(problem, choices, { sweeps: 0 }) })
+      const even = planValue(problem, {
+        choices,
+        leans: leansFor(problem, choices, { inEach: 0, overAll: 0 }),
+      })
       const plan = { choices, leans: leansFor(problem, choices) }
       expect(checkLeans(problem, plan)).toEqual([])
       expect(planValue(problem, plan).balance).toBeLessThan(even.balance)
