@@ -82,6 +82,8 @@ export const deedWords = {
   makeLink: 'made a link for {thing}',
   useLink: 'used a link',
   revokeLink: 'took back a link for {thing}',
+  makeCalendar: 'made an address for a calendar of their own',
+  takeBackCalendar: 'took back the address of a calendar of their own',
   askAboutChild: 'asked something about {thing}',
   writeDownRequest: 'wrote down a request about {thing}',
   extendRequest: 'took more time for a request about {thing}',

@@ -1,6 +1,14 @@
 const isId = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i
 /** What follows one of these opens something. */
-const beforeCode = new Set(['join', 'welcome', 'set-up', 'verify', 'magic-link', 'reset-password'])
+const beforeCode = new Set([
+  'join',
+  'welcome',
+  'set-up',
+  'verify',
+  'magic-link',
+  'reset-password',
+  'calendar',
+])
 const plainWord = /^[a-z.-]{1,30}$/
 
 /**

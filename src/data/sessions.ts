@@ -45,7 +45,8 @@ export type Session = {
   readonly goals: Goals | null
 }
 
-const periodList = z.array(z.strictObject({ start: z.int().min(0), end: z.int().min(0) })).nullable()
+/** Of a match, as they are kept. */
+export const periodList = z.array(z.strictObject({ start: z.int().min(0), end: z.int().min(0) })).nullable()
 
 const columns = {
   id: true,

@@ -36,3 +36,15 @@ export async function findWithheld(
   })
   return row?.withholdsComing ?? true
 }
+
+/** Of these squads those whose families are told time and place of what comes. */
+export async function listShowingSquadIds(
+  tx: ClubTx,
+  squadIds: readonly SquadId[],
+): Promise<readonly SquadId[]> {
+  const rows = await tx.db.squad.findMany({
+    where: { clubId: tx.clubId, id: { in: squadIds.filter(isId) }, showsComing: true },
+    select: { id: true },
+  })
+  return rows.map(({ id }) => id)
+}

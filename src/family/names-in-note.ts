@@ -1,4 +1,5 @@
 import { foldName } from '#family/fold-name'
+import { standsIn } from '#family/stands-in'
 
 type Names = {
   /** The child the note is about. */
@@ -17,7 +18,7 @@ export function namesInNote(note: string, { ownName, otherNames }: Names): reado
   const named = otherNames
     .filter((name) => {
       const first = foldName(firstNameOf(name))
-      return stands(text, first === own ? foldName(name) : first)
+      return standsIn(text, first === own ? foldName(name) : first)
     })
     .map((name) => (foldName(firstNameOf(name)) === own ? name.trim() : firstNameOf(name)))
   return [...new Set(named)]
@@ -25,13 +26,4 @@ export function namesInNote(note: string, { ownName, otherNames }: Names): reado
 
 function firstNameOf(name: string): string {
   return name.trim().split(/\s+/)[0] ?? ''
-}
-
-// Writings that put no space between words: there a name is found anywhere.
-const unspaced =
-  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Thai}\p{Script=Khmer}\p{Script=Lao}]/u
-
-function stands(text: string, name: string): boolean {
-  if (name === '') return false
-  return unspaced.test(name) ? text.includes(name) : ` ${text} `.includes(` ${name} `)
 }

@@ -17,6 +17,7 @@ import {
   recordAdult,
 } from '#data/adults'
 import { recordAudit } from '#data/audit'
+import { revokeCalendarFeeds } from '#data/calendar-feeds'
 import { newId } from '#data/ids'
 import { type ClubTx, inClub } from '#data/in-club'
 import { revokeLinks } from '#data/one-time-links'
@@ -80,6 +81,7 @@ export async function endAccessOf(viewer: Viewer, input: OfPersonInput, now = ne
     await changeAccess(tx, { personId: person.id, endedAt: now })
     if (person.loginId) await endSessionsHere(tx, person.loginId)
     const revoked = await revokeLinks(tx, { personId: person.id }, now)
+    await revokeCalendarFeeds(tx, { personId: person.id, at: now })
     await recordDeed(tx, viewer, { action: 'endAccess', personId: person.id, detail: { revoked }, now })
     return saved('Ended. What this person wrote stays in the book.')
   })

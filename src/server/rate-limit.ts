@@ -16,6 +16,10 @@ const limits = {
   mailFrom: { points: 30, duration: 60 * 60 },
   linkFrom: { points: 60, duration: 15 * 60 },
   setUpCode: { points: 20, duration: 15 * 60 },
+  /** Calendars asked for from one place: a provider of calendars asks for those of many people. */
+  calendarFrom: { points: 600, duration: 15 * 60 },
+  /** One person's, by all of its devices. */
+  calendarOf: { points: 120, duration: 60 * 60 },
   passkeyFrom: { points: 60, duration: 15 * 60 },
 } as const
 

@@ -7,18 +7,23 @@ import {
   endOwnSession,
 } from '#server/account-actions'
 import { viewAccount } from '#server/account-views'
+import { makeOwnCalendar, takeBackOwnCalendar } from '#server/calendar-actions'
+import { viewOwnCalendar } from '#server/calendar-views'
 import { keepOwnPasskey, offerOwnPasskey, removeOwnPasskey } from '#server/passkey-actions'
 import { AccountBody } from '#ui/account/account-body'
+import { CalendarPart } from '#ui/account/calendar-part'
 import { WholePage } from '#ui/page/whole-page'
 
 const title = 'Your sign-in'
 export const metadata: Metadata = { title }
 
 export default async function AccountPage() {
+  const account = await viewAccount()
+  const calendar = await viewOwnCalendar()
   return (
     <WholePage title={title}>
       <AccountBody
-        account={await viewAccount()}
+        account={account}
         changePassword={changeOwnPassword}
         changeAddress={changeOwnAddress}
         passkeyForms={{ offer: offerOwnPasskey, keep: keepOwnPasskey, remove: removeOwnPasskey }}
@@ -26,6 +31,9 @@ export default async function AccountPage() {
         endOne={endOwnSession}
         endOthers={endOtherSessions}
       />
+      {calendar ? (
+        <CalendarPart calendar={calendar} make={makeOwnCalendar} takeBack={takeBackOwnCalendar} />
+      ) : null}
     </WholePage>
   )
 }

@@ -128,5 +128,6 @@ async function closeDoors(client: pg.Client, { clubs }: BackupHeader): Promise<v
       'update "OneTimeLink" set "revokedAt" = now() where "usedAt" is null and "revokedAt" is null',
     )
     await client.query('update "HelperPass" set "revokedAt" = now() where "revokedAt" is null')
+    await client.query('update "CalendarFeed" set "revokedAt" = now() where "revokedAt" is null')
   }
 }
