@@ -1,0 +1,111 @@
+import { expectedEnd } from '#ahead/expected-end'
+import { chosenOffer, type ExpectedEnd, type SolvedAhead } from '#ahead/plan'
+import { planValue } from '#ahead/plan-value'
+import type { AheadProblem } from '#ahead/problem'
+import { sayAheadProof } from '#ahead/say-ahead-proof'
+import { type SeatSeconds, seatColumns } from '#ahead/seat-column'
+import { firmPractices } from '#ahead/term-plan'
+import { themeWithAbove } from '#ahead/theme-with-above'
+import type { Proof } from '#common/proof'
+import type { PlanRequest } from '#exchange/plan-request/plan-request'
+import { rotationColumns } from '#rotation/problem'
+
+export const planFormat = 'turnbook/plan@1'
+
+/** A plan of the weeks ahead as the parts of `turnbook/plan@1` that it alone decides, ready for JSON. */
+export function planAnswer(problem: AheadProblem, { plan, proof }: SolvedAhead, { json }: PlanRequest) {
+  const { balance, themes } = planValue(problem, plan)
+  const planned = new Set(problem.practices.map(({ id }) => id))
+  const ends = expectedEnd(problem, plan)
+  return {
+    practices: problem.practices.map((_, at) => practiceJson(problem, plan, at)),
+    leftOut: json.practices.flatMap(({ id, date }) => (planned.has(id) ? [] : [{ id, date }])),
+    players: problem.players.map((_, at) => playerJson(problem, ends, at)),
+    themes: themesJson(problem, plan),
+    value: { balance: quiet(balance), themes: quiet(themes), ...proofJson(proof) },
+    sentence: sayAheadProof(proof),
+  }
+}
+
+function practiceJson(problem: AheadProblem, { choices, leans }: SolvedAhead['plan'], at: number) {
+  const practice = problem.practices[at]
+  const offer = chosenOffer(problem, choices, at)
+  if (!practice || !offer) throw new Error('A plan has an offer for each practice.')
+  return {
+    id: practice.id,
+    date: practice.day,
+    week: practice.week,
+    theme: problem.themes[offer.theme]?.id ?? '',
+    design: problem.designs[offer.design]?.id ?? '',
+    isFirm: at < firmPractices,
+    isHeld: practice.held !== null,
+    liveSeconds: offer.liveSeconds,
+    seats: seatsJson(offer.seats),
+    players: problem.players.map(({ id }, player) => ({
+      id,
+      comes: practice.comes[player] ?? 0,
+      lean: seatsJson(leans[at]?.[player]),
+    })),
+  }
+}
+
+function playerJson({ players, themes }: AheadProblem, ends: readonly ExpectedEnd[], at: number) {
+  const [player, end] = [players[at], ends[at]]
+  if (!player || !end) throw new Error('Every player has an end.')
+  return {
+    id: player.id,
+    columns: Object.fromEntries(
+      rotationColumns.map((column) => [
+        column,
+        {
+          gap: quiet(player.gap[column]),
+          gapAfter: quiet(end.gap[column]),
+          tolerance: player.tolerance[column],
+          inside: Math.abs(end.gap[column]) <= player.tolerance[column] + noise,
+        },
+      ]),
+    ),
+    playedSeconds: end.playedSeconds,
+    themes: Object.fromEntries(
+      themes.flatMap(({ id, wishedShare }, theme) => {
+        if (wishedShare === 0) return []
+        const [seconds = 0, due = 0] = [end.themeSeconds[theme], end.themeDue[theme]]
+        const inside = due - seconds <= player.themeTolerance + noise
+        return [[id, { seconds, due, tolerance: player.themeTolerance, inside }]]
+      }),
+    ),
+  }
+}
+
+/** How often each theme of the programme, or met, was met so far and is in the plan; those under it count for it. */
+function themesJson(problem: AheadProblem, { choices }: SolvedAhead['plan']) {
+  const chosen = problem.practices.map((_, at) => chosenOffer(problem, choices, at)?.theme)
+  return problem.themes.flatMap(({ id, wishedShare }, theme) => {
+    const isOf = (own: number | undefined) =>
+      own !== undefined && themeWithAbove(problem.themes, own).includes(theme)
+    const met = problem.met.filter(({ themes }) => themes.some(isOf)).length
+    const planned = chosen.filter(isOf).length
+    return wishedShare > 0 || met + planned > 0 ? [{ id, share: wishedShare, met, planned }] : []
+  })
+}
+
+/** Only columns of which there is something. */
+function seatsJson(seats: SeatSeconds | undefined): Readonly<Record<string, number>> {
+  return Object.fromEntries(
+    seatColumns.flatMap((column) => {
+      const seconds = quiet(seats?.[column] ?? 0)
+      return seconds === 0 ? [] : [[column, seconds]]
+    }),
+  )
+}
+
+/** Sums of thirds that should be nothing come out as 1e-13: less than this is nothing. */
+const noise = 1e-9
+
+export function proofJson({ value, bound, proven }: Proof): Proof {
+  return { value: quiet(value), bound: quiet(bound), proven }
+}
+
+export function quiet(value: number): number {
+  return Math.abs(value) < noise ? 0 : value
+}
