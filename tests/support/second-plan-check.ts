@@ -110,7 +110,10 @@ function sumFaults(request: PlanRequestJson, answer: PlanAnswer): readonly strin
   let [balance, short] = [0, 0]
   request.players.forEach(({ id, fair }, at) => {
     const [end, shown] = [ends[at], answer.players[at]]
-    if (!end || shown?.id !== id) return faults.push(`no end of ${id}`)
+    if (!end || shown?.id !== id) {
+      faults.push(`no end of ${id}`)
+      return
+    }
     for (const [seat, even] of end.even) {
       const got = end.got.get(seat) ?? 0
       if (got < least * even - 1e-3 || got > most * even + 1e-3) faults.push(`${seat} of ${id} is not gentle`)
