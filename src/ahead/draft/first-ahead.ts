@@ -1,0 +1,42 @@
+import { checkAhead } from '#ahead/check-ahead'
+import { choicesOfPlan } from '#ahead/draft/choices-of-plan'
+import { firmHolds } from '#ahead/draft/firm-holds'
+import { type Hold, holdPractices } from '#ahead/draft/hold-practices'
+import type { AheadChoices } from '#ahead/plan'
+import { problemOfAhead } from '#ahead/problem-of-request'
+import { quickAhead } from '#ahead/quick-plan'
+import type { AheadRequest } from '#ahead/request'
+import type { TermPlan } from '#ahead/term-plan'
+import type { Day } from '#common/time'
+
+/** What a page begins with. */
+export type FirstAhead = {
+  /** Null: no plan that keeps the rules was found. */
+  readonly choices: AheadChoices | null
+  /** Firm practices of the saved plan that this one keeps. */
+  readonly firm: ReadonlyMap<string, Hold>
+  /** It is the saved plan as it was saved. */
+  readonly isAsSaved: boolean
+}
+
+const seed = 1
+
+/**
+ * The saved plan while the book says nothing new; else a plan at once that leaves what was firm as it is, or, where that
+ * cannot be kept, any. `asOf`: the last day that is written.
+ */
+export function firstAhead(
+  request: AheadRequest,
+  { stored, asOf }: { readonly stored: TermPlan | null; readonly asOf: Day | null },
+): FirstAhead {
+  const problem = problemOfAhead(request)
+  const firm = firmHolds(problem, stored)
+  if (stored && stored.asOf === asOf) {
+    const choices = choicesOfPlan(problem, stored.practices)
+    if (choices.every((choice) => choice >= 0) && checkAhead(problem, choices).length === 0)
+      return { choices, firm, isAsSaved: true }
+  }
+  const kept = firm.size > 0 ? quickAhead(problemOfAhead(holdPractices(request, firm)), { seed }) : null
+  if (kept) return { choices: kept.choices, firm, isAsSaved: false }
+  return { choices: quickAhead(problem, { seed })?.choices ?? null, firm: new Map(), isAsSaved: false }
+}
