@@ -1,11 +1,4 @@
-import {
-  fallOfShort,
-  fallRoomOfShort,
-  roomOfGap,
-  roomOfShort,
-  slopeOfGap,
-  slopeOfShort,
-} from '#ahead/bent-cost'
+import { slopeOfGap, slopeOfShort } from '#ahead/bent-cost'
 import { evenSeats } from '#ahead/even-seats'
 import { type LeanMove, leanMoves } from '#ahead/lean-moves'
 import { type AheadChoices, type AheadPlan, chosenOffer } from '#ahead/plan'
@@ -17,15 +10,19 @@ import { rotationColumns } from '#rotation/problem'
 const [columns, figures] = [seatColumns.length, rotationColumns.length]
 /** Steps and gains smaller than these are none. */
 const [leastStep, leastGain] = [0.01, 1e-6]
-const mostStepsOfAMove = 6
+const mostStepsOfAMove = 4
+const halvings = 6
 
 /** How much of a practice's even share may be leaned on: `gentle` in each practice, or over all of them alone. */
 export type LeanReach = 'inEach' | 'overAll'
 
 /** Leans being made for chosen offers. Whatever is done to them, they can be played. */
 export type LeanBoard = {
-  /** Once through all practices, pairs of players exchanging what makes the plan better: by how many seconds of its value. */
-  readonly sweep: (reach: LeanReach) => number
+  /**
+   * Once through all practices, pairs of players exchanging what makes the plan better, with bends of its value
+   * rounded off over so many seconds. How many seconds were exchanged.
+   */
+  readonly sweep: (reach: LeanReach, rounded: number) => number
   readonly leans: () => AheadPlan['leans']
 }
 
@@ -38,6 +35,7 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
     players.flatMap((own) => rotationColumns.map((column) => own.tolerance[column])),
   )
   const share = Float64Array.from(wished.map((theme) => themes[theme]?.wishedShare ?? 0))
+  const themeTolerance = Float64Array.from(players, (own) => own.themeTolerance)
   const short = new Float64Array(count * wished.length)
   const even = new Float64Array(practices.length * count * columns)
   const lean = new Float64Array(even.length)
@@ -79,58 +77,53 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
     })
   })
 
-  /** Cost of a second more (`sign` 1) or less (−1) of a move for a player. */
-  function slopeFor(move: LeanMove, player: number, sign: 1 | -1): number {
+  /** What a second more of a move costs a player once it has taken so many (negative: given) in the practice at hand. */
+  function slopeFor(move: LeanMove, player: number, taken: number): number {
     const base = player * figures
     let slope = 0
     for (const figure of move.up)
-      slope += slopeOfGap(sign * (gap[base + figure] ?? 0), tolerance[base + figure] ?? 0)
+      slope += slopeOfGap((gap[base + figure] ?? 0) + taken, tolerance[base + figure] ?? 0, width)
     for (const figure of move.down)
-      slope += slopeOfGap(-sign * (gap[base + figure] ?? 0), tolerance[base + figure] ?? 0)
-    return move.plays ? slope + ((sign > 0 ? playsMore : playsLess)[player] ?? 0) : slope
+      slope -= slopeOfGap((gap[base + figure] ?? 0) - taken, tolerance[base + figure] ?? 0, width)
+    if (!move.plays) return slope
+    return slope + (taken === 0 ? (playsSlope[player] ?? 0) : themesSlope(player, taken))
   }
 
-  /** What a second more, or less, of playing in the practice at hand costs in themes; told anew where it changes. */
-  const [playsMore, playsLess] = [new Float64Array(count), new Float64Array(count)]
-  /** By how much a theme's shortfall rises with a second of playing in it. */
+  /** Of it, what a second of playing costs in themes; told anew where it changes. */
+  const playsSlope = new Float64Array(count)
+  /** By how much a theme's shortfall rises with a second of playing in the practice at hand. */
   const rates = new Float64Array(wished.length)
+  let width = 1
   function enter(at: number): void {
     rates.set(share)
     for (const place of meets[at] ?? []) rates[place] = (share[place] ?? 0) - 1
-    for (let player = 0; player < count; player++) tellThemes(player)
+    for (let player = 0; player < count; player++) playsSlope[player] = themesSlope(player, 0)
   }
-  function tellThemes(player: number): void {
-    const limit = players[player]?.themeTolerance ?? 0
-    const base = player * wished.length
-    let [more, less] = [0, 0]
+  function themesSlope(player: number, taken: number): number {
+    const limit = themeTolerance[player] ?? 0
+    const base = player * rates.length
+    let slope = 0
     for (let place = 0; place < rates.length; place++) {
-      const own = short[base + place] ?? 0
       const rate = rates[place] ?? 0
-      const [rises, falls] = [slopeOfShort(own, limit), fallOfShort(own, limit)]
-      more += rate > 0 ? rate * rises : -rate * falls
-      less += rate > 0 ? rate * falls : -rate * rises
+      slope += rate * slopeOfShort((short[base + place] ?? 0) + rate * taken, limit, width)
     }
-    playsMore[player] = more
-    playsLess[player] = less
+    return slope
   }
 
-  function roomFor(move: LeanMove, player: number, sign: 1 | -1): number {
-    const base = player * figures
-    let room = Number.POSITIVE_INFINITY
-    for (const figure of move.up)
-      room = Math.min(room, roomOfGap(sign * (gap[base + figure] ?? 0), tolerance[base + figure] ?? 0))
-    for (const figure of move.down)
-      room = Math.min(room, roomOfGap(-sign * (gap[base + figure] ?? 0), tolerance[base + figure] ?? 0))
-    if (move.plays) {
-      const limit = players[player]?.themeTolerance ?? 0
-      for (let place = 0; place < wished.length; place++) {
-        const own = short[player * wished.length + place] ?? 0
-        const rate = sign * (rates[place] ?? 0)
-        if (rate > 0) room = Math.min(room, roomOfShort(own, limit) / rate)
-        else if (rate < 0) room = Math.min(room, fallRoomOfShort(own, limit) / -rate)
-      }
+  /** How far it pays that one takes from another, at most `most`. */
+  function stepOf(
+    move: LeanMove,
+    { taker, giver, most }: { readonly taker: number; readonly giver: number; readonly most: number },
+  ): number {
+    const slopeAt = (step: number) => slopeFor(move, taker, step) - slopeFor(move, giver, -step)
+    if (slopeAt(most) <= 0) return most
+    let [low, high] = [0, most]
+    for (let halved = 0; halved < halvings; halved++) {
+      const middle = (low + high) / 2
+      if (slopeAt(middle) <= 0) low = middle
+      else high = middle
     }
-    return room
+    return low
   }
 
   /** How much more of a seat column a player may get (`sign` 1), or less. */
@@ -162,7 +155,7 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
       const index = player * wished.length + place
       short[index] = (short[index] ?? 0) + (rates[place] ?? 0) * seconds
     }
-    tellThemes(player)
+    playsSlope[player] = themesSlope(player, 0)
   }
   function addLean(at: number, column: number, player: number, seconds: number): void {
     const here = (at * count + player) * columns + column
@@ -176,37 +169,29 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
     let [taker, giver] = [-1, -1]
     let [takes, gives] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
     for (let player = 0; player < count; player++) {
-      if (mayTake(at, move, player, 1, reach) > leastStep) {
-        const slope = slopeFor(move, player, 1)
-        if (slope < takes) {
-          taker = player
-          takes = slope
-        }
+      const slope = slopeFor(move, player, 0)
+      if (slope < takes && mayTake(at, move, player, 1, reach) > leastStep) {
+        taker = player
+        takes = slope
       }
-      if (mayTake(at, move, player, -1, reach) > leastStep) {
-        const slope = slopeFor(move, player, -1)
-        if (slope < gives) {
-          giver = player
-          gives = slope
-        }
+      if (-slope < gives && mayTake(at, move, player, -1, reach) > leastStep) {
+        giver = player
+        gives = -slope
       }
     }
     // One and the same is best at both only where both cost it nothing or more.
     if (taker < 0 || giver < 0 || taker === giver || takes + gives > -leastGain) return 0
-    const step = Math.min(
-      mayTake(at, move, taker, 1, reach),
-      mayTake(at, move, giver, -1, reach),
-      roomFor(move, taker, 1),
-      roomFor(move, giver, -1),
-    )
+    const most = Math.min(mayTake(at, move, taker, 1, reach), mayTake(at, move, giver, -1, reach))
+    const step = stepOf(move, { taker, giver, most })
     if (!(step > leastStep)) return 0
     take(at, move, taker, step)
     take(at, move, giver, -step)
-    return -step * (takes + gives)
+    return step
   }
 
   return {
-    sweep: (reach) => {
+    sweep: (reach, rounded) => {
+      width = rounded
       let gained = 0
       for (let at = 0; at < practices.length; at++) {
         enter(at)

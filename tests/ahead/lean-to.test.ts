@@ -13,7 +13,7 @@ describe('leans', () => {
       const choices = problem.practices.map(({ offers }) => random.whole(0, offers.length - 1))
       const even = planValue(problem, {
         choices,
-        leans: leansFor(problem, choices, { inEach: 0, overAll: 0 }),
+        leans: leansFor(problem, choices, { sweeps: 0 }),
       })
       const plan = { choices, leans: leansFor(problem, choices) }
       expect(checkLeans(problem, plan)).toEqual([])

@@ -1,6 +1,6 @@
 import { checkAhead } from '#ahead/check-ahead'
 import type { AheadPlayer, AheadPractice, AheadProblem, AheadTheme, Offer } from '#ahead/problem'
-import { noSeats, type SeatColumn } from '#ahead/seat-column'
+import { noSeats, type SeatColumn, seatColumns, seatMeaning } from '#ahead/seat-column'
 import { themeWithAbove } from '#ahead/theme-with-above'
 import { daysLater } from '#common/days-later'
 import { type RotationColumn, rotationColumns } from '#rotation/problem'
@@ -43,8 +43,7 @@ export function randomAhead(seed: number, wish: RandomAheadWish = {}): AheadProb
     themes,
     blocks: [],
     designs,
-    players: playersOf(random, themes, counts.players),
-    met: [],
+    ...recordOf(random, { themes, shapes, players: counts.players }),
     designRest: 0,
     gentle: { least: 0.5, most: 1.5 },
   }
@@ -78,6 +77,9 @@ function servedThemes(
     for (let more = random.whole(1, 2); more > 0; more--) own.add(random.whole(0, themes - 1))
   return served.map((own) => [...own])
 }
+
+/** Of the term, before the first practice to come. */
+const weeksBefore = 6
 
 type Shape = { readonly seats: Readonly<Record<SeatColumn, number>>; readonly liveSeconds: number }
 
@@ -120,9 +122,9 @@ function practicesOf(
     random.pick([1, 0.95, 0.9, 0.85, 0.8, 0.7, 0.6]),
   )
   const twice = random.chance(0.4)
-  const closedWeek = random.whole(3, 12)
+  const closedWeek = weeksBefore + random.whole(3, 12)
   const practices: AheadPractice[] = []
-  for (let week = random.whole(1, 4); practices.length < asked.practices; week++) {
+  for (let week = weeksBefore + 1; practices.length < asked.practices; week++) {
     if (week === closedWeek) continue
     for (const weekday of twice ? [1, 3] : [1]) {
       if (practices.length === asked.practices) break
@@ -149,40 +151,76 @@ function practicesOf(
   return practices
 }
 
-/** Gaps of every column add up to nothing over the players, and of every player over the roles. */
-function playersOf(
+type Played = Pick<AheadProblem, 'met'> & { readonly players: readonly AheadPlayer[] }
+
+/** Some practices were held: what everyone played of which theme follows from who came; gaps from the seats they got. */
+function recordOf(
   random: SeededRandom,
-  themes: readonly AheadTheme[],
-  count: number,
-): readonly AheadPlayer[] {
-  const gaps = Array.from({ length: count }, () => {
-    const own = {} as Record<RotationColumn, number>
-    for (const column of rotationColumns) own[column] = random.whole(-20, 20) * 60
-    return own
-  })
-  for (const column of rotationColumns) {
-    const mean = gaps.reduce((sum, gap) => sum + gap[column], 0) / count
-    for (const gap of gaps) gap[column] -= mean
-  }
-  for (const gap of gaps) gap.rest = -gap.attack - gap.defend - gap.keep
-  return gaps.map((gap, at) => {
-    const playedSeconds = random.whole(60, 240) * 60
-    const own = { playedSeconds, themeSeconds: themes.map(() => 0) }
-    for (let part = 0; part < 8; part++)
-      for (const theme of themeWithAbove(themes, random.whole(0, themes.length - 1)))
-        own.themeSeconds[theme] = (own.themeSeconds[theme] ?? 0) + playedSeconds / 8
+  asked: {
+    readonly themes: readonly AheadTheme[]
+    readonly shapes: readonly Shape[]
+    readonly players: number
+  },
+): Played {
+  const { themes, shapes } = asked
+  const met = Array.from({ length: random.whole(0, weeksBefore) }, (_, at) => ({
+    day: daysLater('2026-01-05', at * 7 + 1),
+    week: at + 1,
+    themes: [random.whole(0, themes.length - 1)],
+    design: random.chance(0.8) ? random.whole(0, shapes.length - 1) : null,
+  }))
+  const keeps = Array.from({ length: asked.players }, (_, at) => at === 0 || random.chance(0.6))
+  const seatGaps = seatGapsOf(random, keeps)
+  const players = keeps.map((own, at): AheadPlayer => {
+    const gap = Object.fromEntries(rotationColumns.map((column) => [column, 0])) as Record7
+    for (const column of seatColumns) {
+      const { role, situation } = seatMeaning[column]
+      const seconds = seatGaps[at]?.[column] ?? 0
+      gap[role] += seconds
+      if (situation) gap[situation] += seconds
+      gap.rest -= seconds
+    }
+    let playedSeconds = 0
+    const themeSeconds = themes.map(() => 0)
+    for (const practice of met) {
+      if (random.chance(0.2)) continue
+      const seconds = random.whole(18, 26) * 60
+      playedSeconds += seconds
+      for (const theme of themeWithAbove(themes, practice.themes[0] ?? 0))
+        themeSeconds[theme] = (themeSeconds[theme] ?? 0) + seconds
+    }
     const tolerance = Object.fromEntries(
       rotationColumns.map((column) => [column, random.pick([300, 450, 600])]),
     )
     return {
       id: `p${String(at + 1).padStart(2, '0')}`,
-      keeps: at === 0 || random.chance(0.6),
+      keeps: own,
       gap,
-      tolerance: tolerance as AheadPlayer['tolerance'],
-      ...own,
+      tolerance: tolerance as Record7,
+      playedSeconds,
+      themeSeconds,
       themeTolerance: 600,
     }
   })
+  return { met, players }
+}
+
+type Record7 = { [Column in RotationColumn]: number }
+
+/** Of every seat column they add up to nothing over the players; who does not keep has none of keeping. */
+function seatGapsOf(
+  random: SeededRandom,
+  keeps: readonly boolean[],
+): readonly Readonly<{ [Column in SeatColumn]: number }>[] {
+  const gaps = keeps.map(() => ({ ...noSeats }) as { [Column in SeatColumn]: number })
+  for (const column of seatColumns) {
+    const who = gaps.filter((_, at) => column !== 'keep' || keeps[at])
+    if (column.endsWith('Alone') && random.chance(0.7)) continue
+    for (const gap of who) gap[column] = random.whole(-10, 10) * 60
+    const mean = who.reduce((sum, gap) => sum + gap[column], 0) / who.length
+    for (const gap of who) gap[column] -= mean
+  }
+  return gaps
 }
 
 function withRules(
@@ -193,13 +231,13 @@ function withRules(
   const hidden = bare.practices.map(({ offers }) => random.whole(0, offers.length - 1))
   let problem = bare
   for (let tried = 0; tried < tries; tried++) {
-    const next = withRule(random, problem)
+    const next = withRule(random, problem, hidden)
     if (mayClash || checkAhead(next, hidden).length === 0) problem = next
   }
   return problem
 }
 
-function withRule(random: SeededRandom, problem: AheadProblem): AheadProblem {
+function withRule(random: SeededRandom, problem: AheadProblem, hidden: readonly number[]): AheadProblem {
   const theme = random.whole(0, problem.themes.length - 1)
   const week = random.pick(problem.practices).week
   const set = (rule: Partial<AheadTheme>): AheadProblem => ({
@@ -219,32 +257,33 @@ function withRule(random: SeededRandom, problem: AheadProblem): AheadProblem {
     case 5:
       return set({ mostWeeksBetween: random.whole(1, 6) })
     case 6:
-      return {
-        ...problem,
-        blocks: [...problem.blocks, { theme, firstWeek: week, lastWeek: week + random.whole(0, 2) }],
-      }
+      return withBlock(random, problem, hidden)
     case 7:
       return { ...problem, designRest: random.whole(1, 3) }
     default:
-      return withHeldOrMet(random, problem)
+      return withHeld(random, problem, hidden)
   }
 }
 
-function withHeldOrMet(random: SeededRandom, problem: AheadProblem): AheadProblem {
+/** A week or two kept for what the hidden plan meets in the first of them, or for the theme above it. */
+function withBlock(random: SeededRandom, problem: AheadProblem, hidden: readonly number[]): AheadProblem {
   const at = random.whole(0, problem.practices.length - 1)
-  const offer = random.pick(problem.practices[at]?.offers ?? [])
+  const practice = problem.practices[at]
+  const offer = practice?.offers[hidden[at] ?? -1]
+  if (!practice || !offer) return problem
+  const theme = random.pick(themeWithAbove(problem.themes, offer.theme))
+  const block = { theme, firstWeek: practice.week, lastWeek: practice.week + random.whole(0, 1) }
+  return { ...problem, blocks: [...problem.blocks, block] }
+}
+
+function withHeld(random: SeededRandom, problem: AheadProblem, hidden: readonly number[]): AheadProblem {
+  const at = random.whole(0, problem.practices.length - 1)
+  const offers = problem.practices[at]?.offers ?? []
+  const offer = random.chance(0.9) ? offers[hidden[at] ?? -1] : random.pick(offers)
+  if (!offer) return problem
   const held = { theme: offer.theme, design: random.chance(0.5) ? offer.design : null }
-  if (random.chance(0.5))
-    return {
-      ...problem,
-      practices: problem.practices.map((own, place) => (place === at ? { ...own, held } : own)),
-    }
-  const week = Math.max(0, (problem.practices[0]?.week ?? 1) - 1)
-  const met = {
-    day: daysLater('2026-01-05', (week - 1) * 7 + 1),
-    week,
-    themes: [offer.theme],
-    design: offer.design,
+  return {
+    ...problem,
+    practices: problem.practices.map((own, place) => (place === at ? { ...own, held } : own)),
   }
-  return { ...problem, met: [...problem.met, met] }
 }
