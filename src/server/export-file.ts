@@ -3,9 +3,11 @@ import { allDays } from '#common/time'
 import type { ClubTx } from '#data/in-club'
 import type { SquadDays } from '#data/sessions'
 import { getSquad } from '#data/squads'
+import { icalendarType } from '#exchange/icalendar/write-icalendar'
 import { exportAttendance } from '#server/export-attendance'
 import { exportBook } from '#server/export-book'
 import { exportCalendar } from '#server/export-calendar'
+import { exportIcalendar } from '#server/export-icalendar'
 import { exportLog } from '#server/export-log'
 import { exportMatches } from '#server/export-matches'
 import { exportRoster } from '#server/export-roster'
@@ -14,6 +16,7 @@ import { exportTurns } from '#server/export-turns'
 export type ExportedFile = { readonly fileName: string; readonly mediaType: string; readonly text: string }
 
 const csv = { ending: 'csv', mediaType: 'text/csv; charset=utf-8; header=present' } as const
+const ics = { ending: 'ics', mediaType: icalendarType } as const
 const json = { ending: 'json', mediaType: 'application/json' } as const
 
 const exports = {
@@ -23,6 +26,7 @@ const exports = {
   attendance: { ...csv, title: 'attendance', write: exportAttendance },
   matches: { ...csv, title: 'matches', write: exportMatches },
   calendar: { ...csv, title: 'calendar', write: exportCalendar },
+  icalendar: { ...ics, title: 'calendar', write: exportIcalendar },
   turns: { ...csv, title: 'turns', write: exportTurns },
 } as const
 

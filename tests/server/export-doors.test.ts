@@ -38,7 +38,7 @@ describe('files go out', () => {
   it.each(exportKinds)('of an empty squad too: %s', async (what) => {
     const at = await aClub({ players: 0 })
     const file = await loadExport(headCoachOf(at), wish(at.squadId, what))
-    expect(file.fileName).toMatch(/^Otters .*\.(?:csv|json)$/)
+    expect(file.fileName).toMatch(/^Otters .*\.(?:csv|ics|json)$/)
     expect(file.text.length).toBeGreaterThan(10)
   })
 

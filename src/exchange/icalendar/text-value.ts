@@ -13,5 +13,5 @@ export function textValue(text: string): string {
 
 /** The same for what is one line, such as a title. */
 export function lineValue(text: string): string {
-  return textValue(text.replace(/\s+/g, ' ').trim())
+  return textValue(text.replace(lineEnds, ' ').replace(/\s+/g, ' ').trim())
 }

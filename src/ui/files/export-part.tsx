@@ -17,6 +17,11 @@ type ExportPartProps = {
 const files = [
   { what: 'roster', label: 'Roster (CSV)', means: 'who was a member, and when' },
   { what: 'calendar', label: 'Calendar (CSV)', means: 'practices and matches: day, time and place' },
+  {
+    what: 'icalendar',
+    label: 'Calendar (iCalendar)',
+    means: 'the same for a calendar program, as it stands now; no child’s name is in it',
+  },
   { what: 'attendance', label: 'Attendance (CSV)', means: 'who was there, from when to when' },
   { what: 'book', label: 'Season book (CSV)', means: 'time, turns and even share of each player' },
   {
@@ -41,7 +46,7 @@ export function ExportPart({ squad, season, termId, days, keepsChanged }: Export
         Take files away
       </SectionTitle>
       <p className="mb-3 max-w-prose text-sm text-soft">
-        They hold children’s names. Keep them where only those can read them who may see this page.
+        Most of them hold children’s names. Keep them where only those can read them who may see this page.
       </p>
       <Choice
         label="Season or term"
