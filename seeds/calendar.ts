@@ -2,6 +2,7 @@ import type { Day } from '#common/time'
 import type { Written } from '#squad/written'
 import type { SquadKey } from './club'
 import type { DesignKey } from './designs'
+import { fields } from './fields'
 
 /** A practice or match of the season's calendar, before anything is said of who came. */
 export type CalendarEntry = {
@@ -14,6 +15,7 @@ export type CalendarEntry = {
   readonly isCancelled: boolean
   readonly design: DesignKey | null
   readonly title: string
+  readonly place: string
 }
 
 const ways: Readonly<Record<string, Written>> = {
@@ -31,11 +33,15 @@ const underTenTuesdays = `
   2025-11-04P 2025-11-11R 2025-11-18T 2025-11-25- 2025-12-02R 2025-12-09T 2025-12-16R
   2026-01-06T 2026-01-13R 2026-01-20T 2026-01-27P 2026-02-03R 2026-02-10T 2026-02-24x 2026-03-03L 2026-03-10R
   2026-03-17T 2026-03-24- 2026-04-14T 2026-04-21R 2026-04-28T 2026-05-05L 2026-05-12T 2026-05-19T 2026-06-02R
-  2026-06-09? 2026-06-16? 2026-06-23?`
+  2026-06-09? 2026-06-16? 2026-06-23? 2026-06-30?`
 
 /** On the day at which the demo's calendar stands still, so that a practice can be run in it. */
 const underTenExtra = `
   2026-06-08?`
+
+/** In June there is a second practice a week, in a smaller place. */
+const underTenThursdays = `
+  2026-06-11? 2026-06-18? 2026-06-25?`
 
 /** The autumn was hardly written down under the coach of then; the spring was, under the next. */
 const underTwelveWednesdays = `
@@ -64,7 +70,12 @@ const opponents = [
   'Lower Pebble Rooks',
 ]
 
-function entries(list: string, squad: SquadKey, kind: 'practice' | 'match'): readonly CalendarEntry[] {
+function entries(
+  list: string,
+  squad: SquadKey,
+  kind: 'practice' | 'match',
+  place: string = fields.main,
+): readonly CalendarEntry[] {
   return list
     .trim()
     .split(/\s+/)
@@ -79,6 +90,7 @@ function entries(list: string, squad: SquadKey, kind: 'practice' | 'match'): rea
         written: ways[word.slice(10)] ?? 'notWritten',
         isCancelled: word.endsWith('x'),
         design,
+        place,
         title: kind === 'match' ? `Against ${opponents[index % opponents.length]}` : '',
       }
     })
@@ -88,6 +100,7 @@ function entries(list: string, squad: SquadKey, kind: 'practice' | 'match'): rea
 export const demoCalendar: readonly CalendarEntry[] = [
   ...entries(underTenTuesdays, 'underTen', 'practice'),
   ...entries(underTenExtra, 'underTen', 'practice'),
+  ...entries(underTenThursdays, 'underTen', 'practice', fields.small),
   ...entries(underTwelveWednesdays, 'underTwelve', 'practice'),
   ...entries(underTenSaturdays, 'underTen', 'match'),
   ...entries(underTwelveSaturdays, 'underTwelve', 'match'),

@@ -1,9 +1,12 @@
 import type { Day } from '#common/time'
 import type { DesignSheet } from '#practice/design-sheet'
+import type { ClosedDays } from '#squad/closed-days'
+import type { Ground } from '#squad/ground'
 import type { Player } from '#squad/player'
+import type { PlayerAway } from '#squad/player-away'
 import { defaultPolicy, type PolicyVersion } from '#squad/policy'
 import type { Season, Squad } from '#squad/squad'
-import type { ProgrammeEntry } from '#themes/theme'
+import type { ProgrammeRule } from '#themes/programme-rule'
 import {
   autumnId,
   calendarDay,
@@ -29,6 +32,7 @@ import { autumnProgramme, type DemoTheme, demoThemes, springProgramme } from './
 import { buildSessions } from './sessions'
 import { demoFormats } from './squad-formats'
 import { stories } from './stories'
+import { demoAway, demoBlocks, demoClosedDays, demoGrounds, demoThemeDesigns } from './weeks-ahead'
 
 export type DemoReview = {
   readonly squadId: string
@@ -70,7 +74,12 @@ export type DemoClub = {
   readonly lineWishes: typeof demoLineWishes
   /** Parents before their children. */
   readonly themes: readonly DemoTheme[]
-  readonly programme: readonly (ProgrammeEntry & { readonly squadId: string; readonly termId: string })[]
+  readonly programme: readonly (ProgrammeRule & { readonly squadId: string; readonly termId: string })[]
+  readonly blocks: typeof demoBlocks
+  readonly themeDesigns: typeof demoThemeDesigns
+  readonly closedDays: readonly ClosedDays[]
+  readonly grounds: readonly Ground[]
+  readonly away: readonly PlayerAway[]
   readonly designs: readonly DesignSheet[]
   readonly policies: readonly (PolicyVersion & { readonly madeById: string })[]
   /** In order of days; those after the calendar day are planned. */
@@ -98,6 +107,11 @@ export function buildDemoClub(): DemoClub {
       ...autumnProgramme.map((entry) => ({ ...entry, squadId, termId: autumnId })),
       ...springProgramme.map((entry) => ({ ...entry, squadId, termId: springId })),
     ]),
+    blocks: demoBlocks,
+    themeDesigns: demoThemeDesigns,
+    closedDays: demoClosedDays,
+    grounds: demoGrounds,
+    away: demoAway,
     designs: demoDesigns,
     policies,
     sessions: buildSessions(),

@@ -3,8 +3,8 @@ import type { PracticeEvent } from '#practice/event'
 import type { RegisterLine } from '#squad/register'
 import type { Written } from '#squad/written'
 import type { CalendarEntry } from './calendar'
-import { demoSquads, leaderOn } from './club'
-import { designId } from './designs'
+import { calendarDay, demoSquads, leaderOn } from './club'
+import { demoDesigns, designId } from './designs'
 import { formats } from './formats'
 import { demoId } from './ids'
 
@@ -16,10 +16,13 @@ export type DemoSession = {
   readonly kind: 'practice' | 'match'
   readonly day: string
   readonly title: string
+  readonly place: string
   readonly startsAt: string
   readonly lengthSeconds: number | null
   readonly periods: readonly Period[]
   readonly designId: string | null
+  /** What a practice to come is planned to be about. */
+  readonly themeId: string | null
   readonly written: Written
   readonly writtenById: string | null
   /** An instant, ISO 8601. */
@@ -42,6 +45,8 @@ const startOf = {
 export function sessionOf(entry: CalendarEntry): DemoSession {
   const isWritten = entry.written !== 'notWritten'
   const ledById = leaderOn(entry.squad, entry.day)
+  const isToCome = entry.day >= calendarDay
+  const design = demoDesigns.find(({ id }) => entry.design !== null && id === designId(entry.design))
   return {
     id: demoId(entry.key),
     key: entry.key,
@@ -49,10 +54,12 @@ export function sessionOf(entry: CalendarEntry): DemoSession {
     kind: entry.kind,
     day: entry.day,
     title: entry.title,
+    place: entry.place,
     startsAt: startOf[entry.kind][entry.squad],
     lengthSeconds: entry.kind === 'practice' ? practiceLength[entry.squad] : null,
     periods: entry.kind === 'match' ? formats[entry.squad].periods : [],
-    designId: entry.design ? designId(entry.design) : null,
+    designId: design?.id ?? null,
+    themeId: (isToCome && design?.themeId) || null,
     written: entry.written,
     writtenById: isWritten ? ledById : null,
     writtenAt: isWritten ? `${dayWritten(entry)}T20:10:00.000Z` : null,

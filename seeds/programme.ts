@@ -1,5 +1,6 @@
 import { ourThemes, type ThemeKey } from '#themes/our-themes'
-import type { ProgrammeEntry, ThemeId } from '#themes/theme'
+import { noRule, type ProgrammeRule } from '#themes/programme-rule'
+import type { ThemeId } from '#themes/theme'
 import { demoId } from './ids'
 
 export function themeId(key: ThemeKey): ThemeId {
@@ -19,25 +20,30 @@ export const demoThemes = ourThemes.map((theme) => ({
 }))
 export type DemoTheme = (typeof demoThemes)[number]
 
-const wishes = (shares: Partial<Record<ThemeKey, number>>): readonly ProgrammeEntry[] =>
-  (Object.entries(shares) as readonly [ThemeKey, number][]).map(([key, wishedShare]) => ({
+type Rule = Partial<Omit<ProgrammeRule, 'themeId' | 'afterThemeId'>> & { readonly after?: ThemeKey }
+
+const wishes = (rules: Partial<Record<ThemeKey, Rule>>): readonly ProgrammeRule[] =>
+  (Object.entries(rules) as readonly [ThemeKey, Rule][]).map(([key, { after, ...rule }]) => ({
+    ...noRule,
+    wishedShare: 0,
+    ...rule,
     themeId: themeId(key),
-    wishedShare,
+    afterThemeId: after ? themeId(after) : null,
   }))
 
 /** Both squads follow one programme. In spring it asks for winning the ball back, and nobody practised it. */
 export const autumnProgramme = wishes({
-  extraPlayer: 0.25,
-  findingSpace: 0.2,
-  finishing: 0.2,
-  slowingDown: 0.2,
-  changingOver: 0.15,
+  extraPlayer: { wishedShare: 0.25 },
+  findingSpace: { wishedShare: 0.2 },
+  finishing: { wishedShare: 0.2 },
+  slowingDown: { wishedShare: 0.2 },
+  changingOver: { wishedShare: 0.15, firstWeek: 3 },
 })
 export const springProgramme = wishes({
-  extraPlayer: 0.2,
-  findingSpace: 0.2,
-  finishing: 0.15,
-  slowingDown: 0.15,
-  winningBack: 0.15,
-  changingOver: 0.15,
+  extraPlayer: { wishedShare: 0.2 },
+  findingSpace: { wishedShare: 0.2 },
+  finishing: { wishedShare: 0.15 },
+  slowingDown: { wishedShare: 0.15 },
+  winningBack: { wishedShare: 0.15, firstWeek: 8, after: 'slowingDown' },
+  changingOver: { wishedShare: 0.15, leastWeeksBetween: 2 },
 })

@@ -12,7 +12,6 @@ export async function recordDemoSessions(tx: ClubTx, sessions: readonly DemoSess
     tx,
     sessions.map((session) => ({
       ...session,
-      place: 'Lower Mill Field',
       periods: session.kind === 'match' ? session.periods : null,
       code: null,
     })),

@@ -40,6 +40,7 @@ export type ChildCopy = {
   }[]
   readonly keepsGoal: readonly { readonly day: Day; readonly may: boolean; readonly recordedAt: string }[]
   readonly lines: readonly { readonly line: string; readonly said: 'likes' | 'learning' | 'notYet' }[]
+  readonly away: readonly { readonly firstDay: Day; readonly lastDay: Day }[]
   readonly register: readonly (At & {
     readonly state: string
     readonly from: number
@@ -191,6 +192,7 @@ export const aboutParts: Readonly<Record<Exclude<keyof ChildCopy, 'format' | 'ma
   keepsGoal: 'From which day on the child may be put in goal or asks not to be.',
   lines:
     'What was said of lines in matches: that the child likes one, is learning it, or is not to be put there yet.',
+  away: 'Days on which it is known to be away, so that plans do not count on it. No reason is kept.',
   register: 'Who was there: from and to in seconds from the start. A line that was corrected says when.',
   turns: 'Every ball or short game the child had a place in, with its own place only.',
   passed: 'Turns it was offered and passed.',

@@ -1,6 +1,7 @@
 import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
+import { groupBy } from '#common/group-by'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
@@ -9,8 +10,10 @@ import { listEveryDesign, recordDesigns } from '#data/designs'
 import { newId } from '#data/ids'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listMatchFormats, recordMatchFormats } from '#data/match-formats'
+import { saveThemeDesigns } from '#data/theme-designs'
 import { listThemes, recordThemes } from '#data/themes'
 import { nameKey } from '#exchange/table/name-form'
+import { designsThatServe } from '#practice/our-designs/designs-that-serve'
 import { ourDesigns } from '#practice/our-designs/our-designs'
 import { type Done, saved } from '#server/action'
 import { publishedFormats } from '#server/published-formats'
@@ -51,10 +54,20 @@ export async function takeOurContentOf(viewer: Viewer, now = new Date()): Promis
         code: null,
       })),
     )
+    const designIds = new Map(ourDesigns.map(({ id }) => [id, newId()]))
     await recordDesigns(
       tx,
-      ourDesigns.map((design) => ({ ...design, id: newId(), themeId: idOf(design.themeId) })),
+      ourDesigns.map((design) => ({
+        ...design,
+        id: designIds.get(design.id) ?? newId(),
+        themeId: idOf(design.themeId),
+      })),
     )
+    for (const [key, pairs] of groupBy(designsThatServe, ({ themeId }) => themeId))
+      await saveThemeDesigns(tx, {
+        themeId: idOf(key) ?? '',
+        designIds: pairs.flatMap(({ designId }) => designIds.get(designId) ?? []),
+      })
     const formats = await formatsToTake(tx)
     await recordMatchFormats(tx, formats)
     const by = { personId: viewer.personId, at: now }

@@ -118,6 +118,7 @@ const held: Readonly<Record<string, keyof ChildCopy | readonly [reason: string]>
   'OneTimeLink.playerId': 'links',
   'PitchEvent.deed': 'pitch',
   'Player.joinedToId': 'asGuest',
+  'PlayerAway.playerId': 'away',
   'PlayerPair.oneId': 'pairs',
   'PlayerPair.otherId': 'pairs',
   'PracticeDesign.adaptations': ['a design knows no children'],
@@ -128,6 +129,8 @@ const held: Readonly<Record<string, keyof ChildCopy | readonly [reason: string]>
   'SessionPlan.plan': 'plans',
   'SessionPresence.playerId': 'attendance',
   'SquadMembership.playerId': 'squads',
+  'TermPlan.plan': ['a plan of a term knows no children'],
+  'Theme.focus': ['a theme knows no children'],
   'TurnEvent.playerId': 'passed',
   'TurnSeat.playerId': 'turns',
 }

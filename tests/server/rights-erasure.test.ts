@@ -13,6 +13,7 @@ import { listChildrenOf } from '#data/guardianships'
 import { newId } from '#data/ids'
 import { inClub } from '#data/in-club'
 import { listLineWishes } from '#data/line-wishes'
+import { listAway, recordAway } from '#data/player-away'
 import { listSquadPlayers } from '#data/players'
 import { findMatchPlan, getMatchPlan, listPlanned, savePlan } from '#data/session-plans'
 import { noWishes } from '#match/format/line-wish'
@@ -101,6 +102,7 @@ beforeAll(async () => {
     } as const
     await recordAdjustment(tx, { ...agreed, playerId: playerId('bao'), partnerId: child })
     await recordAdjustment(tx, { ...agreed, id: newId(), kind: 'sameSide', playerId: child })
+    await recordAway(tx, { id: newId(), playerId: child, firstDay: '2026-06-20', lastDay: '2026-06-27' })
     const consent = { id: newId(), playerId: child, kind: 'messages', wording: name, givenOn: '2026-06-01' }
     await recordConsent(tx, { ...consent, givenById: personId('chinwe'), by })
     const [bao, elif] = [playerId('bao'), playerId('elif')]
@@ -280,6 +282,12 @@ describe('once a child is erased', () => {
     expect([plan.apart, plan.together, plan.mayMeet]).toEqual([[], [], [pair]])
     expect(plan.locks.map((lock) => lock.playerId)).toEqual([playerId('bao')])
     expect(plan.spells.some((spell) => spell.playerId === child)).toBe(true)
+  })
+
+  it('nothing stands of the days it was to be away; the others’ stay', async () => {
+    const [jiho, span] = [playerId('jiho'), { from: '2026-06-01', to: '2026-06-30' }]
+    const left = await run((tx) => listAway(tx, { playerIds: [child, jiho], ...span }))
+    expect(left.map(({ playerId: of }) => of)).toEqual([jiho])
   })
 
   it('its guardian, who is nothing else here, has no name and no way in; the other’s stays', async () => {

@@ -7,7 +7,16 @@ import type { PlayerId } from '#squad/player'
 
 type Part = Pick<
   ChildCopy,
-  'child' | 'asGuest' | 'squads' | 'guardians' | 'keepsGoal' | 'lines' | 'agreements' | 'pairs' | 'links'
+  | 'child'
+  | 'asGuest'
+  | 'squads'
+  | 'guardians'
+  | 'keepsGoal'
+  | 'lines'
+  | 'away'
+  | 'agreements'
+  | 'pairs'
+  | 'links'
 >
 
 /** Who a child is to the club. `forId`: the guardian the copy is for, who does not read who the others are. */
@@ -31,6 +40,7 @@ export async function loadChildPart(
   })
   const keeps = await db.keepsChange.findMany({ where: { clubId, playerId }, orderBy: { seq: 'asc' } })
   const lines = await db.lineWish.findMany({ where: { clubId, playerId }, orderBy: { line: 'asc' } })
+  const away = await db.playerAway.findMany({ where: { clubId, playerId }, orderBy: { firstDay: 'asc' } })
   const agreements = await db.adjustment.findMany({
     where: { clubId, playerId },
     orderBy: { firstDay: 'asc' },
@@ -72,6 +82,7 @@ export async function loadChildPart(
       recordedAt: instant(one.recordedAt),
     })),
     lines: lines.map(({ line, wish }) => ({ line, said: wish })),
+    away: away.map(({ firstDay, lastDay }) => ({ firstDay: dayOf(firstDay), lastDay: dayOf(lastDay) })),
     agreements: agreements.map(({ kind, dueShare, firstDay, lastDay }) => ({
       kind,
       partOfEvenShare: dueShare,
