@@ -15,6 +15,7 @@ import { themedPractices, themeParts } from '#fairness/theme-parts'
 import { termOf } from '#server/book-filter'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
+import { loadMissing, type ThemesMissing } from '#server/theme-missing'
 import { isMemberBetween } from '#squad/member-between'
 import type { Squad, SquadId, Term } from '#squad/squad'
 import { termNow } from '#squad/term-now'
@@ -51,6 +52,8 @@ export type ThemesBook = {
   readonly onCourse: ProgrammeCoverage['onCourse']
   /** What the squad wishes for in the term. */
   readonly programme: readonly ProgrammeEntry[]
+  /** What is missing of the programme, with the weeks to come; null without a term. */
+  readonly missing: ThemesMissing | null
   /** Then its programme stays as it was. */
   readonly isTermOver: boolean
   readonly mayChange: boolean
@@ -107,6 +110,7 @@ export async function loadThemes(
       })),
       onCourse: cover.onCourse,
       programme,
+      missing: term && (await loadMissing(tx, { of, term, accounts, themes, programme, cover })),
       isTermOver: term !== null && term.lastDay < today,
       mayChange: may(viewer, 'changeProgramme', { kind: 'squad', squadId: squad.id }),
       players: await loadPlayers(tx, { of, term, accounts, themes }),

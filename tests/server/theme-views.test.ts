@@ -41,6 +41,30 @@ describe('the page of themes', () => {
     expect(skipped?.isHeading).toBe(false)
   })
 
+  it('says what is missing, player by player, as the meetings above it do, and carries it on to the end', async () => {
+    const { missing, rows, programme, players } = await loadThemes(await demoViewer('idris'), {
+      squadId,
+      query: {},
+    })
+    const wished = programme.filter(({ wishedShare }) => wishedShare > 0).map((entry) => entry.themeId)
+    expect(missing?.forecast.themes.map((own) => own.themeId)).toEqual(wished)
+    const coverage = new Map(rows.map((row) => [row.theme.id, row.coverage]))
+    for (const { themeId: id, met, atEnd, planned } of missing?.forecast.themes ?? []) {
+      expect(met).toBe(coverage.get(id)?.metPractices ?? 0)
+      expect(atEnd).toBeGreaterThanOrEqual(met + planned)
+    }
+    expect(rowSum(missing?.weeks.map(({ practices }) => practices) ?? [])).toBe(missing?.forecast.coming)
+    const shown = new Map(players.map(({ id, meetings }) => [id, meetings]))
+    expect(missing?.players.rows).toHaveLength((missing?.players.names.length ?? 0) * wished.length)
+    for (const own of missing?.players.rows ?? []) {
+      const meeting = shown.get(own.playerId)?.get(own.themeId)
+      expect(own.offered).toBe(meeting?.practices ?? 0)
+      expect(own.attended).toBe(meeting?.practicesThere ?? 0)
+      expect(own.seconds).toBeCloseTo(meeting?.seconds ?? 0, 6)
+      expect(own.endSeconds).toBeGreaterThanOrEqual(own.seconds)
+    }
+  })
+
   it('gives a player the meetings that its own page has, over the terms of the season', async () => {
     const viewer = await demoViewer('idris')
     const terms = await Promise.all(

@@ -35,8 +35,11 @@ export function tooFewSentence(part: number | null): string {
 
 /** How the answer was found, in numbers. */
 export function wayText({ way, draws, asWide, pValue }: NonNullable<LuckOrHabit['squad']>): string {
-  const of = way === 'everyDraw' ? 'Of all' : 'Of'
-  return `${of} ${counted(draws, 'draw')}${way === 'everyDraw' ? ' there could be' : ' made at random, ended as soon as a hundred were as wide'}, ${asWide} gave gaps as wide: a chance of ${percent(pValue)}.`
+  const wide = `${asWide} gave gaps as wide`
+  if (way === 'everyDraw')
+    return `Of all ${counted(draws, 'draw')} there could be, ${wide}: a chance of ${percent(pValue)}.`
+  const most = asWide === 0 ? 'at most ' : ''
+  return `Of ${counted(draws, 'draw')} made at random (no more than it takes to say), ${wide}: a chance of ${most}${percent(pValue)}.`
 }
 
 /** "12 %"; small ones with their decimals. */

@@ -5,6 +5,7 @@ import { addTheme, changeProgramme, changeTheme, moveTheme } from '#server/theme
 import { loadThemes } from '#server/theme-views'
 import { getViewer } from '#server/viewer'
 import { WrittenLine } from '#ui/book/written-line'
+import { MissingPart } from '#ui/themes/missing-part'
 import { ThemesBody } from '#ui/themes/themes-body'
 import { ThemesChange } from '#ui/themes/themes-change'
 import { words } from '#ui/words'
@@ -30,6 +31,13 @@ export default async function ThemesPage({ params, searchParams }: ThemesPagePro
       lead={<WrittenLine count={book.written} kind="practice" />}
     >
       <ThemesBody {...book} />
+      {book.missing ? (
+        <MissingPart
+          squadId={book.squad.id}
+          themes={book.rows.map(({ theme }) => theme)}
+          missing={book.missing}
+        />
+      ) : null}
       {book.mayChange ? <ThemesChange {...book} sends={sends} /> : null}
     </Shell>
   )
