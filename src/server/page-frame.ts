@@ -7,7 +7,7 @@ import type { ClubTx } from '#data/in-club'
 import { listSquads } from '#data/squads'
 import type { Squad, SquadId } from '#squad/squad'
 
-const squadTabs = ['today', 'book', 'sessions', 'themes', 'flags'] as const
+const squadTabs = ['today', 'book', 'sessions', 'themes', 'ahead', 'flags'] as const
 type Tab = (typeof squadTabs)[number] | 'families' | 'review' | 'policy' | 'files' | 'club'
 
 /** What surrounds a page for this viewer: only squads and tabs that are its own to open. */

@@ -38,6 +38,9 @@ export const paths = {
   /** Every player's minutes, starts, time in goal and lines, match by match and over the season. */
   matches: (squadId: SquadId) => `/squads/${squadId}/matches`,
   themes: (squadId: SquadId) => `/squads/${squadId}/themes`,
+  /** The weeks ahead: what each practice to come is about. */
+  ahead: (squadId: SquadId) => `/squads/${squadId}/ahead`,
+  aheadSheet: (squadId: SquadId) => `/squads/${squadId}/ahead/sheet`,
   designs: (squadId: SquadId) => `/squads/${squadId}/designs`,
   design: (squadId: SquadId, { designId }: { readonly designId: string }) =>
     `/squads/${squadId}/designs/${designId}`,

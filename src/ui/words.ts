@@ -81,6 +81,7 @@ export const words = {
     book: 'Season book',
     sessions: 'Practices and matches',
     themes: 'Themes',
+    ahead: 'Weeks ahead',
     flags: 'Flags',
     families: 'Families',
     review: 'Review',

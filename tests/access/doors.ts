@@ -54,6 +54,8 @@ export const doorsOfPages: Readonly<Record<string, Door>> = {
   // Opened by the code that the start printed, and only while no club stands.
   '/set-up': 'everybody',
   '/sign-in': 'everybody',
+  '/squads/[squadId]/ahead': squad('planPractice'),
+  '/squads/[squadId]/ahead/sheet': squad('planPractice'),
   '/squads/[squadId]/book': squad('seeSquad'),
   '/squads/[squadId]/designs': squad('seeSquad'),
   '/squads/[squadId]/designs/[designId]': squad('seeSquad'),
@@ -164,6 +166,7 @@ export const doorsOfForms: Readonly<Record<string, Door>> = {
   savePracticePlan: squad('planPractice'),
   saveSeason: club('arrangeClub'),
   saveSquad: club('arrangeClub'),
+  saveWeeksAhead: squad('planPractice'),
   setNewPassword: 'everybody',
   setUp: 'everybody',
   signInOnTheWay: 'everybody',

@@ -95,6 +95,10 @@ export function formsAbout(at: Things): Readonly<Record<string, object>> {
       ...{ 'termName-0': 'Autumn', 'termFirstDay-0': '2027-08-01', 'termLastDay-0': '2027-12-31' },
     },
     saveSquad: { squadId: '', name: 'Stoats', ageLimit: '11' },
+    saveWeeksAhead: {
+      ...squad,
+      ...{ termId: at.termId, knownVersion: 0, isTold: false, plan: { practices: [], asOf: null } },
+    },
     switchComing: { ...squad, showsComing: 'yes' },
     takeBackHelperPass: { ...session, passId: newId() },
     takeFormat: { key: 'ours-5-halves' },

@@ -1,0 +1,30 @@
+import type { Metadata } from 'next'
+import { orNotFound } from '#app/or-not-found'
+import { Shell } from '#app/shell'
+import { saveWeeksAhead } from '#server/ahead-actions'
+import { loadAheadPage } from '#server/ahead-views'
+import { getViewer } from '#server/viewer'
+import { AheadBody } from '#ui/ahead/ahead-body'
+import { AheadForm } from '#ui/ahead/ahead-form'
+import { words } from '#ui/words'
+
+export const metadata: Metadata = { title: words.tab.ahead }
+
+type AheadPageProps = {
+  readonly params: Promise<{ readonly squadId: string }>
+  readonly searchParams: Promise<{ readonly term?: string | string[] }>
+}
+
+export default async function AheadPage({ params, searchParams }: AheadPageProps) {
+  const viewer = await getViewer()
+  const { squadId } = await params
+  const page = await orNotFound(loadAheadPage(viewer, { squadId, query: await searchParams }))
+  const { term } = page
+  return (
+    <Shell frame={page.frame} tab="ahead" title={`${words.tab.ahead}: ${page.squad.name}`}>
+      <AheadBody squad={page.squad} terms={page.terms} term={term}>
+        {term ? <AheadForm squadId={squadId} term={term} solver={null} save={saveWeeksAhead} /> : null}
+      </AheadBody>
+    </Shell>
+  )
+}
