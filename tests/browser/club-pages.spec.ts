@@ -70,6 +70,14 @@ test('a squad’s matches and a player’s are good', async ({ page }) => {
   await expectGoodPages(page, [await firstLink(page, /\/players\/.*kind=match/)])
 })
 
+test('luck or habit is good, and the coach is led to it', async ({ page }) => {
+  await signIn(page, 'Coach')
+  await openTab(page, 'Flags')
+  await page.goto(await firstLink(page, /\/luck$/))
+  await expect(page.getByText(/^A fair draw would give gaps like these/)).toBeVisible()
+  await expectGoodAtEveryWidth(page)
+})
+
 test('the pages of whoever arranges the club are good', async ({ page }) => {
   await signInToOffice(page)
   await expectGoodPages(page, ['/club', '/club/seasons', '/club/squads', '/club/people'])
