@@ -4,6 +4,7 @@ import type { ClubTx } from '#data/in-club'
 import type { SquadDays } from '#data/sessions'
 import { getSquad } from '#data/squads'
 import { icalendarType } from '#exchange/icalendar/write-icalendar'
+import { exportAhead } from '#server/export-ahead'
 import { exportAttendance } from '#server/export-attendance'
 import { exportBook } from '#server/export-book'
 import { exportCalendar } from '#server/export-calendar'
@@ -28,6 +29,7 @@ const exports = {
   calendar: { ...csv, title: 'calendar', write: exportCalendar },
   icalendar: { ...ics, title: 'calendar', write: exportIcalendar },
   turns: { ...csv, title: 'turns', write: exportTurns },
+  ahead: { ...json, title: 'weeks ahead', write: exportAhead },
 } as const
 
 export type ExportKind = keyof typeof exports

@@ -35,6 +35,14 @@ export async function loadSquadSeason(
   { squadId, now = new Date() }: { readonly squadId: SquadId; readonly now?: Date },
 ): Promise<SquadSeason> {
   demand(viewer, 'seeSquad', { kind: 'squad', squadId })
+  return getSquadSeason(tx, { squadId, now })
+}
+
+/** The same where access has been asked, or nobody asks: a command. @throws AppError `notFound` or `noSeason`. */
+export async function getSquadSeason(
+  tx: ClubTx,
+  { squadId, now }: { readonly squadId: SquadId; readonly now: Date },
+): Promise<SquadSeason> {
   const club = await getClub(tx)
   const squad = await getSquad(tx, squadId)
   const today = todayOf(club, now)

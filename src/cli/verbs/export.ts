@@ -6,8 +6,8 @@ import { type ExportKind, exportFile, exportKinds } from '#server/export-file'
 
 export const verb: Verb = {
   name: 'export',
-  summary: 'a squad out of the book: season log, book, roster, attendance or turns',
-  help: `--what ${exportKinds.join('|')}. The log is turnbook/season-log@1, the others are CSV. Without days, all there are.`,
+  summary: 'a squad out of the book: season log, book, roster, attendance, turns, weeks ahead and more',
+  help: `--what ${exportKinds.join('|')}. The log is turnbook/season-log@1, ahead is turnbook/plan-request@1 of the term that runs or\ncomes next, icalendar is RFC 5545, the others are CSV. Without days, all there are.`,
   options: [
     { name: 'squad', value: 'NAME', means: 'the squad, by name or id' },
     { name: 'club', value: 'NAME', means: 'the club, by name or id; may be left out when there is one' },

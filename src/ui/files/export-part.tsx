@@ -35,6 +35,11 @@ const files = [
     means: 'everything that was written, place by place',
   },
   { what: 'log', label: 'Season log (JSON)', means: 'all of it for another copy of Turnbook' },
+  {
+    what: 'ahead',
+    label: 'Weeks ahead (JSON)',
+    means: 'what a plan of the weeks ahead rests on, for the plan command; no child’s name is in it',
+  },
 ] as const
 
 /** Files out: the season or one of its terms. Roster, calendar, attendance and season log can be taken in again. */
