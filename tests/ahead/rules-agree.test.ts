@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { aheadRules } from '#ahead/ahead-rules'
 import type { AheadChoices } from '#ahead/plan'
-import type { AheadProblem } from '#ahead/problem'
 import type { Pick, RuleLimits } from '#ahead/rule'
+import { allChoices } from '../support/all-choices'
 import { randomAhead } from '../support/random-ahead'
 
 function isWithin(limits: RuleLimits, choices: AheadChoices): boolean {
@@ -15,24 +15,13 @@ function isWithin(limits: RuleLimits, choices: AheadChoices): boolean {
   )
 }
 
-function* allChoices({ practices }: AheadProblem): Generator<AheadChoices> {
-  const choices = practices.map(() => 0)
-  while (true) {
-    yield [...choices]
-    let at = choices.length - 1
-    while (at >= 0 && (choices[at] ?? 0) + 1 >= (practices[at]?.offers.length ?? 0)) choices[at--] = 0
-    if (at < 0) return
-    choices[at] = (choices[at] ?? 0) + 1
-  }
-}
-
 describe('each rule of the weeks ahead, as a check and as conditions', () => {
   for (const rule of aheadRules)
     it(`says the same of every choice: ${rule.name}`, () => {
       let [kept, broken] = [0, 0]
-      for (let seed = 1; seed <= 60; seed++) {
+      for (let seed = 1; seed <= 25; seed++) {
         const problem = randomAhead(seed, {
-          practices: 4 + (seed % 2),
+          practices: seed % 5 === 0 ? 4 : 3,
           themes: 4,
           designs: 3,
           players: 3,
@@ -45,7 +34,6 @@ describe('each rule of the weeks ahead, as a check and as conditions', () => {
           if (isKept !== isWithin(limits, choices)) expect({ seed, choices, isKept }).toBe('agreed')
           if (isKept) kept++
           else broken++
-          if (kept + broken > 40_000) break
         }
       }
       expect(kept).toBeGreaterThan(100)
