@@ -1,0 +1,67 @@
+import type { AheadClash } from '#ahead/clash'
+import type { AheadProblem } from '#ahead/problem'
+import { sayAheadClash } from '#ahead/say-ahead-clash'
+import { formatPath } from '#exchange/json-path'
+import { type LetGoAhead, nearestPlanRequest } from '#exchange/plan-request/nearest-plan-request'
+import { placeOfAheadRule } from '#exchange/plan-request/place-of-ahead-clash'
+import type { PlanRequest } from '#exchange/plan-request/plan-request'
+import { impossibleFormat } from '#exchange/rotation-json'
+
+/** Why there is no plan for a request, and the nearest request for which there is one. */
+export function impossiblePlan(
+  { json, settings }: PlanRequest,
+  {
+    problem,
+    clash,
+    hasTime,
+  }: {
+    readonly problem: AheadProblem
+    readonly clash: readonly AheadClash[]
+    readonly hasTime: () => boolean
+  },
+) {
+  const nearest = nearestPlanRequest(json, { seed: settings.seed, hasTime })
+  return {
+    format: impossibleFormat,
+    requirements:
+      clash.length > 0
+        ? clash.map((one) => requirementJson({ json, problem }, one))
+        : [togetherJson(nearest?.letGo ?? [])],
+    nearest: nearest?.json ?? null,
+  }
+}
+
+/** What no arithmetic explains, and only a search found: what to let go then says where to look. */
+function togetherJson(letGo: readonly LetGoAhead[]) {
+  const [first, ...others] = letGo.map(({ rule, path }) => ({ rule, path: formatPath(path) }))
+  return {
+    rule: first?.rule ?? 'offered',
+    path: first?.path ?? 'practices',
+    with: others,
+    practice: null,
+    theme: null,
+    why: first
+      ? 'No plan keeps all that is asked at once. Without what is named here there is one.'
+      : 'No plan keeps all that is asked at once. Let some of it go, or add designs.',
+  }
+}
+
+/** The first rule stands as that of the requirement; `with` are the others that stand against it. */
+function requirementJson(
+  request: { readonly json: PlanRequest['json']; readonly problem: AheadProblem },
+  clash: AheadClash,
+) {
+  const { problem } = request
+  const [first, ...others] = clash.rules.map((rule) => ({
+    rule,
+    path: formatPath(placeOfAheadRule(request, rule, clash)),
+  }))
+  return {
+    rule: first?.rule ?? 'offered',
+    path: first?.path ?? 'practices',
+    with: others,
+    practice: clash.practice === null ? null : (problem.practices[clash.practice]?.id ?? null),
+    theme: clash.theme === null ? null : (problem.themes[clash.theme]?.id ?? null),
+    why: sayAheadClash(problem, clash),
+  }
+}
