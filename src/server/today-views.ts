@@ -93,7 +93,7 @@ export async function loadToday(
         isTapped: taps.has(next.id),
         isPlanned: (await listPlanned(tx, [next.id])).has(next.id),
         design: design && { id: design.id, name: design.name },
-        themeName: themes.find(({ id }) => id === design?.themeId)?.name ?? null,
+        themeName: themes.find(({ id }) => id === (next.themeId ?? design?.themeId))?.name ?? null,
       },
       alsoThatDay: alsoThatDay.map(shownSession),
       toWrite: unwritten.map((session) => ({ ...shownSession(session), isTapped: taps.has(session.id) })),

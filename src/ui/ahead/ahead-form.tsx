@@ -5,10 +5,16 @@ import { aheadDraft } from '#ahead/draft/ahead-draft'
 import type { AheadSolver } from '#ahead/draft/ahead-solver'
 import { plannedPractices } from '#ahead/draft/planned-practices'
 import type { AheadTerm } from '#ui/ahead/ahead-types'
+import { ChangesPart } from '#ui/ahead/changes-part'
+import { EndsPart } from '#ui/ahead/ends-part'
 import { PracticesPart } from '#ui/ahead/practices-part'
+import { ProofOfAhead } from '#ui/ahead/proof-of-ahead'
 import { SaveAhead } from '#ui/ahead/save-ahead'
 import { useAheadDraft } from '#ui/ahead/use-ahead-draft'
+import { useByHand } from '#ui/ahead/use-by-hand'
+import { WeeksBoard } from '#ui/ahead/weeks-board'
 import type { SendForm } from '#ui/entry/send-form'
+import { formatDays } from '#ui/format-day'
 import { SectionTitle } from '#ui/page/section-title'
 
 export type AheadFormProps = {
@@ -31,15 +37,48 @@ export function AheadForm({ squadId, term, solver, save }: AheadFormProps) {
     () => (draft.best ? plannedPractices(draft.asked, draft.best.plan.choices) : null),
     [draft],
   )
+  const byHand = useByHand(editing)
   return (
     <div className="space-y-10">
-      <section>
-        <SectionTitle note="The next four are firm. The rest is a sketch, and is planned anew after each practice.">
-          Practice by practice
+      <ChangesPart term={term} nameOf={nameOf} />
+      <section className="space-y-4">
+        <SectionTitle note="The next four are firm, the rest is a sketch that is planned anew after each practice. Drag a theme to another practice, or tap another theme: it is held there, and the rest is planned around it.">
+          The weeks
         </SectionTitle>
-        <PracticesPart squadId={squadId} term={term} editing={editing} nameOf={nameOf} />
+        <ClosedLine term={term} />
+        <WeeksBoard
+          term={term}
+          problem={draft.asked}
+          choices={draft.best?.plan.choices ?? []}
+          byHand={byHand}
+        />
+        <p role="status" className="min-h-6 text-soft">
+          {byHand.said}
+        </p>
+        <ProofOfAhead editing={editing} />
       </section>
+      <section>
+        <SectionTitle note="What each practice is about, and why.">Practice by practice</SectionTitle>
+        <PracticesPart squadId={squadId} term={term} draft={draft} byHand={byHand} nameOf={nameOf} />
+      </section>
+      {draft.best ? (
+        <section>
+          <SectionTitle note="Left of the middle is less than an even share, right of it is more; the band is the tolerance.">
+            Where everyone ends
+          </SectionTitle>
+          <EndsPart problem={draft.asked} plan={draft.best.plan} nameOf={nameOf} />
+        </section>
+      ) : null}
       <SaveAhead squadId={squadId} term={term} practices={practices} editing={editing} save={save} />
     </div>
+  )
+}
+
+function ClosedLine({ term: { closed, firstDay, lastDay } }: Pick<AheadFormProps, 'term'>) {
+  const inTerm = closed.filter((own) => own.lastDay >= firstDay && own.firstDay <= lastDay)
+  return inTerm.length === 0 ? null : (
+    <p className="text-sm text-soft">
+      Without practice: {inTerm.map((own) => `${own.name}, ${formatDays(own)}`).join('; ')}.
+    </p>
   )
 }

@@ -1,10 +1,11 @@
 'use client'
 
-import { changeTheme, exchangeWith, freePractice, holdPractice, offeredThemes } from '#ahead/draft/by-hand'
+import type { AheadDraft } from '#ahead/draft/ahead-draft'
+import { offeredThemes } from '#ahead/draft/by-hand'
 import { chosenOffer } from '#ahead/plan'
 import { firmPractices } from '#ahead/term-plan'
 import type { AheadSession } from '#ui/ahead/ahead-types'
-import type { AheadEditing } from '#ui/ahead/use-ahead-draft'
+import type { ByHand } from '#ui/ahead/use-by-hand'
 import { formatDay } from '#ui/format-day'
 import { Button, LinkButton } from '#ui/page/button'
 import { CheckBox } from '#ui/page/check-box'
@@ -16,23 +17,16 @@ type PracticeCardProps = {
   readonly session: AheadSession
   readonly practice: number
   readonly sentence: string
-  readonly editing: AheadEditing
+  readonly draft: AheadDraft
+  readonly byHand: ByHand
 }
 
 /** A practice to come: its theme and design, why, and what the coach may change about it. */
-export function PracticeCard({ squadId, session, practice, sentence, editing }: PracticeCardProps) {
-  const { draft, ask } = editing
+export function PracticeCard({ squadId, session, practice, sentence, draft, byHand }: PracticeCardProps) {
   const { asked, best } = draft
   const offer = best ? chosenOffer(asked, best.plan.choices, practice) : null
   const isFirm = practice < firmPractices
   const isHeld = (asked.practices[practice]?.held ?? null) !== null
-  const step = (to: number) => () => {
-    if (best) ask((request) => exchangeWith(request, { draft, practice, other: to }), without(practice, to))
-  }
-  const without =
-    (...touched: readonly number[]) =>
-    (firm: typeof draft.firm) =>
-      new Map([...firm].filter(([id]) => !touched.some((at) => asked.practices[at]?.id === id)))
   const name = `practice-${session.id}`
   return (
     <li
@@ -70,31 +64,16 @@ export function PracticeCard({ squadId, session, practice, sentence, editing }: 
               label: asked.themes[theme]?.name ?? '',
             })),
           ]}
-          onChange={(event) => {
-            const theme = Number(event.target.value)
-            ask((request) => changeTheme(request, { draft, practice, theme }), without(practice))
-          }}
+          onChange={(event) => byHand.choose(practice, Number(event.target.value))}
         />
-        <CheckBox
-          label="Hold"
-          isTicked={isHeld}
-          onChange={(isTicked) =>
-            ask(
-              (request) =>
-                isTicked
-                  ? holdPractice(request, { draft, practice })
-                  : freePractice(request, { draft, practice }),
-              isTicked ? undefined : without(practice),
-            )
-          }
-        />
+        <CheckBox label="Hold" isTicked={isHeld} onChange={(isTicked) => byHand.hold(practice, isTicked)} />
         {practice > 0 ? (
-          <Button type="button" weight="plain" onClick={step(practice - 1)}>
+          <Button type="button" weight="plain" onClick={() => byHand.exchange(practice, practice - 1)}>
             Earlier<span className="sr-only">: exchange with the practice before</span>
           </Button>
         ) : null}
         {practice + 1 < asked.practices.length ? (
-          <Button type="button" weight="plain" onClick={step(practice + 1)}>
+          <Button type="button" weight="plain" onClick={() => byHand.exchange(practice, practice + 1)}>
             Later<span className="sr-only">: exchange with the practice after</span>
           </Button>
         ) : null}

@@ -1,21 +1,23 @@
 'use client'
 
 import { useMemo } from 'react'
+import type { AheadDraft } from '#ahead/draft/ahead-draft'
 import { explainPractice } from '#ahead/explain/explain-practice'
 import type { AheadTerm, NameOfPlace } from '#ui/ahead/ahead-types'
 import { PracticeCard } from '#ui/ahead/practice-card'
-import type { AheadEditing } from '#ui/ahead/use-ahead-draft'
+import type { ByHand } from '#ui/ahead/use-by-hand'
 
 type PracticesPartProps = {
   readonly squadId: string
   readonly term: AheadTerm
-  readonly editing: AheadEditing
+  readonly draft: AheadDraft
+  readonly byHand: ByHand
   readonly nameOf: NameOfPlace
 }
 
 /** Every practice to come: what it is about, and why. */
-export function PracticesPart({ squadId, term, editing, nameOf }: PracticesPartProps) {
-  const { asked, best } = editing.draft
+export function PracticesPart({ squadId, term, draft, byHand, nameOf }: PracticesPartProps) {
+  const { asked, best } = draft
   const said = useMemo(
     () =>
       best
@@ -35,7 +37,8 @@ export function PracticesPart({ squadId, term, editing, nameOf }: PracticesPartP
             session={session}
             practice={practice}
             sentence={said[practice] ?? ''}
-            editing={editing}
+            draft={draft}
+            byHand={byHand}
           />
         ) : null
       })}

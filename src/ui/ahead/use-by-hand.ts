@@ -1,0 +1,46 @@
+'use client'
+
+import { useMemo, useState } from 'react'
+import { changeTheme, exchangeWith, freePractice, holdPractice } from '#ahead/draft/by-hand'
+import type { AheadEditing } from '#ui/ahead/use-ahead-draft'
+import { formatDay } from '#ui/format-day'
+
+/** What the coach does with single practices; each is held where it was put, and the rest is planned anew. */
+export type ByHand = {
+  readonly choose: (practice: number, theme: number) => void
+  readonly exchange: (practice: number, other: number) => void
+  readonly hold: (practice: number, isHeld: boolean) => void
+  /** What was done last, to be read out; empty: nothing yet. */
+  readonly said: string
+}
+
+export function useByHand({ draft, ask }: AheadEditing): ByHand {
+  const [said, setSaid] = useState('')
+  const doings = useMemo(() => {
+    const { asked, best } = draft
+    const dayOf = (practice: number) => formatDay(asked.practices[practice]?.day ?? '')
+    const without =
+      (...touched: readonly number[]) =>
+      (firm: typeof draft.firm) =>
+        new Map([...firm].filter(([id]) => !touched.some((at) => asked.practices[at]?.id === id)))
+    return {
+      choose: (practice: number, theme: number) => {
+        ask((request) => changeTheme(request, { draft, practice, theme }), without(practice))
+        setSaid(`${dayOf(practice)} is “${asked.themes[theme]?.name ?? ''}” now, and held. ${rest}`)
+      },
+      exchange: (practice: number, other: number) => {
+        if (!best || practice === other || !asked.practices[practice] || !asked.practices[other]) return
+        ask((request) => exchangeWith(request, { draft, practice, other }), without(practice, other))
+        setSaid(`${dayOf(practice)} and ${dayOf(other)} are exchanged, and held. ${rest}`)
+      },
+      hold: (practice: number, isHeld: boolean) => {
+        if (isHeld) ask((request) => holdPractice(request, { draft, practice }))
+        else ask((request) => freePractice(request, { draft, practice }), without(practice))
+        setSaid(`${dayOf(practice)} is ${isHeld ? 'held' : 'free again'}. ${rest}`)
+      },
+    }
+  }, [draft, ask])
+  return { ...doings, said }
+}
+
+const rest = 'The rest was planned anew around it.'
