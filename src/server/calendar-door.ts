@@ -12,12 +12,12 @@ import { takeTry, tooManyTries } from '#server/rate-limit'
 const ending = '.ics'
 
 /** `GET /calendar/<code>.ics`: a calendar program asks here, without a sign-in, by the secret in the address. */
-export async function answerCalendar(request: Request, text: string): Promise<Response> {
+export async function answerCalendar(request: Request, text: string, now = new Date()): Promise<Response> {
   try {
     const from = await takeTry({ what: 'calendarFrom', key: await placeOfRequest() })
     if (!from.ok) return tooMany(from.seconds)
     const code = codeOfText(text.endsWith(ending) ? text.slice(0, -ending.length) : text)
-    const calendar = code && (await findCalendar(code))
+    const calendar = code && (await findCalendar(code, now))
     if (!calendar) return nothing()
     const of = await takeTry({ what: 'calendarOf', key: code.linkId })
     return of.ok ? given(request, calendar) : tooMany(of.seconds)
@@ -27,9 +27,9 @@ export async function answerCalendar(request: Request, text: string): Promise<Re
   }
 }
 
-async function findCalendar(code: LinkCode): Promise<string | null> {
+async function findCalendar(code: LinkCode, now: Date): Promise<string | null> {
   try {
-    return await findCalendarOf(code)
+    return await findCalendarOf(code, now)
   } catch (error) {
     if (error instanceof AppError && error.code === 'notFound') return null
     throw error

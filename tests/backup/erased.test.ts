@@ -87,6 +87,11 @@ describe('what opens a door', () => {
        values ($1, $2, 'join', $3, $4, now() + interval '3 days', now())`,
       link,
     )
+    await inside(
+      `insert into "CalendarFeed" ("clubId", id, "personId", "secretHash", "squadIds", "madeAt")
+       values ($1, $2, $3, $4, '{}', now())`,
+      [club.club.id, newId(), club.guardianId, hash('calendar')],
+    )
     const withDoors = await backUp(ownerUrl)
     await askAs(ownerUrl, (client) =>
       client.query(
@@ -107,5 +112,7 @@ describe('what opens a door', () => {
       [],
     )
     expect(await inside('select from "OneTimeLink"')).toHaveLength(1)
+    expect(await inside('select from "CalendarFeed" where "revokedAt" is null')).toEqual([])
+    expect(await inside('select from "CalendarFeed"')).toHaveLength(1)
   })
 })

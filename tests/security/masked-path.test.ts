@@ -10,6 +10,7 @@ describe('an address in the log', () => {
     [`/family/${id}?season=x#top`, '/family/[id]'],
     ['/welcome/short', '/welcome/[code]'],
     ['/join/a.b.c', '/join/[code]'],
+    ['/calendar/a.b.c.ics', '/calendar/[code]'],
     ['/set-up?code=ABCD-EFGH', '/set-up'],
     ['/api/auth/magic-link/verify?token=abc', '/api/auth/magic-link/[code]'],
     ['/Jane%20Doe', '/[…]'],

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
 import { recordGuardianships } from '#data/guardianships'
 import { newId } from '#data/ids'
+import { makeOwnCalendar, takeBackOwnCalendar } from '#server/calendar-actions'
 import { makeFamilyLink, makePersonLink, revokeFamilyLink, revokePersonLink } from '#server/link-actions'
 import { textOfCode } from '#server/link-code'
 import {
@@ -57,6 +58,8 @@ const doors: readonly (readonly [string, Door, () => object])[] = [
   ['makeFamilyLink', makeFamilyLink, () => ({ ...ofGuardian(), how: 'show' })],
   ['revokePersonLink', revokePersonLink, () => ({ personId: at.coach.personId, linkId: newId() })],
   ['revokeFamilyLink', revokeFamilyLink, () => ({ playerId: at.childId, linkId: newId() })],
+  ['makeOwnCalendar', makeOwnCalendar, () => ({ [`squad-${at.squadId}`]: 'on' })],
+  ['takeBackOwnCalendar', takeBackOwnCalendar, () => ({})],
   ['takeAsSignedIn', takeAsSignedIn, () => ({})],
   ['signInOnTheWay', signInOnTheWay, () => signIn],
   ['chooseNewPassword', chooseNewPassword, () => ({ password: signIn.password })],
@@ -64,11 +67,12 @@ const doors: readonly (readonly [string, Door, () => object])[] = [
 
 /** All that stands of adults and links, without when a session was last used. */
 async function whatStands(): Promise<string> {
-  const { person, guardianship, oneTimeLink, squadCoach, auditEntry, login } = ownerDatabase()
+  const { person, guardianship, oneTimeLink, calendarFeed, squadCoach, auditEntry, login } = ownerDatabase()
   const rows = await Promise.all([
     person.findMany({ orderBy: { id: 'asc' } }),
     guardianship.findMany({ orderBy: [{ personId: 'asc' }, { playerId: 'asc' }] }),
     oneTimeLink.findMany({ orderBy: { id: 'asc' } }),
+    calendarFeed.findMany({ orderBy: { id: 'asc' } }),
     squadCoach.findMany({ orderBy: { id: 'asc' } }),
     auditEntry.findMany({ orderBy: { id: 'asc' } }),
     login.findMany({ orderBy: { id: 'asc' } }),
