@@ -1,16 +1,14 @@
 import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
-import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
 import { inClub } from '#data/in-club'
-import { listSeasons } from '#data/seasons'
-import { getSquad } from '#data/squads'
+import { lockSquad } from '#data/squad-lock'
 import { listThemes, saveProgramme } from '#data/themes'
 import { type Done, saved } from '#server/action'
-import { loadClubDay } from '#server/club-day'
+import { openTerm } from '#server/open-term'
 import type { ProgrammeInput } from '#server/theme-input'
 
 /**
@@ -24,15 +22,9 @@ export async function changeProgrammeOf(
 ): Promise<Result<Done, Problem>> {
   demand(viewer, 'changeProgramme', { kind: 'squad', squadId })
   return inClub(viewer.clubId, async (tx) => {
-    const { today } = await loadClubDay(tx, now)
-    await getSquad(tx, squadId)
-    const term = (await listSeasons(tx)).flatMap(({ terms }) => terms).find(({ id }) => id === termId)
-    if (!term) throw new AppError('notFound', `no term ${termId}`)
-    if (term.lastDay < today)
-      return refuse({
-        path: '',
-        message: `${term.name} is over since ${term.lastDay}; its programme stays. Choose a term that runs or is to come.`,
-      })
+    await lockSquad(tx, squadId)
+    const term = await openTerm(tx, { squadId, termId, now })
+    if (!term.ok) return term
     const known = new Set((await listThemes(tx)).map(({ id }) => id))
     if ([...percents.keys()].some((id) => !known.has(id)))
       return refuse({ path: '', message: 'One of these themes is no longer there. Reload the page.' })
@@ -45,7 +37,7 @@ export async function changeProgrammeOf(
     const by = { personId: viewer.personId, at: now }
     const detail = { termId, themes: programme.length }
     await recordAudit(tx, { action: 'changeProgramme', objectKind: 'squad', objectId: squadId, detail, by })
-    return saved(`The programme of ${term.name} is saved.`)
+    return saved(`The programme of ${term.value.name} is saved.`)
   })
 }
 
