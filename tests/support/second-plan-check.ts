@@ -126,7 +126,9 @@ function sumFaults(request: PlanRequestJson, answer: PlanAnswer): readonly strin
       balance += costInMinutes(Math.abs(gap), tolerance)
       if (!said || !isNear(said.gapAfter, gap) || !isNear(said.tolerance, tolerance))
         faults.push(`${column} of ${id}`)
-      if (Math.abs(Math.abs(gap) - tolerance) > 1e-3 && said?.inside !== Math.abs(gap) < tolerance)
+      // Too much goal and waiting, too little of all else, is outside.
+      const beyond = (column === 'keep' || column === 'rest' ? gap : -gap) - tolerance
+      if (Math.abs(beyond) > 1e-3 && said?.inside !== beyond < 0)
         faults.push(`${column} of ${id} is not ${said?.inside ? 'inside' : 'outside'}`)
     }
     if (!isNear(shown.playedSeconds, end.played)) faults.push(`time played of ${id}`)
@@ -136,6 +138,8 @@ function sumFaults(request: PlanRequestJson, answer: PlanAnswer): readonly strin
       short += costInMinutes(due - had, toleranceSeconds)
       const said = shown.themes[theme]
       if (!said || !isNear(said.seconds, had) || !isNear(said.due, due)) faults.push(`${theme} of ${id}`)
+      const late = due - had - toleranceSeconds
+      if (Math.abs(late) > 1e-3 && said?.inside !== late < 0) faults.push(`${theme} of ${id}, inside or not`)
     }
   })
   const { value, bound, proven } = answer.value

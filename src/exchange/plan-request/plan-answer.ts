@@ -1,4 +1,7 @@
+import { isColumnInside, isThemeInside } from '#ahead/chance/is-inside'
 import { expectedEnd } from '#ahead/expected-end'
+import { explainPractice } from '#ahead/explain/explain-practice'
+import { favoursOf } from '#ahead/explain/favours-of'
 import { chosenOffer, type ExpectedEnd, type SolvedAhead } from '#ahead/plan'
 import { planValue } from '#ahead/plan-value'
 import type { AheadProblem } from '#ahead/problem'
@@ -27,7 +30,9 @@ export function planAnswer(problem: AheadProblem, { plan, proof }: SolvedAhead, 
   }
 }
 
-function practiceJson(problem: AheadProblem, { choices, leans }: SolvedAhead['plan'], at: number) {
+function practiceJson(problem: AheadProblem, plan: SolvedAhead['plan'], at: number) {
+  const { choices, leans } = plan
+  const idOf = (player: number) => problem.players[player]?.id ?? ''
   const practice = problem.practices[at]
   const offer = chosenOffer(problem, choices, at)
   if (!practice || !offer) throw new Error('A plan has an offer for each practice.')
@@ -39,6 +44,11 @@ function practiceJson(problem: AheadProblem, { choices, leans }: SolvedAhead['pl
     design: problem.designs[offer.design]?.id ?? '',
     isFirm: at < firmPractices,
     isHeld: practice.held !== null,
+    sentence: explainPractice(problem, plan, { practice: at, nameOf: idOf }),
+    favours: favoursOf(problem, plan, at).map(({ player, ...favour }) => ({
+      player: idOf(player),
+      ...favour,
+    })),
     liveSeconds: offer.liveSeconds,
     seats: seatsJson(offer.seats),
     players: problem.players.map(({ id }, player) => ({
@@ -61,7 +71,7 @@ function playerJson({ players, themes }: AheadProblem, ends: readonly ExpectedEn
           gap: quiet(player.gap[column]),
           gapAfter: quiet(end.gap[column]),
           tolerance: player.tolerance[column],
-          inside: Math.abs(end.gap[column]) <= player.tolerance[column] + noise,
+          inside: isColumnInside(column, { gap: end.gap[column], tolerance: player.tolerance[column] }),
         },
       ]),
     ),
@@ -70,8 +80,8 @@ function playerJson({ players, themes }: AheadProblem, ends: readonly ExpectedEn
       themes.flatMap(({ id, wishedShare }, theme) => {
         if (wishedShare === 0) return []
         const [seconds = 0, due = 0] = [end.themeSeconds[theme], end.themeDue[theme]]
-        const inside = due - seconds <= player.themeTolerance + noise
-        return [[id, { seconds, due, tolerance: player.themeTolerance, inside }]]
+        const tolerance = player.themeTolerance
+        return [[id, { seconds, due, tolerance, inside: isThemeInside({ due, seconds, tolerance }) }]]
       }),
     ),
   }
