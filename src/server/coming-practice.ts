@@ -28,7 +28,8 @@ export async function loadComingPractice(
   const sessions = await listSessions(tx, { squadId, from: today, to: daysLater(today, daysAhead) })
   const next = nextPractice(sessions, today)
   if (!next) return null
-  const themeId = next.designId ? ((await findDesign(tx, next.designId))?.themeId ?? null) : null
+  const design = next.designId ? await findDesign(tx, next.designId) : null
+  const themeId = next.themeId ?? design?.themeId ?? null
   const theme = themeId ? (await listThemes(tx)).find(({ id }) => id === themeId) : undefined
   const showsComing = await findShowsComing(tx, squadId)
   return { themeName: theme?.name ?? null, when: comingWhen(next, { showsComing, isWithheld }) }

@@ -4,6 +4,7 @@ import { listDesigns } from '#data/designs'
 import { inClub } from '#data/in-club'
 import { findPlan } from '#data/session-plans'
 import { listThemes } from '#data/themes'
+import { plannedAbout } from '#practice/planned-about'
 import { loadPlanCast } from '#server/plan-cast'
 import { whyNotPlanned } from '#server/plan-closed'
 import { loadPlanningPage } from '#server/planning-page'
@@ -27,7 +28,7 @@ export async function loadPlanPage(viewer: Viewer, { squadId, sessionId, now = n
       plan: stored?.plan ?? null,
       players: cast.players,
       themeShort: cast.themeShort,
-      designs: await listDesigns(tx),
+      designs: plannedAbout(await listDesigns(tx), session),
       themes: (await listThemes(tx)).map(({ id, name, parentId, order }) => ({ id, name, parentId, order })),
       policy: {
         toleranceSeconds: policy.toleranceSeconds,

@@ -64,7 +64,9 @@ export async function savePlanOf(viewer: Viewer, input: PlanInput): Promise<Resu
     const version = await savePlan(tx, { sessionId, plan: checked.value, knownVersion, by })
     const { design, players, turns } = checked.value
     await rememberPartners(tx, { players, day: session.day, by })
-    if (design.id !== session.designId) await changeSession(tx, sessionId, { designId: design.id })
+    // Another design than was planned is about its own theme.
+    if (design.id !== session.designId)
+      await changeSession(tx, sessionId, { designId: design.id, themeId: null })
     const detail = { version, players: players.length, turns: turns.length }
     await recordAudit(tx, { action: 'savePlan', objectKind: 'session', objectId: sessionId, detail, by })
     return saved(`Saved. ${checked.value.proof.sentence}`)

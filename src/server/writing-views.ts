@@ -14,6 +14,7 @@ import { listThemes } from '#data/themes'
 import { getVersion } from '#data/written-history'
 import { loadWritten, type WrittenSession } from '#data/written-sessions'
 import { namesApart } from '#fairness/book/names-apart'
+import { plannedAbout } from '#practice/planned-about'
 import { eventsThatStand } from '#practice/replay'
 import { loadClubDay } from '#server/club-day'
 import { loadFrame } from '#server/page-frame'
@@ -69,7 +70,12 @@ export async function loadWritingPage(
       // One that is put away is offered where it was used.
       designs:
         session.kind === 'practice'
-          ? (await listEveryDesign(tx)).filter(({ id, isPutAway }) => !isPutAway || id === session.designId)
+          ? plannedAbout(
+              (await listEveryDesign(tx)).filter(
+                ({ id, isPutAway }) => !isPutAway || id === session.designId,
+              ),
+              session,
+            )
           : [],
       themes: (await listThemes(tx)).map(({ id, name }) => ({ id, name })),
       middleAttackShare: policyInForce(policies, { ageLimit: squad.ageLimit, day: session.day })
