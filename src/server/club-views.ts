@@ -3,6 +3,7 @@ import { demand } from '#access/demand'
 import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
 import type { Day } from '#common/time'
+import { listClosedDays } from '#data/closed-days'
 import { getClub } from '#data/clubs'
 import { type ClubTx, inClub } from '#data/in-club'
 import { countMembersOn } from '#data/member-counts'
@@ -13,6 +14,7 @@ import { loadClubDay } from '#server/club-day'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { seasonFor } from '#server/squad-season'
 import { canTakeOurContent } from '#server/take-our-content'
+import type { ClosedDays } from '#squad/closed-days'
 import type { Season, Squad } from '#squad/squad'
 
 /** A squad with who coaches it and how many belong to it today. */
@@ -64,6 +66,8 @@ export type ClubSeasons = {
   readonly today: Day
   /** The newest first. */
   readonly seasons: readonly Season[]
+  /** Of the whole club, those to come. */
+  readonly closed: readonly ClosedDays[]
 }
 
 /** @throws AppError `notAllowed`. */
@@ -72,7 +76,8 @@ export async function loadClubSeasons(viewer: Viewer, now = new Date()): Promise
   return inClub(viewer.clubId, async (tx) => {
     const { today } = await loadClubDay(tx, now)
     const frame = await loadFrame(tx, viewer, null)
-    return { frame, today, seasons: (await listSeasons(tx)).toReversed() }
+    const closed = (await listClosedDays(tx, { squadId: null })).filter(({ lastDay }) => lastDay >= today)
+    return { frame, today, seasons: (await listSeasons(tx)).toReversed(), closed }
   })
 }
 

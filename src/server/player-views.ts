@@ -3,7 +3,7 @@ import { demand } from '#access/demand'
 import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
 import { AppError } from '#common/app-error'
-import type { Day } from '#common/time'
+import { allDays, type Day } from '#common/time'
 import { listAccounts } from '#data/accounts'
 import { type Adjustment, fewerTurnsOf, listAdjustments } from '#data/adjustments'
 import { listErasedIds } from '#data/erasures'
@@ -12,6 +12,7 @@ import { type ClubTx, inClub } from '#data/in-club'
 import { listKeepsChanges } from '#data/keeps-changes'
 import { listLineWishes } from '#data/line-wishes'
 import { listMemberships, listMembershipsOf, listSquadIdsOf } from '#data/memberships'
+import { listAway } from '#data/player-away'
 import { getPlayer, listSquadPlayers } from '#data/players'
 import type { SquadDays } from '#data/sessions'
 import { listThemes } from '#data/themes'
@@ -40,6 +41,7 @@ import { recordLook } from '#server/record-look'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
 import type { KeepsChange } from '#squad/keeps-change'
 import type { Player, PlayerId } from '#squad/player'
+import type { PlayerAway } from '#squad/player-away'
 import type { Membership, Season, Squad, SquadId } from '#squad/squad'
 import type { Theme } from '#themes/theme'
 import type { ThemeMeeting } from '#themes/theme-meetings'
@@ -64,6 +66,8 @@ export type PlayerSettings = {
   readonly keepsChanges: readonly KeepsChange[]
   /** In this squad, in order of time. */
   readonly memberships: readonly Membership[]
+  /** Known to be away, today and after it. */
+  readonly away: readonly PlayerAway[]
   readonly today: Day
   /** False: it is in another squad now, and only its days in this one are to be set here. */
   readonly mayChangePlayer: boolean
@@ -166,6 +170,7 @@ async function loadSettings(
     wishes: (await listLineWishes(tx, [playerId])).get(playerId) ?? noWishes,
     keepsChanges: await listKeepsChanges(tx, [playerId]),
     memberships: all.filter((one) => one.squadId === squadId),
+    away: await listAway(tx, { playerIds: [playerId], from: today, to: allDays.to }),
     today,
     mayChangePlayer: may(viewer, 'changePlayer', object),
   }

@@ -15,6 +15,8 @@ export const paths = {
   session: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
     `/squads/${squadId}/sessions/${sessionId}`,
   newSession: (squadId: SquadId) => `/squads/${squadId}/sessions/new`,
+  /** A practice in every week; days without practice; grounds. */
+  weekly: (squadId: SquadId) => `/squads/${squadId}/sessions/weekly`,
   writeSession: (squadId: SquadId, { sessionId }: { readonly sessionId: string }) =>
     `/squads/${squadId}/sessions/${sessionId}/write`,
   /** Codes that let a helper join a practice. */

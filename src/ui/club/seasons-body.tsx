@@ -1,4 +1,5 @@
 import type { Day } from '#common/time'
+import type { ClosedDays } from '#squad/closed-days'
 import type { Season } from '#squad/squad'
 import { SeasonForm } from '#ui/club/season-form'
 import type { SendForm } from '#ui/entry/send-form'
@@ -8,16 +9,22 @@ import { Empty } from '#ui/page/empty'
 import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
+import { ClosedDaysPart } from '#ui/weeks/closed-days-part'
 
 type SeasonsBodyProps = {
   readonly today: Day
   /** The newest first. */
   readonly seasons: readonly Season[]
+  /** Days without practice of the whole club, those to come. */
+  readonly closed: readonly ClosedDays[]
   readonly save: SendForm
+  readonly addClosed: SendForm
+  readonly removeClosed: SendForm
 }
 
-/** Seasons and their terms, and a new one. */
-export function SeasonsBody({ today, seasons, save }: SeasonsBodyProps) {
+/** Seasons and their terms, days without practice, and a new season. */
+export function SeasonsBody({ today, seasons, closed, ...sends }: SeasonsBodyProps) {
+  const { save, addClosed, removeClosed } = sends
   return (
     <>
       {seasons.length === 0 ? (
@@ -38,6 +45,12 @@ export function SeasonsBody({ today, seasons, save }: SeasonsBodyProps) {
           </p>
         </section>
       )}
+      <section>
+        <SectionTitle note="Holidays of every squad. A squad’s own stand on its page of weekly practices.">
+          Days without practice
+        </SectionTitle>
+        <ClosedDaysPart closed={closed} squadId={null} add={addClosed} remove={removeClosed} />
+      </section>
       <section>
         <SectionTitle note="A day belongs to one season, and to one term at most. Holidays may lie between terms.">
           New season

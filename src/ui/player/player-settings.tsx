@@ -1,20 +1,27 @@
 import type { Day } from '#common/time'
 import type { LineWishes } from '#match/format/line-wish'
 import type { KeepsChange } from '#squad/keeps-change'
+import type { PlayerAway } from '#squad/player-away'
 import type { SendForm } from '#ui/entry/send-form'
 import { Details } from '#ui/page/details'
 import { SectionTitle } from '#ui/page/section-title'
 import { AboutForm } from '#ui/player/about-form'
 import type { Agreed } from '#ui/player/agreed-list'
 import { AgreeForm, EndAgreementForm } from '#ui/player/agreement-forms'
+import { AwayForms } from '#ui/player/away-forms'
 import { KeepsForm } from '#ui/player/keeps-form'
 import { LinesForm } from '#ui/player/lines-form'
 import { linesSaid } from '#ui/player/lines-said'
 import { MembershipForm } from '#ui/player/membership-form'
 import { keepsLines, memberText } from '#ui/player/setting-words'
+import { listed } from '#ui/plural'
+import { spanText } from '#ui/weeks/closed-days-part'
 
 export type PlayerSends = Readonly<
-  Record<'about' | 'keeps' | 'lines' | 'membership' | 'agree' | 'endAgreement', SendForm>
+  Record<
+    'about' | 'keeps' | 'lines' | 'membership' | 'agree' | 'endAgreement' | 'addAway' | 'removeAway',
+    SendForm
+  >
 >
 
 type PlayerSettingsProps = {
@@ -26,6 +33,7 @@ type PlayerSettingsProps = {
   readonly wishes: LineWishes
   readonly keepsChanges: readonly KeepsChange[]
   readonly memberships: readonly { readonly firstDay: Day; readonly lastDay: Day | null }[]
+  readonly away: readonly PlayerAway[]
   readonly today: Day
   readonly mayChangePlayer: boolean
   readonly agreed: readonly Agreed[]
@@ -48,6 +56,7 @@ export function PlayerSettings(props: PlayerSettingsProps) {
         ))}
         {wantsToKeep ? <li>Asks to keep goal.</li> : null}
         {lines ? <li>{lines}</li> : null}
+        {props.away.length > 0 ? <li>Will be away {listed(props.away.map(spanText))}.</li> : null}
       </ul>
       <h3 className="mt-4 font-semibold">Change</h3>
       {props.mayChangePlayer ? (
@@ -74,6 +83,9 @@ function OfThePlayer({ name, keeps, wantsToKeep, wishes, today, sends, ...of }: 
       </Details>
       <Details summary="Lines in matches: likes, is learning, not yet">
         <LinesForm of={{ squadId, playerId }} wishes={wishes} send={sends.lines} />
+      </Details>
+      <Details summary="Days away">
+        <AwayForms of={{ squadId, playerId }} away={of.away} today={today} sends={sends} />
       </Details>
       <Details summary="Name, and asking to keep goal">
         <AboutForm of={{ squadId, playerId }} name={name} wantsToKeep={wantsToKeep} send={sends.about} />

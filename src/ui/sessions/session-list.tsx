@@ -42,6 +42,7 @@ export function SessionList({ squadId, today, toCome, held }: SessionListProps) 
         <LinkButton href={paths.newSession(squadId)} weight="main">
           New practice or match
         </LinkButton>
+        <LinkButton href={paths.weekly(squadId)}>Weekly practices, days without</LinkButton>
         <LinkButton href={paths.designs(squadId)}>Designs</LinkButton>
       </p>
       {toCome.length > 0 ? (

@@ -4,6 +4,7 @@ import { Shell } from '#app/shell'
 import { saveSeason } from '#server/club-actions'
 import { loadClubSeasons } from '#server/club-views'
 import { getViewer } from '#server/viewer'
+import { addClubClosedDays, removeClubClosedDays } from '#server/weeks-actions'
 import { SeasonsBody } from '#ui/club/seasons-body'
 
 const title = 'Seasons and terms'
@@ -14,7 +15,12 @@ export default async function ClubSeasonsPage() {
   const { frame, ...page } = await orNotFound(loadClubSeasons(viewer))
   return (
     <Shell frame={frame} tab="club" title={title}>
-      <SeasonsBody {...page} save={saveSeason} />
+      <SeasonsBody
+        {...page}
+        save={saveSeason}
+        addClosed={addClubClosedDays}
+        removeClosed={removeClubClosedDays}
+      />
     </Shell>
   )
 }

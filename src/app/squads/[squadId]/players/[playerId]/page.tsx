@@ -11,6 +11,7 @@ import {
 } from '#server/player-actions'
 import { loadPlayerBook } from '#server/player-views'
 import { getViewer } from '#server/viewer'
+import { addAway, removeAway } from '#server/weeks-actions'
 import { WrittenLine } from '#ui/book/written-line'
 import { LinkButton } from '#ui/page/button'
 import { Choice } from '#ui/page/choice'
@@ -34,6 +35,8 @@ const sends = {
   membership: changeMembership,
   agree,
   endAgreement,
+  addAway,
+  removeAway,
 }
 
 export default async function PlayerPage({ params, searchParams }: PlayerPageProps) {

@@ -1,0 +1,66 @@
+import type { Ground } from '#squad/ground'
+import type { SendForm } from '#ui/entry/send-form'
+import { Button } from '#ui/page/button'
+import { Field } from '#ui/page/field'
+import { ReplyForm } from '#ui/page/reply-form'
+
+const places = { place: 'Place', lengthM: 'Length in metres', widthM: 'Width in metres' }
+
+type GroundsPartProps = {
+  readonly squadId: string
+  readonly grounds: readonly Ground[]
+  /** Places of sessions whose size is not known. */
+  readonly unknownPlaces: readonly string[]
+  readonly set: SendForm
+  readonly remove: SendForm
+}
+
+/** How large each ground is, and those whose size nobody has said. */
+export function GroundsPart({ squadId, grounds, unknownPlaces, set, remove }: GroundsPartProps) {
+  const key = <input type="hidden" name="squadId" value={squadId} />
+  return (
+    <div className="space-y-5">
+      <ul className="max-w-prose">
+        {grounds.map(({ place, lengthM, widthM }) => (
+          <li
+            key={place}
+            className="flex flex-wrap items-center justify-between gap-x-4 border-b border-rule py-1"
+          >
+            <span>
+              <strong className="font-semibold">{place}</strong>: {lengthM} × {widthM} m
+            </span>
+            <ReplyForm send={remove} refusedTitle="Nothing was changed" waiting="Saving…">
+              {key}
+              <input type="hidden" name="place" value={place} />
+              <Button weight="plain" aria-label={`Take out ${place}`}>
+                Take out
+              </Button>
+            </ReplyForm>
+          </li>
+        ))}
+      </ul>
+      {unknownPlaces.length > 0 ? (
+        <p className="max-w-prose text-soft">
+          Taken as large enough for every design: {unknownPlaces.join(', ')}.
+        </p>
+      ) : null}
+      <ReplyForm send={set} refusedTitle="Nothing was changed" waiting="Saving…" places={places}>
+        {key}
+        <div className="flex max-w-prose flex-wrap items-end gap-4">
+          <Field
+            name="place"
+            id="ground-place"
+            label={places.place}
+            hint="Spelt as practices have it."
+            required
+            maxLength={120}
+            defaultValue={unknownPlaces[0] ?? ''}
+          />
+          <Field name="lengthM" id="ground-length" label={places.lengthM} required inputMode="decimal" />
+          <Field name="widthM" id="ground-width" label={places.widthM} required inputMode="decimal" />
+          <Button weight="plain">Save its size</Button>
+        </div>
+      </ReplyForm>
+    </div>
+  )
+}
