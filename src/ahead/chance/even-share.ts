@@ -1,4 +1,5 @@
-import { keepSeat, type PlannedPractice } from '#ahead/chance/planned-practice'
+import type { PlannedPractice } from '#ahead/chance/planned-practice'
+import { keepSeat } from '#ahead/chance/seat-places'
 
 /** Even shares of one practice: in it everyone came or did not, so there are two kinds of players. */
 export type EvenShare = {

@@ -1,21 +1,9 @@
+import { type SeatMove, seatMove, seatMoves } from '#ahead/chance/seat-moves'
 import { type AheadPlan, chosenOffer } from '#ahead/plan'
 import type { AheadPractice, AheadProblem, Offer } from '#ahead/problem'
-import { type SeatColumn, seatColumns, seatMeaning } from '#ahead/seat-column'
+import { seatColumns } from '#ahead/seat-column'
 import { themeWithAbove } from '#ahead/theme-with-above'
-import { type RotationColumn, rotationColumns } from '#rotation/problem'
-
-export const seatCount = seatColumns.length
-export const keepSeat = seatColumns.indexOf('keep')
-
-/** Places of the columns that a seat counts for; where it has no situation, −1. */
-export const seatPlaces: readonly { readonly role: number; readonly situation: number }[] = seatColumns.map(
-  (column: SeatColumn) => {
-    const { role, situation } = seatMeaning[column]
-    const place = (of: RotationColumn) => rotationColumns.indexOf(of)
-    return { role: place(role), situation: situation ? place(situation) : -1 }
-  },
-)
-export const restPlace = rotationColumns.indexOf('rest')
+import { rotationColumns } from '#rotation/problem'
 
 /** A practice as its plan has it, in lists that are quick to go through. */
 export type PlannedPractice = {
@@ -24,6 +12,7 @@ export type PlannedPractice = {
   readonly seats: Float64Array
   /** Seat columns that there are any seats of. */
   readonly columns: readonly number[]
+  readonly moves: readonly SeatMove[]
   /** The theme met, and those above it. */
   readonly themes: readonly number[]
   readonly keeps: readonly boolean[]
@@ -46,8 +35,8 @@ export function plannedPractices(
     problem.players.forEach((_, player) => {
       seatColumns.forEach((column, seat) => {
         const lean = leans[at]?.[player]?.[column] ?? 0
-        for (const place of gapPlaces(seat)) addTo(gap, player * rotationColumns.length + place, lean)
-        addTo(gap, player * rotationColumns.length + restPlace, -lean)
+        for (const { place, by } of seatMove(seat).changes)
+          addTo(gap, player * rotationColumns.length + place, by * lean)
       })
     })
     return plannedPractice({ problem, practice, offer, leans: leans[at] ?? [], meant: gap })
@@ -67,10 +56,12 @@ function plannedPractice({
   readonly leans: AheadPlan['leans'][number]
   readonly meant: readonly number[]
 }): PlannedPractice {
+  const columns = seatColumns.flatMap((column, seat) => (seats[column] > 0 ? [seat] : []))
   return {
     liveSeconds,
     seats: Float64Array.from(seatColumns.map((column) => seats[column])),
-    columns: seatColumns.flatMap((column, seat) => (seats[column] > 0 ? [seat] : [])),
+    columns,
+    moves: seatMoves(columns),
     themes: themeWithAbove(themes, theme),
     keeps: players.map(({ keeps }) => keeps),
     gentle,
@@ -83,11 +74,6 @@ function plannedPractice({
     ),
     meant: Float64Array.from(meant),
   }
-}
-
-function gapPlaces(seat: number): readonly number[] {
-  const { role = 0, situation = -1 } = seatPlaces[seat] ?? {}
-  return situation < 0 ? [role] : [role, situation]
 }
 
 function addTo(list: number[], at: number, seconds: number): void {

@@ -1,4 +1,4 @@
-import type { Dealer } from '#ahead/chance/deal-as-planned'
+import type { Dealer } from '#ahead/chance/dealer'
 import type { PlannedPractice } from '#ahead/chance/planned-practice'
 import type { Standing } from '#ahead/chance/standing'
 

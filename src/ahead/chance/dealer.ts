@@ -1,0 +1,8 @@
+import type { PlannedPractice } from '#ahead/chance/planned-practice'
+import type { Standing } from '#ahead/chance/standing'
+
+/** Who came: the first `count` places of `here` name players. */
+export type Came = { readonly here: Int32Array; readonly count: number }
+
+/** Plays a practice: adds to a standing what those who came got in it. */
+export type Dealer = (practice: PlannedPractice, came: Came, standing: Standing) => void
