@@ -2,8 +2,10 @@ import type { ProgrammeForecast, ThemeForecast } from '#ahead/missing/forecast-t
 import type { MissingOfPlayers } from '#ahead/missing/missing-of-players'
 import { type GridCell, ThemeGrid } from '#ui/charts/theme-grid'
 import { formatDay } from '#ui/format-day'
+import { LinkButton } from '#ui/page/button'
 import { SectionTitle } from '#ui/page/section-title'
 import { Table } from '#ui/page/table'
+import { paths } from '#ui/paths'
 import { MissingPlayers } from '#ui/themes/missing-players'
 import { endText, forecastSentence } from '#ui/themes/missing-words'
 import { words } from '#ui/words'
@@ -40,8 +42,11 @@ export function MissingPart({ squadId, themes, missing: { forecast, players, wee
         </SectionTitle>
         <ForecastTable rows={named} />
         {weeks.length > 0 ? (
-          <div className="mt-6">
+          <div className="mt-6 space-y-4">
             <WeeksToCome rows={named} weeks={weeks} />
+            <p className="no-print">
+              <LinkButton href={paths.ahead(squadId)}>{words.tab.ahead}</LinkButton>
+            </p>
           </div>
         ) : null}
       </section>

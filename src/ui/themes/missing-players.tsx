@@ -20,7 +20,13 @@ export function MissingPlayers({ squadId, themes, names, rows, method }: Missing
     <section aria-labelledby="missing-players">
       <SectionTitle
         id="missing-players"
-        note={`What each player had of a theme, and what it may expect by the end of the term. ${attendanceWords[method]}`}
+        note={
+          <>
+            What each player had of a theme, what it may expect to have by the end, and what the programme
+            wishes for it by then. Even share: of what was played while it was there.{' '}
+            {attendanceWords[method]}
+          </>
+        }
       >
         Theme by theme
       </SectionTitle>
@@ -32,10 +38,10 @@ export function MissingPlayers({ squadId, themes, names, rows, method }: Missing
             head={[
               { key: 'player', label: 'Player' },
               { key: 'had', label: 'Had', isFigure: true },
-              { key: 'even', label: 'Even share while there', isFigure: true },
-              { key: 'there', label: 'Was there', isFigure: true },
-              { key: 'end', label: 'Expected by the end', isFigure: true },
-              { key: 'wished', label: 'Wished by then', isFigure: true },
+              { key: 'end', label: 'By the end', isFigure: true },
+              { key: 'wished', label: 'Wished', isFigure: true },
+              { key: 'even', label: 'Even share', isFigure: true },
+              { key: 'there', label: 'There', isFigure: true },
             ]}
           >
             {names.map((player) => (
@@ -58,12 +64,12 @@ function Cells({ row }: { readonly row: PlayerMissing | undefined }) {
   return (
     <>
       <td className="figure">{minutesText(row.seconds)}</td>
+      <td className="figure">{minutesText(row.endSeconds)}</td>
+      <td className="figure">{minutesText(row.endWishedSeconds)}</td>
       <td className="figure">{minutesText(row.evenSeconds)}</td>
       <td className="figure">
         {row.attended} of {row.offered}
       </td>
-      <td className="figure">{minutesText(row.endSeconds)}</td>
-      <td className="figure">{minutesText(row.endWishedSeconds)}</td>
     </>
   )
 }

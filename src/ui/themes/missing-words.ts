@@ -11,15 +11,20 @@ export function forecastSentence({ coming, open, themes }: ProgrammeForecast): s
   const ends = `${wished} of ${themes.length} ${themes.length === 1 ? 'theme ends' : 'themes end'} with as many practices as wished.`
   if (coming === 0) return `No practice is still to come in this term. ${ends}`
   const are = coming === 1 ? 'is' : 'are'
-  const without = open === 0 ? 'all have a theme' : `${open} ${open === 1 ? 'has' : 'have'} no theme yet`
-  const rest = open === 0 ? 'As planned' : 'As planned, and if the others go as so far'
-  return `${words.practices(coming)} ${are} still to come; ${without}. ${rest}, ${ends}`
+  return `${words.practices(coming)} ${are} still to come; ${themedText({ coming, open })}, ${ends}`
 }
 
-/** How the term ends for a theme: "2 practices too few". */
+function themedText({ coming, open }: Pick<ProgrammeForecast, 'coming' | 'open'>): string {
+  const each = coming === 1 ? 'it' : 'each'
+  if (open === 0) return `${each} has its theme. As planned`
+  if (open === coming) return `no theme is planned yet. If ${coming === 1 ? 'it goes' : 'they go'} as so far`
+  return `${open} ${open === 1 ? 'has' : 'have'} no theme yet. As planned, and if the others go as so far`
+}
+
+/** How the term ends for a theme: "2 too few". */
 export function endText(own: ThemeForecast): string {
   const missing = short(own)
-  return missing > 0 ? `${words.practices(missing)} too few` : 'as wished'
+  return missing > 0 ? `${missing} too few` : 'as wished'
 }
 
 /** How it is expected who comes. */
