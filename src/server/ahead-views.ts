@@ -1,4 +1,5 @@
 import 'server-only'
+import { createHash } from 'node:crypto'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { firstAhead } from '#ahead/draft/first-ahead'
@@ -41,6 +42,7 @@ export async function loadAheadPage(viewer: Viewer, at: AtAhead) {
         stored: stored?.plan ?? null,
         asOf,
         request: loaded.request,
+        basis: basisOf(loaded),
         first: firstAhead(loaded.request, { stored: stored?.plan ?? null, asOf }),
         since: sinceSaved(loaded),
         sessions: loaded.sessions.map(({ id, day, startsAt, title, place }) => ({
@@ -86,6 +88,15 @@ export async function loadTermAhead(
   const stored = await findTermPlan(tx, { squadId, termId: term.id })
   const loaded = await loadAheadRequest(tx, { of, term, stored: stored?.plan ?? null })
   return { of, term, stored, loaded }
+}
+
+/** Names what a plan rests on, but for what the coach holds: another one where anything of it is otherwise. */
+function basisOf({ request }: LoadedAhead): string {
+  const practices = request.practices.map(({ held: _, ...own }) => own)
+  const players = request.players.map((own) => ({ ...own, themeSeconds: [...own.themeSeconds] }))
+  return createHash('sha256')
+    .update(JSON.stringify({ ...request, practices, players }))
+    .digest('hex')
 }
 
 /** The practices of the term that are written, with all that they met. */

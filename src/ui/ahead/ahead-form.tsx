@@ -13,6 +13,7 @@ import { SaveAhead } from '#ui/ahead/save-ahead'
 import { useAheadDraft } from '#ui/ahead/use-ahead-draft'
 import { useByHand } from '#ui/ahead/use-by-hand'
 import { WeeksBoard } from '#ui/ahead/weeks-board'
+import { WhatIfPart, type WhatIfSends } from '#ui/ahead/what-if-part'
 import type { SendForm } from '#ui/entry/send-form'
 import { formatDays } from '#ui/format-day'
 import { SectionTitle } from '#ui/page/section-title'
@@ -22,10 +23,11 @@ export type AheadFormProps = {
   readonly term: AheadTerm
   readonly solver: AheadSolver | null
   readonly save: SendForm
+  readonly whatIfs: WhatIfSends
 }
 
 /** The weeks ahead on the page: a plan at once, made better beside it, changed by hand, and saved. */
-export function AheadForm({ squadId, term, solver, save }: AheadFormProps) {
+export function AheadForm({ squadId, term, solver, save, whatIfs }: AheadFormProps) {
   const { first, request } = term
   const editing = useAheadDraft(
     () => aheadDraft(request, { firm: first.firm, choices: first.choices, isSettled: first.isAsSaved }),
@@ -67,6 +69,21 @@ export function AheadForm({ squadId, term, solver, save }: AheadFormProps) {
             Where everyone ends
           </SectionTitle>
           <EndsPart problem={draft.asked} plan={draft.best.plan} nameOf={nameOf} />
+        </section>
+      ) : null}
+      {draft.best ? (
+        <section>
+          <SectionTitle note="Nothing is changed by looking. The plan is made anew for it, and everyone’s end is shown beside what it would be.">
+            What if
+          </SectionTitle>
+          <WhatIfPart
+            squadId={squadId}
+            term={term}
+            draft={draft}
+            solver={solver}
+            nameOf={nameOf}
+            sends={whatIfs}
+          />
         </section>
       ) : null}
       <SaveAhead squadId={squadId} term={term} practices={practices} editing={editing} save={save} />

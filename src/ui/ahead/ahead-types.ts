@@ -25,6 +25,8 @@ export type AheadTerm = {
   /** The last day that is written. */
   readonly asOf: Day | null
   readonly request: AheadRequest
+  /** Another one whenever the plan rests on something else: the page then begins anew. */
+  readonly basis: string
   readonly first: FirstAhead
   readonly since: readonly WrittenSince[]
   readonly sessions: readonly AheadSession[]

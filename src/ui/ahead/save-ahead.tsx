@@ -10,7 +10,7 @@ import { Button, LinkButton } from '#ui/page/button'
 import { CheckBox } from '#ui/page/check-box'
 import { Notice } from '#ui/page/notice'
 import { Problems } from '#ui/page/problems'
-import { paths } from '#ui/paths'
+import { paths, withChoices } from '#ui/paths'
 
 type SaveAheadProps = {
   readonly squadId: string
@@ -65,7 +65,9 @@ export function SaveAhead({ squadId, term, practices, editing, save }: SaveAhead
           Undo
         </Button>
         {isSaved ? (
-          <LinkButton href={paths.aheadSheet(squadId)}>Print on A4</LinkButton>
+          <LinkButton href={withChoices(paths.aheadSheet(squadId), { term: term.id })}>
+            Print on A4
+          </LinkButton>
         ) : (
           <span className="text-sm text-soft">To print: save it first.</span>
         )}

@@ -3,7 +3,9 @@ import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
 import { saveWeeksAhead } from '#server/ahead-actions'
 import { loadAheadPage } from '#server/ahead-views'
+import { cancelWritten, changeWhenAndWhere } from '#server/session-actions'
 import { getViewer } from '#server/viewer'
+import { addAway } from '#server/weeks-actions'
 import { AheadBody } from '#ui/ahead/ahead-body'
 import { AheadForm } from '#ui/ahead/ahead-form'
 import { words } from '#ui/words'
@@ -15,6 +17,8 @@ type AheadPageProps = {
   readonly searchParams: Promise<{ readonly term?: string | string[] }>
 }
 
+const whatIfs = { move: changeWhenAndWhere, cancel: cancelWritten, away: addAway }
+
 export default async function AheadPage({ params, searchParams }: AheadPageProps) {
   const viewer = await getViewer()
   const { squadId } = await params
@@ -23,7 +27,16 @@ export default async function AheadPage({ params, searchParams }: AheadPageProps
   return (
     <Shell frame={page.frame} tab="ahead" title={`${words.tab.ahead}: ${page.squad.name}`}>
       <AheadBody squad={page.squad} terms={page.terms} term={term}>
-        {term ? <AheadForm squadId={squadId} term={term} solver={null} save={saveWeeksAhead} /> : null}
+        {term ? (
+          <AheadForm
+            key={term.basis}
+            squadId={squadId}
+            term={term}
+            solver={null}
+            save={saveWeeksAhead}
+            whatIfs={whatIfs}
+          />
+        ) : null}
       </AheadBody>
     </Shell>
   )

@@ -1,0 +1,71 @@
+import { formatDay } from '#ui/format-day'
+
+type AheadSheetProps = {
+  readonly squadName: string
+  readonly termName: string
+  readonly madeOn: string
+  readonly practices: readonly {
+    readonly id: string
+    readonly day: string
+    readonly week: number
+    readonly startsAt: string | null
+    readonly place: string
+    readonly isFirm: boolean
+    readonly theme: string | null
+    readonly design: string | null
+    readonly sentence: string
+  }[]
+}
+
+/** The term plan on one page of A4: weeks, what each practice is about, and why. */
+export function AheadSheet({ squadName, termName, madeOn, practices }: AheadSheetProps) {
+  return (
+    <article className="ahead-sheet">
+      <header>
+        <h1 className="text-xl font-semibold">
+          Weeks ahead: {squadName}, {termName}
+        </h1>
+        <p className="text-sm">
+          As of {formatDay(madeOn)}. The first four are firm, the rest is a sketch. What is said is to be
+          expected if everyone comes as often as so far.
+        </p>
+      </header>
+      <table className="mt-3 w-full border-collapse text-left text-xs leading-snug">
+        <thead>
+          <tr className="border-b-2 border-ink">
+            <th scope="col" className="py-1 pr-2">
+              Week
+            </th>
+            <th scope="col" className="py-1 pr-2">
+              Practice
+            </th>
+            <th scope="col" className="py-1 pr-2">
+              Theme and design
+            </th>
+            <th scope="col" className="py-1">
+              Why
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {practices.map((own, index) => (
+            <tr key={own.id} className="keep-together border-b border-rule-strong align-top">
+              <td className="py-1 pr-2">{practices[index - 1]?.week === own.week ? '' : own.week}</td>
+              <th scope="row" className="whitespace-nowrap py-1 pr-3 font-normal">
+                <strong>{formatDay(own.day)}</strong>
+                <span className="block">
+                  {[own.startsAt, own.isFirm ? 'firm' : 'sketch'].filter(Boolean).join(' · ')}
+                </span>
+              </th>
+              <td className="py-1 pr-3">
+                <strong>{own.theme ?? 'not planned yet'}</strong>
+                {own.design ? <span className="block">{own.design}</span> : null}
+              </td>
+              <td className="py-1">{own.sentence}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </article>
+  )
+}

@@ -1,0 +1,131 @@
+'use client'
+
+import { useMemo } from 'react'
+import { type AheadDraft, aheadDraft } from '#ahead/draft/ahead-draft'
+import type { AheadSolver } from '#ahead/draft/ahead-solver'
+import { expectedEnd } from '#ahead/expected-end'
+import { countInside } from '#ahead/explain/ends-inside'
+import type { AheadRequest } from '#ahead/request'
+import type { AheadSession, NameOfPlace } from '#ui/ahead/ahead-types'
+import { DoWhatIf } from '#ui/ahead/do-what-if'
+import { EndsTable } from '#ui/ahead/ends-table'
+import { useAheadDraft } from '#ui/ahead/use-ahead-draft'
+import type { WhatIfSends } from '#ui/ahead/what-if-part'
+import { Button } from '#ui/page/button'
+import { Details } from '#ui/page/details'
+import { Notice } from '#ui/page/notice'
+import { RunningSearch } from '#ui/planning/running-search'
+
+/** What would be done in the book. */
+export type WhatIfDeed =
+  | { readonly kind: 'move'; readonly session: AheadSession; readonly day: string }
+  | { readonly kind: 'drop'; readonly sessionId: string }
+  | { readonly kind: 'away'; readonly playerId: string; readonly firstDay: string; readonly lastDay: string }
+
+export type WhatIf = {
+  readonly key: string
+  readonly title: string
+  readonly request: AheadRequest
+  readonly deed: WhatIfDeed
+}
+
+type WhatIfResultProps = {
+  readonly squadId: string
+  readonly asked: WhatIf
+  /** The plan as it stands on the page. */
+  readonly base: AheadDraft
+  readonly solver: AheadSolver | null
+  readonly nameOf: NameOfPlace
+  readonly sends: WhatIfSends
+  readonly onClose: () => void
+}
+
+/** Every bar as the plan has it, beside what it would be; then the deed itself, if the coach wants it. */
+export function WhatIfResult({ squadId, asked, base, solver, nameOf, sends, onClose }: WhatIfResultProps) {
+  const { draft, search, stop } = useAheadDraft(() => aheadDraft(asked.request, { firm: base.firm }), solver)
+  const before = useMemo(() => (base.best ? expectedEnd(base.asked, base.best.plan) : null), [base])
+  const after = useMemo(() => (draft.best ? expectedEnd(draft.asked, draft.best.plan) : null), [draft])
+  const gaps = before && after && { before: before.map(({ gap }) => gap), after: after.map(({ gap }) => gap) }
+  return (
+    <div className="space-y-4 border-l-4 border-accent pl-4" data-part="what-if">
+      <h3 className="font-semibold">What if {asked.title}?</h3>
+      {draft.best === null ? (
+        <Notice>
+          Then no plan keeps all that is asked: something held, or a rule, would have to give way.
+        </Notice>
+      ) : null}
+      {gaps && base.best && draft.best ? (
+        <>
+          <p className="max-w-prose" role="status">
+            {comparison({
+              of: base.asked.players.length,
+              inside: [
+                countInside(base.asked.players, gaps.before),
+                countInside(draft.asked.players, gaps.after),
+              ],
+              value: [base.best.proof.value, draft.best.proof.value],
+            })}
+          </p>
+          <EndsTable
+            problem={draft.asked}
+            {...gaps}
+            nameOf={nameOf}
+            was="with the plan as it is"
+            is="then"
+            caption="Roles at the end of the term"
+            columns={['attack', 'defend', 'keep']}
+          />
+          <Details summary="More of us, even, fewer of us">
+            <EndsTable
+              problem={draft.asked}
+              {...gaps}
+              nameOf={nameOf}
+              was="with the plan as it is"
+              is="then"
+              caption="Situations at the end of the term"
+              columns={['outnumbering', 'level', 'outnumbered']}
+            />
+          </Details>
+        </>
+      ) : null}
+      {search ? (
+        <RunningSearch
+          search={search}
+          label="Looking for the best plan for this"
+          says="Looking for the best plan for this"
+          onStop={stop}
+        />
+      ) : null}
+      <div className="flex flex-wrap items-end gap-3">
+        <DoWhatIf squadId={squadId} deed={asked.deed} sends={sends} />
+        <Button type="button" weight="plain" onClick={onClose}>
+          Leave it as it is
+        </Button>
+      </div>
+    </div>
+  )
+}
+
+type Pair = readonly [number, number]
+
+function comparison({
+  of,
+  inside,
+  value,
+}: {
+  readonly of: number
+  readonly inside: Pair
+  readonly value: Pair
+}): string {
+  const [was, is] = inside
+  const ends =
+    was === is
+      ? `As with the plan as it is, ${is} of ${of} would end inside the tolerance.`
+      : `${is} of ${of} would end inside the tolerance, instead of ${was}.`
+  const more = Math.round(value[1] - value[0])
+  const cost =
+    more === 0
+      ? 'Nothing more would be left over.'
+      : `${Math.abs(more)} ${more > 0 ? 'more' : 'fewer'} minutes would be left too few or too many, each beyond the tolerance counted ten times.`
+  return `${ends} ${cost} All in expectation, if they come as often as so far.`
+}
