@@ -34,6 +34,36 @@ describe('the chance to come, drawn towards the squad', () => {
     expect(short).toBeLessThan(squad)
   })
 
+  // Morris's own way to the spread is an iteration; ours halves an interval. Two ways, one answer.
+  it('is where Morris’s iteration comes to rest, with unequal counts', () => {
+    const records = [
+      { came: 3, held: 6 },
+      { came: 14, held: 15 },
+      { came: 20, held: 22 },
+      { came: 9, held: 21 },
+      { came: 22, held: 22 },
+      { came: 12, held: 20 },
+    ]
+    const { chances, squad, method } = expectedAttendance(records)
+    expect(method).toBe('drawn')
+    const rates = records.map(({ came, held }) => ({ y: came / held, v: (squad * (1 - squad)) / held }))
+    const k = rates.length
+    const add = (numbers: readonly number[]) => numbers.reduce((all, one) => all + one, 0)
+    let [spread, mean] = [0.05, 0]
+    for (let step = 0; step < 500; step++) {
+      const w = rates.map(({ v }) => 1 / (v + spread))
+      mean = add(rates.map(({ y }, at) => (w[at] ?? 0) * y)) / add(w)
+      spread = Math.max(
+        0,
+        add(rates.map(({ y, v }, at) => (w[at] ?? 0) * ((k / (k - 1)) * (y - mean) ** 2 - v))) / add(w),
+      )
+    }
+    rates.forEach(({ y, v }, at) => {
+      const drawn = (((k - 3) / (k - 1)) * v) / (v + spread)
+      expect(chances[at]).toBeCloseTo((1 - drawn) * y + drawn * mean, 6)
+    })
+  })
+
   it('lies between the own rate and the mean, whatever the records', () => {
     const records = Array.from({ length: 16 }, (_, at) => ({ came: (at * 7) % 11, held: 10 + (at % 5) }))
     const { chances } = expectedAttendance(records)
