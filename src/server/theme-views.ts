@@ -14,6 +14,7 @@ import { countWritten, type WrittenCount } from '#fairness/book/written-count'
 import { themedPractices, themeParts } from '#fairness/theme-parts'
 import { termOf } from '#server/book-filter'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
+import { loadProgrammeSettings, type ProgrammeSettings } from '#server/programme-settings'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
 import { loadMissing, type ThemesMissing } from '#server/theme-missing'
 import { isMemberBetween } from '#squad/member-between'
@@ -57,6 +58,8 @@ export type ThemesBook = {
   /** Then its programme stays as it was. */
   readonly isTermOver: boolean
   readonly mayChange: boolean
+  /** When themes may come, and what else is set; null without a term, or where it is not the viewer's to change. */
+  readonly settings: ProgrammeSettings | null
   /** By name. A theme that no practice had while the player belonged to the squad is not among its meetings. */
   readonly players: readonly {
     readonly id: string
@@ -89,6 +92,7 @@ export async function loadThemes(
       term: days ? { firstDay: days.from, lastDay: days.to } : nothingYet,
       practices: themedPractices(accounts),
     })
+    const mayChange = may(viewer, 'changeProgramme', { kind: 'squad', squadId: squad.id })
     const coverages = new Map(cover.themes.map((coverage) => [coverage.themeId, coverage]))
     return {
       frame: await loadFrame(tx, viewer, squad.id),
@@ -112,7 +116,8 @@ export async function loadThemes(
       programme,
       missing: term && (await loadMissing(tx, { of, term, accounts, themes, programme, cover })),
       isTermOver: term !== null && term.lastDay < today,
-      mayChange: may(viewer, 'changeProgramme', { kind: 'squad', squadId: squad.id }),
+      mayChange,
+      settings: mayChange && term ? await loadProgrammeSettings(tx, viewer, { squad, term }) : null,
       players: await loadPlayers(tx, { of, term, accounts, themes }),
     }
   })

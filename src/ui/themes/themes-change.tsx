@@ -1,12 +1,21 @@
+import type { Day } from '#common/time'
 import type { Squad, Term } from '#squad/squad'
+import type { ProgrammeBlock, ProgrammeRule } from '#themes/programme-rule'
+import type { ThemeFocus } from '#themes/theme-focus'
 import { themeAndBelow } from '#themes/theme-lines'
 import type { SendForm } from '#ui/entry/send-form'
 import { Details } from '#ui/page/details'
 import { SectionTitle } from '#ui/page/section-title'
+import { BlocksForm } from '#ui/themes/blocks-form'
+import { FocusForm } from '#ui/themes/focus-form'
 import { ProgrammeForm } from '#ui/themes/programme-form'
+import { RulesForm } from '#ui/themes/rules-form'
+import { TakeProgrammeForm } from '#ui/themes/take-programme-form'
 import { MoveThemeForm, ThemeForm } from '#ui/themes/theme-forms'
 
-export type ThemeSends = Readonly<Record<'add' | 'change' | 'move' | 'programme', SendForm>>
+export type ThemeSends = Readonly<
+  Record<'add' | 'change' | 'move' | 'programme' | 'rules' | 'blocks' | 'take' | 'focus', SendForm>
+>
 
 type Row = {
   readonly theme: {
@@ -15,6 +24,7 @@ type Row = {
     readonly parentId: string | null
     readonly order: number
     readonly asks: string
+    readonly focus: ThemeFocus
   }
   readonly depth: number
 }
@@ -25,7 +35,18 @@ type ThemesChangeProps = {
   readonly isTermOver: boolean
   readonly rows: readonly Row[]
   readonly programme: readonly { readonly themeId: string; readonly wishedShare: number }[]
+  /** When themes may come, and where a programme can be taken from; null without a term. */
+  readonly settings: ProgrammeSettings | null
   readonly sends: ThemeSends
+}
+
+type ProgrammeSettings = {
+  readonly rules: readonly ProgrammeRule[]
+  readonly blocks: readonly ProgrammeBlock[]
+  readonly weekDays: readonly Day[]
+  readonly designs: readonly { readonly id: string; readonly name: string; readonly themeId: string | null }[]
+  readonly serving: readonly { readonly themeId: string; readonly designId: string }[]
+  readonly sources: readonly { readonly value: string; readonly label: string; readonly why?: string }[]
 }
 
 /** What coaches set of the programme: the squad's own wishes for a term, and the club's themes. */
@@ -59,6 +80,7 @@ export function ThemesChange(props: ThemesChangeProps) {
           )}
         </Details>
       ) : null}
+      <OfTheTerm {...props} />
       {rows.length > 0 ? (
         <Details summary="The themes: names, order, what stands under what">
           <ul className="space-y-6">
@@ -77,7 +99,38 @@ export function ThemesChange(props: ThemesChangeProps) {
   )
 }
 
-function ThemeChange({ squad, rows, row, sends }: ThemesChangeProps & { readonly row: Row }) {
+/** When the themes of a term may come, and a programme taken over. */
+function OfTheTerm({ squad, term, isTermOver, rows, settings, sends }: ThemesChangeProps) {
+  if (!term || !settings || isTermOver) return null
+  const of = { squadId: squad.id, termId: term.id, weekDays: settings.weekDays }
+  const themes = parentsOf(rows)
+  return (
+    <>
+      {settings.rules.length > 0 ? (
+        <>
+          <Details summary={`When they may come in ${term.name}`}>
+            <RulesForm key={term.id} {...of} rules={settings.rules} themes={themes} send={sends.rules} />
+          </Details>
+          <Details summary={`Weeks kept for one theme in ${term.name}`}>
+            <BlocksForm key={term.id} {...of} blocks={settings.blocks} themes={themes} send={sends.blocks} />
+          </Details>
+        </>
+      ) : null}
+      <Details summary="Take over a programme" isOpen={settings.rules.length === 0}>
+        <TakeProgrammeForm
+          key={term.id}
+          squadId={squad.id}
+          term={term}
+          hasProgramme={settings.rules.length > 0}
+          sources={settings.sources}
+          send={sends.take}
+        />
+      </Details>
+    </>
+  )
+}
+
+function ThemeChange({ squad, rows, row, settings, sends }: ThemesChangeProps & { readonly row: Row }) {
   const { theme } = row
   const below = themeAndBelow(
     rows.map((one) => one.theme),
@@ -97,6 +150,19 @@ function ThemeChange({ squad, rows, row, sends }: ThemesChangeProps & { readonly
               send={sends.change}
             />
           </Details>
+          {settings ? (
+            <Details summary={`What “${theme.name}” is about, and its designs`}>
+              <FocusForm
+                squadId={squad.id}
+                theme={theme}
+                designs={settings.designs}
+                servingIds={settings.serving.flatMap(({ themeId, designId }) =>
+                  themeId === theme.id ? [designId] : [],
+                )}
+                send={sends.focus}
+              />
+            </Details>
+          ) : null}
         </div>
       </div>
     </>

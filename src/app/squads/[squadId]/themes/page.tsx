@@ -1,7 +1,16 @@
 import type { Metadata } from 'next'
 import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
-import { addTheme, changeProgramme, changeTheme, moveTheme } from '#server/theme-actions'
+import {
+  addTheme,
+  changeProgramme,
+  changeProgrammeBlocks,
+  changeProgrammeRules,
+  changeTheme,
+  changeThemeFocus,
+  moveTheme,
+  takeProgramme,
+} from '#server/theme-actions'
 import { loadThemes } from '#server/theme-views'
 import { getViewer } from '#server/viewer'
 import { WrittenLine } from '#ui/book/written-line'
@@ -17,7 +26,16 @@ type ThemesPageProps = {
   readonly searchParams: Promise<{ readonly term?: string | string[] }>
 }
 
-const sends = { add: addTheme, change: changeTheme, move: moveTheme, programme: changeProgramme }
+const sends = {
+  add: addTheme,
+  change: changeTheme,
+  move: moveTheme,
+  programme: changeProgramme,
+  rules: changeProgrammeRules,
+  blocks: changeProgrammeBlocks,
+  take: takeProgramme,
+  focus: changeThemeFocus,
+}
 
 export default async function ThemesPage({ params, searchParams }: ThemesPageProps) {
   const viewer = await getViewer()

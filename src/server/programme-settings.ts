@@ -1,0 +1,83 @@
+import 'server-only'
+import { may } from '#access/may'
+import type { Viewer } from '#access/viewer'
+import { earlierDay } from '#common/earlier-day'
+import type { Day } from '#common/time'
+import { isoWeeksBetween, mondayOf } from '#common/weeks'
+import { listDesigns } from '#data/designs'
+import type { ClubTx } from '#data/in-club'
+import { listProgrammeBlocks } from '#data/programme-blocks'
+import { listProgrammeRules } from '#data/programme-rules'
+import { listSeasons } from '#data/seasons'
+import { listSquads } from '#data/squads'
+import { listThemeDesigns, type ThemeDesign } from '#data/theme-designs'
+import { listProgrammes } from '#data/themes'
+import type { Squad, Term } from '#squad/squad'
+import { ourProgrammes } from '#themes/our-programmes'
+import type { ProgrammeBlock, ProgrammeRule } from '#themes/programme-rule'
+
+/** What coaches set of a programme beside its parts, as it stands. */
+export type ProgrammeSettings = {
+  /** The programme's themes with when they may come. */
+  readonly rules: readonly ProgrammeRule[]
+  readonly blocks: readonly ProgrammeBlock[]
+  /** Of the term, from 1: its first day in the term. */
+  readonly weekDays: readonly Day[]
+  /** What can be chosen, by name. */
+  readonly designs: readonly { readonly id: string; readonly name: string; readonly themeId: string | null }[]
+  readonly serving: readonly ThemeDesign[]
+  /** Where a programme can be taken from. */
+  readonly sources: readonly ProgrammeSource[]
+}
+
+/** `why`: what a programme of ours is like. */
+export type ProgrammeSource = { readonly value: string; readonly label: string; readonly why?: string }
+
+/** Access has been asked for the squad; of others only those that are the viewer's to see. */
+export async function loadProgrammeSettings(
+  tx: ClubTx,
+  viewer: Viewer,
+  { squad, term }: { readonly squad: Squad; readonly term: Term },
+): Promise<ProgrammeSettings> {
+  const at = { squadId: squad.id, termId: term.id }
+  return {
+    rules: await listProgrammeRules(tx, at),
+    blocks: await listProgrammeBlocks(tx, at),
+    weekDays: isoWeeksBetween(term).map((week) => laterDay(mondayOf(week), term.firstDay)),
+    designs: (await listDesigns(tx)).map(({ id, name, themeId }) => ({ id, name, themeId })),
+    serving: await listThemeDesigns(tx),
+    sources: [...oursFor(squad), ...(await listOthers(tx, viewer, { squad, term }))],
+  }
+}
+
+function laterDay(one: Day, other: Day): Day {
+  return earlierDay(one, other) === one ? other : one
+}
+
+/** That of the squad's age first. */
+function oursFor({ ageLimit }: Squad): readonly ProgrammeSource[] {
+  const fits = ({ ages }: (typeof ourProgrammes)[number]) => ages.from <= ageLimit && ageLimit <= ages.to
+  return ourProgrammes
+    .toSorted((one, other) => Number(fits(other)) - Number(fits(one)))
+    .map(({ key, name, why }) => ({ value: `ours ${key}`, label: `To begin with: ${name}`, why }))
+}
+
+async function listOthers(
+  tx: ClubTx,
+  viewer: Viewer,
+  { squad, term }: { readonly squad: Squad; readonly term: Term },
+): Promise<readonly ProgrammeSource[]> {
+  const squads = (await listSquads(tx)).filter(({ id }) =>
+    may(viewer, 'seeSquad', { kind: 'squad', squadId: id }),
+  )
+  const squadIds = squads.map(({ id }) => id)
+  const sources: ProgrammeSource[] = []
+  for (const season of (await listSeasons(tx)).toReversed())
+    for (const own of season.terms.toReversed()) {
+      const programmes = await listProgrammes(tx, { squadIds, termId: own.id })
+      for (const { id, name } of squads)
+        if ((programmes.get(id)?.length ?? 0) > 0 && !(id === squad.id && own.id === term.id))
+          sources.push({ value: `${id} ${own.id}`, label: `${name}, ${own.name} ${season.name}` })
+    }
+  return sources
+}
