@@ -1,4 +1,5 @@
 import type { ViewerRole } from '#access/viewer'
+import type { ChanceWord } from '#ahead/chance/chance-word'
 import type { Role, Situation } from '#exposure/column'
 import type { Attendance } from '#fairness/account'
 import type { Line } from '#match/match'
@@ -58,6 +59,10 @@ export const words = {
   area: { one: 'area', many: 'areas' },
   correct: 'correct',
   luck: 'Luck or habit',
+  chance: { likely: 'likely', even: 'even chance', unlikely: 'unlikely' } satisfies Record<
+    ChanceWord,
+    string
+  >,
   plan: { make: 'Plan it', look: 'The plan' },
   lineUp: { make: 'Plan the line-up', look: 'The line-up' },
   sameTurn: 'same turn, places changed',
