@@ -85,7 +85,8 @@ function faultsOf(problem: AheadProblem, practices: readonly PlannedPractice[]):
       path: '',
       message: `What is planned for ${day} cannot be played then any more: its theme or its design was changed, put away, or needs more room or players than there will be. Choose another one.`,
     }))
-  const faults = checkAhead(problem, choices)
+  // That designs rest is a wish, which gives way where it must.
+  const faults = checkAhead({ ...problem, designRest: 0 }, choices)
   return [...new Set(faults.map(({ practice }) => practice))].map((practice) => ({
     path: '',
     message: `What is planned for ${problem.practices[practice]?.day ?? 'a practice'} breaks a rule of the programme, which may have changed since this page was opened. Reload the page, or choose another theme there.`,

@@ -1,12 +1,12 @@
-import { checkAhead } from '#ahead/check-ahead'
 import type { AheadClash } from '#ahead/clash'
 import { type Hold, holdPractices } from '#ahead/draft/hold-practices'
+import { planAtOnce, problemOfChoices } from '#ahead/draft/plan-at-once'
+import { findAheadClash } from '#ahead/find-ahead-clash'
 import { leansFor } from '#ahead/lean-to'
-import type { AheadChoices, SolvedAhead } from '#ahead/plan'
+import type { AheadChoices, AheadPlan, SolvedAhead } from '#ahead/plan'
 import { planValue } from '#ahead/plan-value'
 import type { AheadProblem } from '#ahead/problem'
 import { problemOfAhead } from '#ahead/problem-of-request'
-import { quickAhead } from '#ahead/quick-plan'
 import type { AheadRequest } from '#ahead/request'
 import { proofOf } from '#common/proof'
 
@@ -27,8 +27,6 @@ export type AheadDraft = {
   readonly isSettled: boolean
 }
 
-const seed = 1
-
 /** A draft with its plan at once; with `choices` that keep the rules, with that plan. */
 export function aheadDraft(
   request: AheadRequest,
@@ -44,18 +42,20 @@ export function aheadDraft(
 ): AheadDraft {
   const asked = problemOfAhead(request)
   const problem = firm.size > 0 ? problemOfAhead(holdPractices(request, firm)) : asked
-  const of = { request, firm, problem, asked, clash: [], isSettled }
-  if (choices && choices.length === problem.practices.length && checkAhead(problem, choices).length === 0)
-    return { ...of, best: solved(problem, choices) }
-  const plan = quickAhead(problem, { seed })
-  if (plan) return { ...of, best: { plan, proof: proofOf(planValue(problem, plan).all, 0) } }
+  const of = { request, firm, asked, clash: [], isSettled }
+  const isWhole = choices?.length === problem.practices.length
+  const known = choices && isWhole ? problemOfChoices(problem, choices) : null
+  if (choices && known)
+    return { ...of, problem: known, best: solved(known, { choices, leans: leansFor(known, choices) }) }
+  const made = planAtOnce(problem)
+  if (made) return { ...of, problem: made.problem, best: solved(made.problem, made.plan) }
   // What is firm gives way before there is no plan at all.
   if (firm.size > 0) return aheadDraft(request, { firm: new Map() })
-  return { ...of, best: null }
+  return { ...of, problem, best: null, clash: findAheadClash(problem) }
 }
 
-function solved(problem: AheadProblem, choices: AheadChoices): SolvedAhead {
-  const plan = { choices, leans: leansFor(problem, choices) }
+/** Nothing is proven of it yet. */
+function solved(problem: AheadProblem, plan: AheadPlan): SolvedAhead {
   return { plan, proof: proofOf(planValue(problem, plan).all, 0) }
 }
 

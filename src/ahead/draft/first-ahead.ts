@@ -1,10 +1,9 @@
-import { checkAhead } from '#ahead/check-ahead'
 import { choicesOfPlan } from '#ahead/draft/choices-of-plan'
 import { firmHolds } from '#ahead/draft/firm-holds'
 import { type Hold, holdPractices } from '#ahead/draft/hold-practices'
+import { planAtOnce, problemOfChoices } from '#ahead/draft/plan-at-once'
 import type { AheadChoices } from '#ahead/plan'
 import { problemOfAhead } from '#ahead/problem-of-request'
-import { quickAhead } from '#ahead/quick-plan'
 import type { AheadRequest } from '#ahead/request'
 import type { TermPlan } from '#ahead/term-plan'
 import type { Day } from '#common/time'
@@ -19,8 +18,6 @@ export type FirstAhead = {
   readonly isAsSaved: boolean
 }
 
-const seed = 1
-
 /**
  * The saved plan while the book says nothing new; else a plan at once that leaves what was firm as it is, or, where that
  * cannot be kept, any. `asOf`: the last day that is written.
@@ -33,10 +30,10 @@ export function firstAhead(
   const firm = firmHolds(problem, stored)
   if (stored && stored.asOf === asOf) {
     const choices = choicesOfPlan(problem, stored.practices)
-    if (choices.every((choice) => choice >= 0) && checkAhead(problem, choices).length === 0)
+    if (choices.every((choice) => choice >= 0) && problemOfChoices(problem, choices))
       return { choices, firm, isAsSaved: true }
   }
-  const kept = firm.size > 0 ? quickAhead(problemOfAhead(holdPractices(request, firm)), { seed }) : null
-  if (kept) return { choices: kept.choices, firm, isAsSaved: false }
-  return { choices: quickAhead(problem, { seed })?.choices ?? null, firm: new Map(), isAsSaved: false }
+  const kept = firm.size > 0 ? planAtOnce(problemOfAhead(holdPractices(request, firm))) : null
+  if (kept) return { choices: kept.plan.choices, firm, isAsSaved: false }
+  return { choices: planAtOnce(problem)?.plan.choices ?? null, firm: new Map(), isAsSaved: false }
 }
