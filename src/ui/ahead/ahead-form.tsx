@@ -5,6 +5,7 @@ import { aheadDraft } from '#ahead/draft/ahead-draft'
 import type { AheadSolver } from '#ahead/draft/ahead-solver'
 import { plannedPractices } from '#ahead/draft/planned-practices'
 import type { AheadTerm } from '#ui/ahead/ahead-types'
+import { ChancesPart } from '#ui/ahead/chances-part'
 import { ChangesPart } from '#ui/ahead/changes-part'
 import { EndsPart } from '#ui/ahead/ends-part'
 import { PracticesPart } from '#ui/ahead/practices-part'
@@ -15,7 +16,7 @@ import { useByHand } from '#ui/ahead/use-by-hand'
 import { WeeksBoard } from '#ui/ahead/weeks-board'
 import { WhatIfPart, type WhatIfSends } from '#ui/ahead/what-if-part'
 import type { SendForm } from '#ui/entry/send-form'
-import { formatDays } from '#ui/format-day'
+import { formatDay, formatDays } from '#ui/format-day'
 import { SectionTitle } from '#ui/page/section-title'
 
 export type AheadFormProps = {
@@ -35,6 +36,10 @@ export function AheadForm({ squadId, term, solver, save, whatIfs }: AheadFormPro
   )
   const { draft } = editing
   const nameOf = useCallback((player: number) => term.players[player]?.name ?? 'Somebody', [term.players])
+  const sessionOf = (practice: number) => {
+    const own = term.sessions.find(({ id }) => id === draft.asked.practices[practice]?.id)
+    return own ? `${formatDay(own.day)}, ${own.title}` : `Practice ${practice + 1}`
+  }
   const practices = useMemo(
     () => (draft.best ? plannedPractices(draft.asked, draft.best.plan.choices) : null),
     [draft],
@@ -69,6 +74,20 @@ export function AheadForm({ squadId, term, solver, save, whatIfs }: AheadFormPro
             Where everyone ends
           </SectionTitle>
           <EndsPart problem={draft.asked} plan={draft.best.plan} nameOf={nameOf} />
+        </section>
+      ) : null}
+      {draft.best ? (
+        <section>
+          <SectionTitle note="How likely everyone is to end inside the tolerance, who comes being a matter of chance; and which practice matters most.">
+            Will it work?
+          </SectionTitle>
+          <ChancesPart
+            problem={draft.asked}
+            plan={draft.best.plan}
+            isResting={editing.search === null}
+            nameOf={nameOf}
+            sessionOf={sessionOf}
+          />
         </section>
       ) : null}
       {draft.best ? (
