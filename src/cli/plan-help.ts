@@ -41,7 +41,7 @@ serves; those above them are met with them), its size and rounds. May be left ou
   keeps            true: may be put in goal. came, held 0: practices of this term. away: none.
   gap, fair        0 each: of the season's practices, what was had less what was due, and what was due.
   playedSeconds    0: time played, not waited, in this term. themeSeconds: of it in each theme, those under it included.
-  designRest       0: a design is not chosen again in so many practices after it.
+  designRest       0: a design is not chosen again in so many practices after it, or so many before one that is held with it.
   gentle           0.6 and 1.4: nobody gets less or more than so many times its even share of a kind of place over all practices.
   alternatives     true: other themes for the first practice are planned too, each with what it costs.
   draws            null: not asked. Else the rest of the term is played through so often to say how likely each ends inside.

@@ -25,7 +25,7 @@ export function randomPlanRequest(seed: number): PlanRequestJson {
       date,
       lengthSeconds: random.pick([3600, 2700, null]),
       ground: random.chance(0.3) ? { lengthM: random.pick([30, 18]), widthM: random.pick([25, 40]) } : null,
-      held: random.chance(0.15) ? { theme: random.pick(ids) } : null,
+      held: random.chance(0.2) ? { theme: random.pick(ids), design: random.pick(['d1', 'd2', null]) } : null,
     })),
     closed: random.chance(0.3) && dates.length > 2 ? [{ from: dates[1] ?? '', to: dates[1] ?? '' }] : [],
     themes,
@@ -34,13 +34,11 @@ export function randomPlanRequest(seed: number): PlanRequestJson {
       : [],
     designs: designsOf(random, { ids, players }),
     met: random.chance(0.7)
-      ? days
-          .slice(0, first - 1)
-          .map((day) => ({
-            date: dateOf(day),
-            themes: [random.pick(ids)],
-            design: random.pick(['d1', 'd2', null]),
-          }))
+      ? days.slice(0, first - 1).map((day) => ({
+          date: dateOf(day),
+          themes: [random.pick(ids)],
+          design: random.pick(['d1', 'd2', null]),
+        }))
       : [],
     players: playersOf(random, { ids, count: players }),
     designRest: random.pick([0, 0, 1, 2]),

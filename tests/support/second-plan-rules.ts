@@ -49,9 +49,14 @@ export function secondPlanRules(request: PlanRequestJson, { practices }: PlanAns
     }
     for (const block of kept(week))
       if (!themes.includes(block.theme)) fault(at, `is not of ${block.theme}, which its week is kept for`)
-    const rest = request.designRest ?? 0
-    const designs = [...met, ...planned.slice(0, at)].map((one) => one.design)
-    if (rest > 0 && designs.slice(-rest).includes(design)) fault(at, `has ${design} again too soon`)
+    // Of the practices near it: what was held before counts as it was, what the coach holds on both sides.
+    const rest = own?.held?.design ? 0 : (request.designRest ?? 0)
+    const isHeld = (place: number) => Boolean(asked[place]?.held?.design)
+    const near = planned.filter(
+      (_, place) => place !== at && at - rest <= place && place <= (isHeld(place) ? at + rest : at - 1),
+    )
+    const last = rest > at ? met.slice(at - rest) : []
+    if ([...last, ...near].some((one) => one.design === design)) fault(at, `has ${design} again too soon`)
   })
   return [...faults, ...notBack(request, { met, planned, asked })]
 }

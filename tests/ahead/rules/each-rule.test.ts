@@ -132,4 +132,15 @@ describe('rules of the weeks ahead', () => {
     ])
     expect(broken(designRest, { ...problem, met: [week(0, [], 0), week(0, [], 1)] }, '2 0 1 2')).toEqual([])
   })
+
+  it('design rest: a design that is held may come, and the others keep their distance from it', () => {
+    const bare = plainAhead({ weeks: [1, 1, 2, 3], themes: [{}, {}, {}], problem: { designRest: 2 } })
+    const practices = bare.practices.map((own, at) =>
+      at === 2 ? { ...own, held: { theme: 0, design: 0 } } : own,
+    )
+    const problem = { ...bare, practices, met: [week(0, [], 0), week(0, [], 1)] }
+    expect(broken(designRest, problem, '2 1 0 1')).toEqual([1, 3])
+    expect(broken(designRest, problem, '0 2 0 0')).toEqual([0, 3])
+    expect(broken(designRest, { ...problem, met: [week(0, [], 0)] }, '1 2 0 1')).toEqual([])
+  })
 })

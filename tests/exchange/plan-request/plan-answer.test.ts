@@ -34,14 +34,14 @@ const quick = (problem: ReturnType<typeof problemOfAhead>) => quickAhead(problem
 describe('the answer for the weeks ahead', () => {
   it('is what a second reckoning finds, for requests of every kind', () => {
     let answered = 0
-    for (let seed = 1; seed <= 24; seed++) {
+    for (let seed = 1; seed <= 16; seed++) {
       const json = randomPlanRequest(seed)
       const answer = answerOf(json, seed % 2 === 0 ? quick : greedyAhead)
       if (!answer) continue
       answered++
       expect(secondPlanCheck(json, answer), `seed ${seed}`).toEqual([])
     }
-    expect(answered).toBeGreaterThan(12)
+    expect(answered).toBeGreaterThan(8)
   })
 
   it('leaves out practices on days without practice, and says so', () => {

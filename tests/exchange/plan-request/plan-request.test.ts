@@ -232,7 +232,7 @@ describe('a request for the weeks ahead', () => {
     const random = seededRandom(2026)
     let refused = 0
     const unclear: string[] = []
-    for (let round = 0; round < 400; round++) {
+    for (let round = 0; round < 250; round++) {
       let spoilt: unknown = aPlanRequest()
       for (let times = random.whole(1, 3); times > 0; times--) spoilt = spoil(spoilt, random)
       const lines = said(spoilt)
@@ -242,6 +242,6 @@ describe('a request for the weeks ahead', () => {
       unclear.push(...lines.filter((line) => /undefined|NaN|\[object/.test(line)))
     }
     expect(unclear).toEqual([])
-    expect(refused).toBeGreaterThan(150)
+    expect(refused).toBeGreaterThan(100)
   })
 })
