@@ -2,8 +2,8 @@ import { attendancesOf } from '#ahead/chance/attendances'
 import type { ChanceOptions, Chances } from '#ahead/chance/chances'
 import { dealerAsPlanned } from '#ahead/chance/deal-as-planned'
 import { dealerAsSoFar } from '#ahead/chance/deal-as-so-far'
-import { plannedPractices } from '#ahead/chance/planned-practice'
 import { playedWay } from '#ahead/chance/played-way'
+import { practicesToDeal } from '#ahead/chance/practice-to-deal'
 import { inOneGo } from '#ahead/chance/slices'
 import type { AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
@@ -26,7 +26,7 @@ export function* chancesInSlices(
   plan: AheadPlan,
   options: ChanceOptions,
 ): Generator<number, Chances> {
-  const practices = plannedPractices(problem, plan)
+  const practices = practicesToDeal(problem, plan)
   const attendances = attendancesOf(problem, options)
   const asPlanned = playedWay(problem, { practices, deal: dealerAsPlanned(problem.players.length) })
   const dealSoFar = dealerAsSoFar(problem)

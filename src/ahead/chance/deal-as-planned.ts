@@ -3,7 +3,7 @@ import type { Came, Dealer } from '#ahead/chance/dealer'
 import type { Desk } from '#ahead/chance/desk'
 import { type EvenShare, shareEvenly } from '#ahead/chance/even-share'
 import { leanTowardsPlan } from '#ahead/chance/lean-towards-plan'
-import type { PlannedPractice } from '#ahead/chance/planned-practice'
+import type { PracticeToDeal } from '#ahead/chance/practice-to-deal'
 import { restPlace, seatCount, seatPlaces } from '#ahead/chance/seat-places'
 import { columnCount, type Standing } from '#ahead/chance/standing'
 
@@ -49,7 +49,7 @@ export function dealerAsPlanned(playerCount: number): Dealer {
 
 /** Fills `least`, `most` and the room that even shares leave. */
 function setLimits(
-  practice: PlannedPractice,
+  practice: PracticeToDeal,
   {
     came: { here, count },
     even,
@@ -74,7 +74,7 @@ function setLimits(
 
 /** Fills `lean` with what the plan means, made to add up among those who came, and takes it out of the room. */
 function leanAsMeant(
-  practice: PlannedPractice,
+  practice: PracticeToDeal,
   { came: { here, count }, desk }: { readonly came: Came; readonly desk: Desk },
 ): void {
   for (const seat of practice.columns) {
@@ -119,7 +119,7 @@ function addLean(
 }
 
 function addPlayed(
-  { themes }: PlannedPractice,
+  { themes }: PracticeToDeal,
   standing: Standing,
   { player, seconds }: { readonly player: number; readonly seconds: number },
 ): void {

@@ -1,4 +1,4 @@
-import type { PlannedPractice } from '#ahead/chance/planned-practice'
+import type { PracticeToDeal } from '#ahead/chance/practice-to-deal'
 import { keepSeat } from '#ahead/chance/seat-places'
 
 /** Even shares of one practice: in it everyone came or did not, so there are two kinds of players. */
@@ -14,7 +14,7 @@ export type EvenShare = {
  * came, nobody keeps.
  */
 export function shareEvenly(
-  { seats, liveSeconds, keeps, columns }: PlannedPractice,
+  { seats, liveSeconds, keeps, columns }: PracticeToDeal,
   { here, count }: { readonly here: Int32Array; readonly count: number },
   { able, others }: EvenShare,
 ): void {

@@ -3,8 +3,8 @@ import type { ChanceOptions } from '#ahead/chance/chances'
 import { dealerAsPlanned } from '#ahead/chance/deal-as-planned'
 import { endJudge, secondsOutside } from '#ahead/chance/judge-ends'
 import { type MeanLoss, meanLoss, pairedLoss } from '#ahead/chance/mean-loss'
-import { plannedPractices } from '#ahead/chance/planned-practice'
 import { practicePlayer } from '#ahead/chance/practice-player'
+import { practicesToDeal } from '#ahead/chance/practice-to-deal'
 import { inOneGo } from '#ahead/chance/slices'
 import { copyStanding, type Standing, standingLike, standingNow } from '#ahead/chance/standing'
 import type { AheadPlan } from '#ahead/plan'
@@ -49,7 +49,7 @@ export function* hardestInSlices(
 ): Generator<number, HardestToLose> {
   const { practices, players } = problem
   const attendances = attendancesOf(problem, options)
-  const play = practicePlayer(plannedPractices(problem, plan), {
+  const play = practicePlayer(practicesToDeal(problem, plan), {
     playerCount: players.length,
     deal: dealerAsPlanned(players.length),
   })

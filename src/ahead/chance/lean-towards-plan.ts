@@ -1,7 +1,7 @@
 import { balance } from '#ahead/chance/balance'
 import type { Came } from '#ahead/chance/dealer'
 import type { Desk } from '#ahead/chance/desk'
-import type { PlannedPractice } from '#ahead/chance/planned-practice'
+import type { PracticeToDeal } from '#ahead/chance/practice-to-deal'
 import type { SeatMove } from '#ahead/chance/seat-moves'
 import { seatCount } from '#ahead/chance/seat-places'
 import { columnCount } from '#ahead/chance/standing'
@@ -18,7 +18,7 @@ type Leaning = { readonly came: Came; readonly desk: Desk; readonly gap: Float64
  * everyone wishes what brings it nearest, in squares, and the wishes are made to add up. A gap between an even share and
  * what the plan means after this practice is not off it.
  */
-export function leanTowardsPlan(practice: PlannedPractice, leaning: Leaning): void {
+export function leanTowardsPlan(practice: PracticeToDeal, leaning: Leaning): void {
   const { came, desk, gap } = leaning
   for (const move of practice.moves) {
     if (!wishCloser(practice, move, leaning)) continue
@@ -37,7 +37,7 @@ export function leanTowardsPlan(practice: PlannedPractice, leaning: Leaning): vo
 
 /** Fills the wishes of one move; whether anybody is off the plan in what it changes. */
 function wishCloser(
-  { meant }: PlannedPractice,
+  { meant }: PracticeToDeal,
   { changes }: SeatMove,
   { came: { here, count }, desk, gap }: Leaning,
 ): boolean {

@@ -1,7 +1,7 @@
 import type { Attendance } from '#ahead/chance/attendances'
 import type { Dealer } from '#ahead/chance/dealer'
-import type { PlannedPractice } from '#ahead/chance/planned-practice'
 import { practicePlayer } from '#ahead/chance/practice-player'
+import type { PracticeToDeal } from '#ahead/chance/practice-to-deal'
 import { copyStanding, standingLike, standingNow } from '#ahead/chance/standing'
 import { type WayTally, wayTally } from '#ahead/chance/way-tally'
 import type { AheadProblem } from '#ahead/problem'
@@ -15,7 +15,7 @@ export type PlayedWay = {
 /** One way to go on, to be played through as often as wanted. */
 export function playedWay(
   problem: AheadProblem,
-  { practices, deal }: { readonly practices: readonly (PlannedPractice | null)[]; readonly deal: Dealer },
+  { practices, deal }: { readonly practices: readonly (PracticeToDeal | null)[]; readonly deal: Dealer },
 ): PlayedWay {
   const play = practicePlayer(practices, { playerCount: problem.players.length, deal })
   const now = standingNow(problem)

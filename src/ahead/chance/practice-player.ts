@@ -1,5 +1,5 @@
 import type { Dealer } from '#ahead/chance/dealer'
-import type { PlannedPractice } from '#ahead/chance/planned-practice'
+import type { PracticeToDeal } from '#ahead/chance/practice-to-deal'
 import type { Standing } from '#ahead/chance/standing'
 
 /** Plays a practice for those who came, as a dealer deals. */
@@ -7,7 +7,7 @@ export type PracticePlayer = (at: number, came: Uint8Array, standing: Standing) 
 
 /** Plays practices of a plan by their place; where nothing is chosen nothing is played. */
 export function practicePlayer(
-  practices: readonly (PlannedPractice | null)[],
+  practices: readonly (PracticeToDeal | null)[],
   { playerCount, deal }: { readonly playerCount: number; readonly deal: Dealer },
 ): PracticePlayer {
   const here = new Int32Array(playerCount)

@@ -9,7 +9,7 @@ export function chancesSentences({ plan, carryOn }: Chances): readonly string[] 
     way.players.filter((player) => player[of].word === 'likely').length
   const said = (of: 'seats' | 'themes', where: string) => {
     const soFar = carryOn ? `, and ${likely(carryOn, of)} if all goes on as so far` : ''
-    return `${where}, ${likely(plan, of)} of ${all} are likely to end the term inside the tolerance with this plan${soFar}.`
+    return `${where}, ${likely(plan, of)} of ${all} ${likely(plan, of) === 1 ? 'is' : 'are'} likely to end the term inside the tolerance with this plan${soFar}.`
   }
   return [said('seats', 'In roles and situations'), said('themes', 'In the themes')]
 }

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { dealerAsPlanned } from '#ahead/chance/deal-as-planned'
 import { dealerAsSoFar } from '#ahead/chance/deal-as-so-far'
 import { type EvenShare, shareEvenly } from '#ahead/chance/even-share'
-import { type PlannedPractice, plannedPractices } from '#ahead/chance/planned-practice'
 import { practicePlayer } from '#ahead/chance/practice-player'
+import { type PracticeToDeal, practicesToDeal } from '#ahead/chance/practice-to-deal'
 import { seatCount } from '#ahead/chance/seat-places'
 import { columnCount, type Standing, standingNow } from '#ahead/chance/standing'
 import { evenSeats } from '#ahead/even-seats'
@@ -43,7 +43,7 @@ describe('even shares among those who came', () => {
   it.each(seeds)('are those of the weeks ahead where it is certain who comes (%i)', (seed) => {
     const problem = certain(randomAhead(seed, { players: 12, practices: 4, rules: 0 }))
     const choices = problem.practices.map(({ offers }, at) => at % offers.length)
-    plannedPractices(problem, { choices, leans: [] }).forEach((practice, at) => {
+    practicesToDeal(problem, { choices, leans: [] }).forEach((practice, at) => {
       const own = problem.practices[at]
       const offer = own?.offers[at % own.offers.length]
       if (!practice || !own || !offer) throw new Error('Something is chosen everywhere.')
@@ -79,7 +79,7 @@ describe('a practice dealt as planned', () => {
     const problem = certain(randomAhead(seed, { players: 10, practices: 5, rules: 0 }))
     const plan = planOf(problem)
     const end = standingNow(problem)
-    const play = practicePlayer(plannedPractices(problem, plan), {
+    const play = practicePlayer(practicesToDeal(problem, plan), {
       playerCount: problem.players.length,
       deal: dealerAsPlanned(problem.players.length),
     })
@@ -122,7 +122,7 @@ describe.each([
     if (!deal) throw new Error('Something was played so far.')
     const random = seededRandom(seed)
     const standing = standingNow(problem)
-    plannedPractices(problem, planOf(problem)).forEach((practice) => {
+    practicesToDeal(problem, planOf(problem)).forEach((practice) => {
       if (!practice) throw new Error('Something is chosen everywhere.')
       const here = problem.players.flatMap((_player, player) => (random.chance(0.75) ? [player] : []))
       const before = { gap: standing.gap.slice(), played: standing.played.slice() }
@@ -212,7 +212,7 @@ function endOf(
   { came, deal }: { readonly came: readonly number[]; readonly deal: ReturnType<typeof dealerAsPlanned> },
 ): Standing {
   const end = standingNow(problem)
-  const play = practicePlayer(plannedPractices(problem, plan), { playerCount: problem.players.length, deal })
+  const play = practicePlayer(practicesToDeal(problem, plan), { playerCount: problem.players.length, deal })
   problem.practices.forEach((_, at) => {
     play(at, Uint8Array.from(came), end)
   })
@@ -225,7 +225,7 @@ const emptyShare = (): EvenShare => ({
 })
 
 /** Ten minutes with places for three: 800 seconds attacking, 400 defending, 600 in goal. */
-function practiceOf({ keeps }: { readonly keeps: readonly boolean[] }): PlannedPractice {
+function practiceOf({ keeps }: { readonly keeps: readonly boolean[] }): PracticeToDeal {
   const seats = { ...noSeats, attackLevel: 800, defendLevel: 400, keep: 600 }
   return {
     liveSeconds: 600,

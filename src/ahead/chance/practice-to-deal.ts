@@ -6,7 +6,7 @@ import { themeWithAbove } from '#ahead/theme-with-above'
 import { rotationColumns } from '#rotation/problem'
 
 /** A practice as its plan has it, in lists that are quick to go through. */
-export type PlannedPractice = {
+export type PracticeToDeal = {
   readonly liveSeconds: number
   /** By seat column. */
   readonly seats: Float64Array
@@ -24,10 +24,10 @@ export type PlannedPractice = {
 }
 
 /** The practices of a plan in order; null where nothing is chosen. */
-export function plannedPractices(
+export function practicesToDeal(
   problem: AheadProblem,
   { choices, leans }: AheadPlan,
-): readonly (PlannedPractice | null)[] {
+): readonly (PracticeToDeal | null)[] {
   const gap = problem.players.flatMap((player) => rotationColumns.map((column) => player.gap[column]))
   return problem.practices.map((practice, at) => {
     const offer = chosenOffer(problem, choices, at)
@@ -39,11 +39,11 @@ export function plannedPractices(
           addTo(gap, player * rotationColumns.length + place, by * lean)
       })
     })
-    return plannedPractice({ problem, practice, offer, leans: leans[at] ?? [], meant: gap })
+    return practiceToDeal({ problem, practice, offer, leans: leans[at] ?? [], meant: gap })
   })
 }
 
-function plannedPractice({
+function practiceToDeal({
   problem: { players, themes, gentle },
   practice: { comes },
   offer: { seats, liveSeconds, theme },
@@ -55,7 +55,7 @@ function plannedPractice({
   readonly offer: Offer
   readonly leans: AheadPlan['leans'][number]
   readonly meant: readonly number[]
-}): PlannedPractice {
+}): PracticeToDeal {
   const columns = seatColumns.flatMap((column, seat) => (seats[column] > 0 ? [seat] : []))
   return {
     liveSeconds,
