@@ -24,6 +24,7 @@ import { isFinal } from '#squad/term-review'
 export type LuckBook = {
   readonly frame: FrameOfPage
   readonly squad: Squad
+  /** Those that the viewer may look at. */
   readonly terms: readonly TermOfSeason[]
   /** Null: no term has begun. */
   readonly term: TermOfSeason | null
@@ -56,7 +57,8 @@ export async function loadLuck(
   return inClub(viewer.clubId, async (tx) => {
     const { today } = await loadClubDay(tx, now)
     const { begun, term } = chooseTerm(await listSeasons(tx), { asked: query.term, today })
-    await demandLuck(tx, viewer, { squadId, termId: term?.id ?? null, today })
+    const terms = await openTerms(tx, viewer, { squadId, begun, today })
+    if (term && !terms.includes(term)) demand(viewer, 'seeLuck', { kind: 'squad', squadId })
     const squad = await getSquad(tx, squadId)
     const days = term && { from: term.firstDay, to: earlierDay(term.lastDay, today) }
     const { practices, memberships, part } = days
@@ -68,7 +70,7 @@ export async function loadLuck(
     return {
       frame: await loadFrame(tx, viewer, squadId),
       squad,
-      terms: begun,
+      terms,
       term,
       part,
       players,
@@ -81,12 +83,21 @@ export async function loadLuck(
   })
 }
 
-type At = { readonly squadId: SquadId; readonly termId: string | null; readonly today: Day }
+type At = { readonly squadId: SquadId; readonly begun: readonly TermOfSeason[]; readonly today: Day }
 
-async function demandLuck(tx: ClubTx, viewer: Viewer, { squadId, termId, today }: At): Promise<void> {
+/** All that have begun for who coaches the squad; for the head coach those whose review is final. */
+async function openTerms(
+  tx: ClubTx,
+  viewer: Viewer,
+  { squadId, begun, today }: At,
+): Promise<readonly TermOfSeason[]> {
   const object = { kind: 'squad', squadId } as const
-  if (may(viewer, 'seeLuck', object)) return
+  if (may(viewer, 'seeLuck', object)) return begun
   demand(viewer, 'seeReviewedLuck', object)
-  const review = termId && (await listReviews(tx, termId)).find((one) => one.squadId === squadId)
-  if (!review || !isFinal(review, today)) demand(viewer, 'seeLuck', object)
+  const open: TermOfSeason[] = []
+  for (const term of begun) {
+    const review = (await listReviews(tx, term.id)).find((one) => one.squadId === squadId)
+    if (review && isFinal(review, today)) open.push(term)
+  }
+  return open
 }

@@ -72,7 +72,11 @@ describe('luck or habit of a squad’s term', () => {
     // The review of autumn is final since January.
     const autumn = { squadId: underTen.id, query: { term: autumnId } }
     expect(await onReview(headCoach, autumnId)).toBe('open')
-    expect((await loadLuck(headCoach, autumn)).term?.id).toBe(autumnId)
+    const read = await loadLuck(headCoach, autumn)
+    expect(read.term?.id).toBe(autumnId)
+    // No link to a term that it may not read yet.
+    expect(read.terms.map(({ id }) => id)).toEqual([autumnId])
+    expect(luck.terms.map(({ id }) => id)).toEqual([autumnId, springId])
     expect(await onReview(administrator, autumnId)).toBeNull()
     await expect(loadLuck(administrator, autumn)).rejects.toMatchObject(notAllowed)
 

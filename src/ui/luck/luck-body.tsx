@@ -75,7 +75,7 @@ function PlayersPart({ squad, all, players }: PlayersPartProps) {
     <>
       <p className="max-w-prose">
         Here a habit is likelier than luck. It may be a wish of the child, a role somebody is learning, or
-        simply who stands nearest; you know which.
+        simply who stands nearest; whoever coaches knows which.
       </p>
       <ul className="mt-3 max-w-prose">
         {players.flatMap(({ id, name, wantsToKeep }) =>
