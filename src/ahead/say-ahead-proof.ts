@@ -5,10 +5,10 @@ import type { Proof } from '#common/proof'
  * of what is to be expected: who comes is not known.
  */
 export function sayAheadProof({ value, bound, proven }: Proof): string {
-  const left = `In expectation, if everyone comes as often as so far, this plan leaves ${minutes(value)} too few or too many at the end, over all players, each beyond the tolerance counted ten times`
+  const left = `In expectation, if everyone comes as often as so far, this plan comes to ${minutes(value)} of differences and of themes too short, over all players, with each minute beyond the tolerance counted ten times`
   if (value < half) return `${left}: nothing better is possible.`
-  if (proven) return `${left}; no plan could leave less.`
-  if (bound < half) return `${left}; how much less any plan could leave was not found in this time.`
+  if (proven) return `${left}; no plan could come to less.`
+  if (bound < half) return `${left}; how much less another plan could come to was not found in this time.`
   return `${left}; that is within ${percent(value / bound - 1)} of the best that any plan could do in expectation.`
 }
 

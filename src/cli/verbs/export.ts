@@ -1,5 +1,7 @@
+import { CouldNot } from '#cli/could-not'
 import { withNamedSquad } from '#cli/named-squad'
 import { InputError, type Verb } from '#cli/verb'
+import { AppError } from '#common/app-error'
 import { allDays, isDay } from '#common/time'
 import { inClub } from '#data/in-club'
 import { type ExportKind, exportFile, exportKinds } from '#server/export-file'
@@ -25,9 +27,15 @@ export const verb: Verb = {
         database,
         timeoutMs: 120_000,
       }),
-    )
+    ).catch(orCouldNot)
     return { kind: 'done', output: output.text }
   },
+}
+
+function orCouldNot(error: unknown): never {
+  if (error instanceof AppError && error.code === 'noSeason')
+    throw new CouldNot('The club has no season yet. Make one on the page of its seasons.')
+  throw error
 }
 
 function readWhat(given: string | undefined): ExportKind {
