@@ -1,15 +1,14 @@
 import type { AheadRequest, DaySpan } from '#ahead/request'
 import type { PlanSettings } from '#exchange/plan-request/plan-request'
 import { type PlanRequestJson, planRequestFormat } from '#exchange/plan-request/plan-request-shape'
+import { withoutGone } from '#exchange/plan-request/without-gone'
 
 /**
- * A request for the weeks ahead as JSON, everything said: `readPlanRequest` reads the same back. Players are in it by
- * id, never by name.
+ * A request for the weeks ahead as JSON, everything said: `readPlanRequest` reads the same back, but for themes and
+ * designs that are gone. Players are in it by id, never by name.
  */
-export function writePlanRequest(
-  request: AheadRequest,
-  settings: Partial<PlanSettings> = {},
-): PlanRequestJson {
+export function writePlanRequest(asked: AheadRequest, settings: Partial<PlanSettings> = {}): PlanRequestJson {
+  const request = withoutGone(asked)
   const { alternatives = true, draws = null, seed = 1, timeLimitMs = 10_000, workLimit = null } = settings
   return {
     format: planRequestFormat,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { problemOfAhead } from '#ahead/problem-of-request'
 import { readPlanRequest } from '#exchange/plan-request/plan-request'
 import { writePlanRequest } from '#exchange/plan-request/write-plan-request'
 import { aPlanRequest, withChanged } from '../../support/plan-request-builder'
@@ -226,6 +227,36 @@ describe('a request for the weeks ahead', () => {
     const again = read(JSON.parse(JSON.stringify(writePlanRequest(request, settings))))
     expect(again.request).toEqual(request)
     expect(again.settings).toEqual(settings)
+  })
+
+  it('written leaves out what it names and no longer has', () => {
+    const { request } = read(aPlanRequest())
+    const gone = {
+      ...request,
+      practices: request.practices.map((own, index) => ({
+        ...own,
+        held:
+          index === 0
+            ? { themeId: 'gone', designId: 'd1' }
+            : index === 1
+              ? { themeId: 'build', designId: 'gone' }
+              : null,
+      })),
+      blocks: [{ themeId: 'gone', firstWeek: 1, lastWeek: 2 }],
+      met: [{ day: '2026-09-29', themeIds: ['gone', 'build'], designId: 'gone' }],
+      designs: request.designs.map((own) => ({ ...own, themeIds: [...own.themeIds, 'gone'] })),
+      players: request.players.map((own) => ({
+        ...own,
+        themeSeconds: new Map([...own.themeSeconds, ['gone', 60] as const]),
+      })),
+    }
+    const again = read(JSON.parse(JSON.stringify(writePlanRequest(gone)))).request
+    expect(again.practices.slice(0, 2).map(({ held }) => held)).toEqual([
+      null,
+      { themeId: 'build', designId: null },
+    ])
+    expect(again).toMatchObject({ blocks: [], met: [{ themeIds: ['build'], designId: null }] })
+    expect(problemOfAhead(again)).toEqual(problemOfAhead(gone))
   })
 
   it('spoilt at random is read or refused in clear lines, never with an error', () => {
