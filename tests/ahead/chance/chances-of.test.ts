@@ -84,6 +84,34 @@ describe('chances that are drawn', () => {
   })
 })
 
+describe('chances of several things together', () => {
+  it('are no more than those of each alone, and no less than they must be', () => {
+    const { problem, plan } = fewOpen(3)
+    const chances = chancesOf(problem, plan, { seed: 2, draws: 100 })
+    const expectTogether = (together: ChanceInside, alone: readonly ChanceInside[]) => {
+      const missed = alone.reduce((sum, { chance }) => sum + 1 - chance, 0)
+      expect(together.chance).toBeLessThanOrEqual(Math.min(...alone.map(({ chance }) => chance)) + 1e-9)
+      expect(together.chance).toBeGreaterThanOrEqual(1 - missed - 1e-9)
+    }
+    for (const way of [chances.plan, chances.carryOn]) {
+      if (!way) throw new Error('Something was played so far.')
+      expectTogether(
+        way.everyone,
+        way.players.map(({ all }) => all),
+      )
+      for (const { all, seats, themes, columns, byTheme } of way.players) {
+        expectTogether(all, [seats, themes])
+        expectTogether(seats, Object.values(columns))
+        expectTogether(themes, byTheme)
+      }
+      expect(way.meanInside.all).toBeCloseTo(
+        way.players.reduce((sum, { all }) => sum + all.chance, 0),
+        9,
+      )
+    }
+  })
+})
+
 describe('chances that can be known', () => {
   it('are certain where it is certain who comes, and played through once', () => {
     const { problem, plan } = fewOpen(1)
