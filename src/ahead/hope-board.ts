@@ -2,13 +2,23 @@ import { evenSeats } from '#ahead/even-seats'
 import type { AheadChoices } from '#ahead/plan'
 import { outsideWeight } from '#ahead/plan-value'
 import type { AheadProblem, Offer } from '#ahead/problem'
-import { type SeatSeconds, seatColumns, seatMeaning } from '#ahead/seat-column'
+import { type SeatColumn, type SeatSeconds, seatColumns, seatMeaning } from '#ahead/seat-column'
 import { themeWithAbove } from '#ahead/theme-with-above'
 import { secondsInMinute } from '#common/time'
 import { rotationColumns } from '#rotation/problem'
 
 const figures = rotationColumns.length
 const rest = rotationColumns.indexOf('rest')
+/** The figures that a seat column counts in, waiting being the other side of it. */
+const figuresOf = Object.fromEntries(
+  seatColumns.map((column) => {
+    const { role, situation } = seatMeaning[column]
+    return [
+      column,
+      [role, ...(situation ? [situation] : []), 'rest' as const].map((own) => rotationColumns.indexOf(own)),
+    ]
+  }),
+) as unknown as Readonly<Record<SeatColumn, readonly number[]>>
 
 /**
  * What choices could come to at best, in minutes, without working out who gets more of what: every gap is taken to close
@@ -20,6 +30,8 @@ export type HopeBoard = {
   readonly value: () => number
   /** Takes an offer for a practice, or takes it back (`sign` −1). */
   readonly add: (practice: number, offer: number, sign: 1 | -1) => void
+  /** Takes another offer for a practice that has one. */
+  readonly change: (practice: number, from: number, to: number) => void
   readonly valueOf: (choices: AheadChoices) => number
 }
 
@@ -88,9 +100,28 @@ export function hopeBoard(problem: AheadProblem): HopeBoard {
     }
   }
 
+  function change(practice: number, from: number, to: number): void {
+    const [before, after] = [shares[practice]?.[from], shares[practice]?.[to]]
+    const offers = practices[practice]?.offers
+    if (!before || !after || !offers) return
+    if (before !== after)
+      for (let index = 0; index < seats.length; index++)
+        seats[index] = (seats[index] ?? 0) - (before.seats[index] ?? 0) + (after.seats[index] ?? 0)
+    const left = meets[offers[from]?.theme ?? -1] ?? []
+    const met = meets[offers[to]?.theme ?? -1] ?? []
+    for (let player = 0; player < count; player++) {
+      const [less, more] = [before.played[player] ?? 0, after.played[player] ?? 0]
+      const base = player * width
+      played[player] = (played[player] ?? 0) - less + more
+      for (const place of left) inTheme[base + place] = (inTheme[base + place] ?? 0) - less
+      for (const place of met) inTheme[base + place] = (inTheme[base + place] ?? 0) + more
+    }
+  }
+
   return {
     value,
     add,
+    change,
     valueOf: (choices) => {
       choices.forEach((offer, practice) => {
         add(practice, offer, 1)
@@ -116,9 +147,9 @@ function evenShare(
   const played = new Float64Array(problem.players.length)
   evenSeats(problem, practice, offer).forEach((own, player) => {
     for (const column of seatColumns) {
-      const { role, situation } = seatMeaning[column]
-      for (const figure of situation ? [role, situation, 'rest' as const] : [role, 'rest' as const]) {
-        const index = player * figures + rotationColumns.indexOf(figure)
+      if (own[column] === 0) continue
+      for (const figure of figuresOf[column]) {
+        const index = player * figures + figure
         seats[index] = (seats[index] ?? 0) + own[column]
       }
       played[player] = (played[player] ?? 0) + own[column]

@@ -1,10 +1,9 @@
 import { slopeOfGap, slopeOfShort } from '#ahead/bent-cost'
-import { evenSeats } from '#ahead/even-seats'
-import { type LeanMove, leanMoves } from '#ahead/lean-moves'
-import { type AheadChoices, type AheadPlan, chosenOffer } from '#ahead/plan'
+import { evenState } from '#ahead/even-state'
+import type { LeanMove } from '#ahead/lean-moves'
+import type { AheadChoices, AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { noSeats, type SeatColumn, seatColumns } from '#ahead/seat-column'
-import { themeWithAbove } from '#ahead/theme-with-above'
 import { rotationColumns } from '#rotation/problem'
 
 const [columns, figures] = [seatColumns.length, rotationColumns.length]
@@ -27,55 +26,11 @@ export type LeanBoard = {
 }
 
 export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoard {
-  const { players, practices, themes, gentle } = problem
+  const { players, practices, gentle } = problem
   const count = players.length
-  const wished = themes.flatMap(({ wishedShare }, theme) => (wishedShare > 0 ? [theme] : []))
-  const gap = Float64Array.from(players.flatMap((own) => rotationColumns.map((column) => own.gap[column])))
-  const tolerance = Float64Array.from(
-    players.flatMap((own) => rotationColumns.map((column) => own.tolerance[column])),
-  )
-  const share = Float64Array.from(wished.map((theme) => themes[theme]?.wishedShare ?? 0))
-  const themeTolerance = Float64Array.from(players, (own) => own.themeTolerance)
-  const short = new Float64Array(count * wished.length)
-  const even = new Float64Array(practices.length * count * columns)
-  const lean = new Float64Array(even.length)
-  const waits = new Float64Array(practices.length * count)
-  const [allEven, allLean] = [new Float64Array(count * columns), new Float64Array(count * columns)]
-  const played = players.map(({ playedSeconds }) => playedSeconds)
-  const inTheme = players.map(({ themeSeconds }) => wished.map((theme) => themeSeconds[theme] ?? 0))
-  /** By practice: the places, among those wished for, of the themes it meets; and the moves there are seats for. */
-  const meets: number[][] = []
-  const moves: LeanMove[][] = []
-  practices.forEach((practice, at) => {
-    const offer = chosenOffer(problem, choices, at)
-    const met = offer ? themeWithAbove(themes, offer.theme).map((theme) => wished.indexOf(theme)) : []
-    meets.push(met.filter((place) => place >= 0))
-    const hasSeats = seatColumns.map((column) => (offer?.seats[column] ?? 0) > 0)
-    moves.push(
-      leanMoves.filter(
-        ({ column, forColumn }) => hasSeats[column] && (forColumn === null || hasSeats[forColumn]),
-      ),
-    )
-    if (!offer) return
-    evenSeats(problem, practice, offer).forEach((own, player) => {
-      let seated = 0
-      seatColumns.forEach((column, index) => {
-        even[(at * count + player) * columns + index] = own[column]
-        allEven[player * columns + index] = (allEven[player * columns + index] ?? 0) + own[column]
-        seated += own[column]
-      })
-      waits[at * count + player] = Math.max(0, (practice.comes[player] ?? 0) * offer.liveSeconds - seated)
-      played[player] = (played[player] ?? 0) + seated
-      const themeSeconds = inTheme[player] ?? []
-      for (const place of meets[at] ?? []) themeSeconds[place] = (themeSeconds[place] ?? 0) + seated
-    })
-  })
-  players.forEach((_, player) => {
-    wished.forEach((_, place) => {
-      short[player * wished.length + place] =
-        (share[place] ?? 0) * (played[player] ?? 0) - (inTheme[player]?.[place] ?? 0)
-    })
-  })
+  const state = evenState(problem, choices)
+  const { gap, tolerance, share, themeTolerance, short, even, waits, allEven, meets, moves } = state
+  const [lean, allLean] = [new Float64Array(even.length), new Float64Array(allEven.length)]
 
   /** What a second more of a move costs a player once it has taken so many (negative: given) in the practice at hand. */
   function slopeFor(move: LeanMove, player: number, taken: number): number {
@@ -92,7 +47,7 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
   /** Of it, what a second of playing costs in themes; told anew where it changes. */
   const playsSlope = new Float64Array(count)
   /** By how much a theme's shortfall rises with a second of playing in the practice at hand. */
-  const rates = new Float64Array(wished.length)
+  const rates = new Float64Array(share.length)
   let width = 1
   function enter(at: number): void {
     rates.set(share)
@@ -115,15 +70,18 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
     move: LeanMove,
     { taker, giver, most }: { readonly taker: number; readonly giver: number; readonly most: number },
   ): number {
-    const slopeAt = (step: number) => slopeFor(move, taker, step) - slopeFor(move, giver, -step)
-    if (slopeAt(most) <= 0) return most
-    let [low, high] = [0, most]
+    if (slopeOfExchange(move, taker, giver, most) <= 0) return most
+    let low = 0
+    let high = most
     for (let halved = 0; halved < halvings; halved++) {
       const middle = (low + high) / 2
-      if (slopeAt(middle) <= 0) low = middle
+      if (slopeOfExchange(move, taker, giver, middle) <= 0) low = middle
       else high = middle
     }
     return low
+  }
+  function slopeOfExchange(move: LeanMove, taker: number, giver: number, step: number): number {
+    return slopeFor(move, taker, step) - slopeFor(move, giver, -step)
   }
 
   /** How much more of a seat column a player may get (`sign` 1), or less. */
@@ -151,8 +109,8 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
     if (move.forColumn !== null) addLean(at, move.forColumn, player, -seconds)
     if (!move.plays) return
     waits[at * count + player] = (waits[at * count + player] ?? 0) - seconds
-    for (let place = 0; place < wished.length; place++) {
-      const index = player * wished.length + place
+    for (let place = 0; place < share.length; place++) {
+      const index = player * share.length + place
       short[index] = (short[index] ?? 0) + (rates[place] ?? 0) * seconds
     }
     playsSlope[player] = themesSlope(player, 0)

@@ -9,10 +9,10 @@ import type { AheadProblem } from '#ahead/problem'
 import { type Chance, seededChance } from '#common/chance'
 
 /** Exchanges tried; more find better plans and take longer. */
-const usualSteps = 20_000
+const usualSteps = 15_000
 const mostTried = 4000
 /** Choices whose leans are sketched, with so many sweeps; those of the best are then worked out. */
-const finalists = 4
+const finalists = 3
 const sketchSweeps = 2
 /** Sketched leans were never more than a thirtieth worse than those worked out, over random terms. */
 const closeCall = 1.1
@@ -83,48 +83,46 @@ function search(
   })
   let value = hope.value()
   const known = new Map<string, { readonly choices: AheadChoices; readonly value: number }>()
-  const hottest = value * 0.01 + 1
+  const hottest = value * 0.03 + 1
   const count = choices.length
+  // What is tried: an offer for one practice, and in an exchange one for another (else −1).
+  let [practice, offer, other, otherOffer] = [0, 0, -1, 0]
   for (let step = 0; step < steps && count > 0; step++) {
     const heat = hottest * (1 - step / steps) ** 2
-    const change = chance() < 0.7 || count < 2 ? otherOffer() : exchange()
-    if (!change) continue
-    const before = change.map(([practice]) => choices[practice] ?? 0)
-    apply(change)
+    if (!propose()) continue
+    const [was, otherWas] = [choices[practice] ?? 0, choices[other] ?? 0]
+    put(practice, offer)
+    if (other >= 0) put(other, otherOffer)
     const after = hope.value()
     const isTaken = after <= value || chance() < Math.exp((value - after) / Math.max(heat, 1e-9))
     if (isTaken && limits.isKept(choices)) {
       value = after
       note()
-    } else apply(change.map(([practice], index) => [practice, before[index] ?? 0] as const))
+    } else {
+      put(practice, was)
+      if (other >= 0) put(other, otherWas)
+    }
   }
   return [...known.values()].sort((one, other) => one.value - other.value).map((own) => own.choices)
 
-  function apply(change: readonly (readonly [number, number])[]): void {
-    for (const [practice, offer] of change) {
-      hope.add(practice, choices[practice] ?? 0, -1)
-      hope.add(practice, offer, 1)
-      choices[practice] = offer
+  function put(at: number, chosen: number): void {
+    hope.change(at, choices[at] ?? 0, chosen)
+    choices[at] = chosen
+  }
+
+  /** Another offer for a practice, or the offers of two exchanged. False: that would change nothing. */
+  function propose(): boolean {
+    practice = Math.floor(chance() * count)
+    if (chance() < 0.5 || count < 2) {
+      other = -1
+      offer = Math.floor(chance() * (problem.practices[practice]?.offers.length ?? 0))
+      return offer !== choices[practice]
     }
-  }
-
-  function otherOffer(): readonly (readonly [number, number])[] | null {
-    const practice = Math.floor(chance() * count)
-    const offers = problem.practices[practice]?.offers.length ?? 0
-    const offer = Math.floor(chance() * offers)
-    return offer === choices[practice] ? null : [[practice, offer]]
-  }
-
-  function exchange(): readonly (readonly [number, number])[] | null {
-    const [one, other] = [Math.floor(chance() * count), Math.floor(chance() * count)]
-    if (one === other) return null
-    const [there, here] = [sameOffer(one, other), sameOffer(other, one)]
-    return there < 0 || here < 0
-      ? null
-      : [
-          [one, here],
-          [other, there],
-        ]
+    other = Math.floor(chance() * count)
+    if (other === practice) return false
+    offer = sameOffer(other, practice)
+    otherOffer = sameOffer(practice, other)
+    return offer >= 0 && otherOffer >= 0
   }
 
   /** The offer chosen for one practice, by its place in another. */

@@ -7,8 +7,8 @@ import { seededRandom } from '../support/seeded-random'
 
 describe('leans', () => {
   it('can be played and never make a plan worse', () => {
-    for (let seed = 1; seed <= 12; seed++) {
-      const problem = randomAhead(seed)
+    for (let seed = 1; seed <= 6; seed++) {
+      const problem = randomAhead(seed, { practices: 10, themes: 8, designs: 8, players: 10 })
       const random = seededRandom(seed)
       const choices = problem.practices.map(({ offers }) => random.whole(0, offers.length - 1))
       const even = planValue(problem, {

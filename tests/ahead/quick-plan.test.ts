@@ -8,9 +8,9 @@ import { randomAhead } from '../support/random-ahead'
 
 describe('a plan at once', () => {
   it('keeps every rule and is no worse than the greedy one', () => {
-    for (let seed = 1; seed <= 6; seed++) {
-      const problem = randomAhead(seed)
-      const [quick, greedy] = [quickAhead(problem, { seed }), greedyAhead(problem)]
+    for (let seed = 1; seed <= 5; seed++) {
+      const problem = randomAhead(seed, { practices: 10, themes: 8, designs: 8, players: 10 })
+      const [quick, greedy] = [quickAhead(problem, { seed, steps: 2000 }), greedyAhead(problem)]
       expect(quick && checkAhead(problem, quick.choices)).toEqual([])
       expect(quick && checkLeans(problem, quick)).toEqual([])
       if (quick && greedy)
