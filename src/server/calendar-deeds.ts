@@ -81,6 +81,6 @@ export async function takeBackCalendarOf(viewer: Viewer, now = new Date()): Answ
       detail: { count },
       by: { personId, at: now },
     })
-    return saved('Taken back. Take the calendar out of your calendar program too: some keep what they had.')
+    return saved('Taken back.')
   })
 }

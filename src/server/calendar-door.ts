@@ -43,7 +43,6 @@ function given(request: Request, calendar: string): Response {
     etag: mark,
     'cache-control': 'private, no-cache',
     'x-content-type-options': 'nosniff',
-    'x-robots-tag': 'noindex',
   }
   const known = (request.headers.get('if-none-match') ?? '').split(',').map((one) => one.trim())
   if (known.some((one) => one === '*' || one.replace(/^W\//, '') === mark))
@@ -69,7 +68,6 @@ function plain(status: number, text: string, more: Readonly<Record<string, strin
     'content-type': 'text/plain; charset=utf-8',
     'cache-control': 'no-store',
     'x-content-type-options': 'nosniff',
-    'x-robots-tag': 'noindex',
   }
   return new Response(`${text}\n`, { status, headers })
 }

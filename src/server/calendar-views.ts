@@ -19,8 +19,8 @@ export type OwnCalendar = {
   readonly standing: {
     readonly id: string
     readonly made: string
-    /** Empty: all squads. */
-    readonly squadNames: readonly string[]
+    /** Null: all squads. Those that are no longer the viewer's are left out. */
+    readonly squadNames: readonly string[] | null
     readonly lastReadOn: Day | null
   } | null
 }
@@ -41,7 +41,10 @@ export async function viewOwnCalendar(now = new Date()): Promise<OwnCalendar | n
       standing: feed && {
         id: feed.id,
         made: sayAgo({ moment: feed.madeAt, now }),
-        squadNames: squads.filter(({ id }) => feed.squadIds.includes(id)).map(({ name }) => name),
+        squadNames:
+          feed.squadIds.length === 0
+            ? null
+            : squads.filter(({ id }) => feed.squadIds.includes(id)).map(({ name }) => name),
         lastReadOn: feed.lastReadOn,
       },
     }

@@ -45,3 +45,23 @@ test('a wrong password is answered without saying which of both was wrong', asyn
   await page.getByRole('button', { name: 'Sign in', exact: true }).click()
   await expect(page.getByText('Address and password do not belong together.')).toBeVisible()
 })
+
+test('an address for a calendar program is shown once, is read without a sign-in, and is taken back', async ({
+  page,
+  playwright,
+}) => {
+  await signIn(page, 'Coach')
+  await page.goto('/account')
+  await page.getByRole('button', { name: 'Make an address' }).click()
+  const address = await page.getByLabel('Or copy the link').inputValue()
+  const stranger = await playwright.request.newContext()
+  const given = await stranger.get(address)
+  expect(given.headers()['content-type']).toBe('text/calendar; charset=utf-8')
+  expect(await given.text()).toMatch(/^BEGIN:VCALENDAR\r\n/)
+  await page.reload()
+  await expect(page.getByText('last read on')).toBeVisible()
+  await expect(page.getByLabel('Or copy the link')).toBeHidden()
+  await page.getByRole('button', { name: 'Take the address back' }).click()
+  await expect(page.getByRole('button', { name: 'Make an address' })).toBeVisible()
+  expect((await stranger.get(address)).status()).toBe(404)
+})

@@ -22,7 +22,7 @@ export function CalendarForm({ squads, standingId, send }: CalendarFormProps) {
           {squads.length > 1 ? (
             <fieldset>
               <legend className="font-medium">Only these squads</legend>
-              <p className="text-sm text-soft">Tick none to have all of them, and those that come.</p>
+              <p className="text-sm text-soft">Tick none to have all of them, new ones too.</p>
               {squads.map(({ id, name }) => (
                 <Tick key={id} name={`squad-${id}`} label={name} isTicked={false} />
               ))}
@@ -31,6 +31,7 @@ export function CalendarForm({ squads, standingId, send }: CalendarFormProps) {
           <p className="max-w-prose text-sm text-soft">
             Whoever has the address can read the calendar, without a password. Give it to nobody; take it back
             if you lose a device.
+            {standingId === null ? '' : ' A new address takes the place of the one you have.'}
           </p>
           <Button weight="plain">
             {standingId === null ? 'Make an address' : 'Make a new address instead'}

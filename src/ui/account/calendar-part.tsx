@@ -1,3 +1,4 @@
+import { andList } from '#common/and-list'
 import type { Day } from '#common/time'
 import { CalendarForm } from '#ui/account/calendar-form'
 import type { SendForm } from '#ui/entry/send-form'
@@ -13,7 +14,7 @@ type CalendarPartProps = {
     readonly standing: {
       readonly id: string
       readonly made: string
-      readonly squadNames: readonly string[]
+      readonly squadNames: readonly string[] | null
       readonly lastReadOn: Day | null
     } | null
   }
@@ -42,8 +43,7 @@ export function CalendarPart({ calendar, make, takeBack }: CalendarPartProps) {
       {standing ? (
         <div className="flex max-w-prose flex-wrap items-center justify-between gap-3 border-rule border-y py-3">
           <p>
-            An address stands{standing.squadNames.length > 0 ? `, for ${standing.squadNames.join(', ')}` : ''}
-            .
+            {addressFor(standing.squadNames)}
             <span className="block text-sm text-soft">
               Made {standing.made},{' '}
               {standing.lastReadOn ? `last read on ${formatDay(standing.lastReadOn)}` : 'not read yet'}
@@ -52,6 +52,10 @@ export function CalendarPart({ calendar, make, takeBack }: CalendarPartProps) {
           <ReplyForm send={takeBack} refusedTitle="Nothing was taken back" waiting="Taking it back…">
             <Button weight="plain">Take the address back</Button>
           </ReplyForm>
+          <p className="text-sm text-soft">
+            Taken back, it opens nothing any more. Then take the calendar out of your calendar program too:
+            some keep what they had.
+          </p>
         </div>
       ) : null}
       {squads.length > 0 ? (
@@ -59,4 +63,11 @@ export function CalendarPart({ calendar, make, takeBack }: CalendarPartProps) {
       ) : null}
     </section>
   )
+}
+
+function addressFor(squadNames: readonly string[] | null): string {
+  if (squadNames === null) return 'You have an address.'
+  return squadNames.length > 0
+    ? `You have an address, for ${andList(squadNames)}.`
+    : 'You have an address, for squads that are no longer yours.'
 }
