@@ -27,6 +27,8 @@ export type LoadedAhead = {
   readonly request: AheadRequest
   /** Practices to come, in order of time. */
   readonly sessions: readonly Session[]
+  /** Those whose turns are planned: they are held with what they are planned with. */
+  readonly fixed: ReadonlySet<string>
   /** By name, in the order of the request. */
   readonly players: readonly { readonly id: string; readonly name: string }[]
   readonly themes: readonly StoredTheme[]
@@ -71,7 +73,11 @@ export async function loadAheadRequest(
   const accounts = soFar ? await listAccounts(tx, { squadId: squad.id, ...soFar, kinds: ['practice'] }) : []
   const written = themedPractices(accounts)
   const designOf = new Map(sessionsOfTerm.map(({ id, designId }) => [id, designId]))
-  const held = await heldBy(tx, { sessions, stored, designs })
+  const planned = await listPlanned(
+    tx,
+    sessions.map(({ id }) => id),
+  )
+  const held = heldBy({ sessions, planned, stored, designs })
   const grounds = new Map((await listGroundSizes(tx)).map((ground) => [ground.place, ground]))
   const players = await loadAheadPlayers(tx, { of, term, accounts, themes })
   return {
@@ -105,6 +111,7 @@ export async function loadAheadRequest(
       ...variety,
     },
     sessions,
+    fixed: new Set(sessions.filter(({ id }) => planned.has(id) && held.has(id)).map(({ id }) => id)),
     players: players.map(({ id, name }) => ({ id, name })),
     themes,
     written: written.map(({ sessionId, day }) => ({ id: sessionId, day })),
@@ -112,22 +119,17 @@ export async function loadAheadRequest(
 }
 
 /** What must not be planned over: what the coach holds, and practices whose turns are planned. */
-async function heldBy(
-  tx: ClubTx,
-  {
-    sessions,
-    stored,
-    designs,
-  }: {
-    readonly sessions: readonly Session[]
-    readonly stored: TermPlan | null
-    readonly designs: readonly RequestedDesign[]
-  },
-): Promise<ReadonlyMap<string, NonNullable<RequestedPractice['held']>>> {
-  const planned = await listPlanned(
-    tx,
-    sessions.map(({ id }) => id),
-  )
+function heldBy({
+  sessions,
+  planned,
+  stored,
+  designs,
+}: {
+  readonly sessions: readonly Session[]
+  readonly planned: ReadonlySet<string>
+  readonly stored: TermPlan | null
+  readonly designs: readonly RequestedDesign[]
+}): ReadonlyMap<string, NonNullable<RequestedPractice['held']>> {
   const byDesign = new Map(designs.map((design) => [design.id, design.themeIds[0]]))
   return new Map([
     ...(stored?.practices ?? []).flatMap(({ sessionId, themeId, designId, isHeld }) =>

@@ -51,6 +51,7 @@ export async function loadAheadPage(viewer: Viewer, at: AtAhead) {
           startsAt,
           title,
           place,
+          isFixed: loaded.fixed.has(id),
         })),
         players: loaded.players,
         lines: themeLines(loaded.themes).map(({ theme, depth }) => ({

@@ -52,11 +52,17 @@ export async function saveTermPlanOf(
 const someoneElse =
   'Somebody else saved a plan of this term since you opened the page, and nothing of yours was saved. Open the page in a second tab to see theirs; reloading this one takes it over.'
 
-/** What the page says is held is held, and nothing else that the saved plan held. */
-function asHeld({ request }: LoadedAhead, practices: readonly PlannedPractice[]): LoadedAhead['request'] {
+/** What the page says is held is held, and nothing else but practices whose turns are planned. */
+function asHeld(
+  { request, fixed }: LoadedAhead,
+  practices: readonly PlannedPractice[],
+): LoadedAhead['request'] {
   const own = new Map(practices.filter(({ isHeld }) => isHeld).map((one) => [one.sessionId, one]))
   return holdPractices(
-    { ...request, practices: request.practices.map((practice) => ({ ...practice, held: null })) },
+    {
+      ...request,
+      practices: request.practices.map((own) => (fixed.has(own.id) ? own : { ...own, held: null })),
+    },
     new Map([...own].map(([id, { themeId, designId }]) => [id, { themeId, designId }])),
   )
 }
@@ -89,7 +95,9 @@ function faultsOf(problem: AheadProblem, practices: readonly PlannedPractice[]):
   const faults = checkAhead({ ...problem, designRest: 0 }, choices)
   return [...new Set(faults.map(({ practice }) => practice))].map((practice) => ({
     path: '',
-    message: `What is planned for ${problem.practices[practice]?.day ?? 'a practice'} breaks a rule of the programme, which may have changed since this page was opened. Reload the page, or choose another theme there.`,
+    message: faults.some((own) => own.practice === practice && own.rule === 'held')
+      ? `The turns of the practice on ${problem.practices[practice]?.day ?? 'a day'} are planned already, with another theme or design. Change its own plan first.`
+      : `What is planned for ${problem.practices[practice]?.day ?? 'a practice'} breaks a rule of the programme, which may have changed since this page was opened. Reload the page, or choose another theme there.`,
   }))
 }
 

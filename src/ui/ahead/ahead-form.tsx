@@ -44,7 +44,11 @@ export function AheadForm({ squadId, term, solver, save, whatIfs }: AheadFormPro
     () => (draft.best ? plannedPractices(draft.asked, draft.best.plan.choices) : null),
     [draft],
   )
-  const byHand = useByHand(editing)
+  const fixed = useMemo(
+    () => new Set(term.sessions.filter(({ isFixed }) => isFixed).map(({ id }) => id)),
+    [term.sessions],
+  )
+  const byHand = useByHand(editing, fixed)
   return (
     <div className="space-y-10">
       <ChangesPart term={term} nameOf={nameOf} />
@@ -110,8 +114,8 @@ export function AheadForm({ squadId, term, solver, save, whatIfs }: AheadFormPro
   )
 }
 
-function ClosedLine({ term: { closed, firstDay, lastDay } }: Pick<AheadFormProps, 'term'>) {
-  const inTerm = closed.filter((own) => own.lastDay >= firstDay && own.firstDay <= lastDay)
+function ClosedLine({ term: { closed, asOf, firstDay, lastDay } }: Pick<AheadFormProps, 'term'>) {
+  const inTerm = closed.filter((own) => own.lastDay >= (asOf ?? firstDay) && own.firstDay <= lastDay)
   return inTerm.length === 0 ? null : (
     <p className="text-sm text-soft">
       Without practice: {inTerm.map((own) => `${own.name}, ${formatDays(own)}`).join('; ')}.

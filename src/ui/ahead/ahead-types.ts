@@ -11,6 +11,8 @@ export type AheadSession = {
   readonly startsAt: string | null
   readonly title: string
   readonly place: string
+  /** Its turns are planned: it is what its own plan says. */
+  readonly isFixed: boolean
 }
 
 /** A term's practices to come with all that the page plans them from. */

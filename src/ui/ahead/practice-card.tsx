@@ -38,7 +38,7 @@ export function PracticeCard({ squadId, session, practice, sentence, draft, byHa
         {session.startsAt ? `, ${session.startsAt}` : ''}{' '}
         <span className="font-normal text-soft">
           · {isFirm ? 'firm' : 'sketch'}
-          {isHeld ? ' · held' : ''}
+          {session.isFixed ? ' · its turns are planned' : isHeld ? ' · held' : ''}
           {session.title ? ` · ${session.title}` : ''}
         </span>
       </h3>
@@ -53,30 +53,38 @@ export function PracticeCard({ squadId, session, practice, sentence, draft, byHa
         {sentence}
       </p>
       <div className="mt-2 flex flex-wrap items-end gap-3">
-        <Select
-          name={name}
-          label="Theme"
-          value={offer ? String(offer.theme) : ''}
-          options={[
-            ...(offer ? [] : [{ value: '', label: 'none' }]),
-            ...offeredThemes(asked, practice).map((theme) => ({
-              value: String(theme),
-              label: asked.themes[theme]?.name ?? '',
-            })),
-          ]}
-          onChange={(event) => byHand.choose(practice, Number(event.target.value))}
-        />
-        <CheckBox label="Hold" isTicked={isHeld} onChange={(isTicked) => byHand.hold(practice, isTicked)} />
-        {practice > 0 ? (
-          <Button type="button" weight="plain" onClick={() => byHand.exchange(practice, practice - 1)}>
-            Earlier<span className="sr-only">: exchange with the practice before</span>
-          </Button>
-        ) : null}
-        {practice + 1 < asked.practices.length ? (
-          <Button type="button" weight="plain" onClick={() => byHand.exchange(practice, practice + 1)}>
-            Later<span className="sr-only">: exchange with the practice after</span>
-          </Button>
-        ) : null}
+        {session.isFixed ? null : (
+          <>
+            <Select
+              name={name}
+              label="Theme"
+              value={offer ? String(offer.theme) : ''}
+              options={[
+                ...(offer ? [] : [{ value: '', label: 'none' }]),
+                ...offeredThemes(asked, practice).map((theme) => ({
+                  value: String(theme),
+                  label: asked.themes[theme]?.name ?? '',
+                })),
+              ]}
+              onChange={(event) => byHand.choose(practice, Number(event.target.value))}
+            />
+            <CheckBox
+              label="Hold"
+              isTicked={isHeld}
+              onChange={(isTicked) => byHand.hold(practice, isTicked)}
+            />
+            {practice > 0 ? (
+              <Button type="button" weight="plain" onClick={() => byHand.exchange(practice, practice - 1)}>
+                Earlier<span className="sr-only">: exchange with the practice before</span>
+              </Button>
+            ) : null}
+            {practice + 1 < asked.practices.length ? (
+              <Button type="button" weight="plain" onClick={() => byHand.exchange(practice, practice + 1)}>
+                Later<span className="sr-only">: exchange with the practice after</span>
+              </Button>
+            ) : null}
+          </>
+        )}
         <LinkButton href={paths.plan(squadId, { sessionId: session.id })}>Plan its turns</LinkButton>
       </div>
     </li>

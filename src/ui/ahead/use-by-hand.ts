@@ -14,32 +14,44 @@ export type ByHand = {
   readonly said: string
 }
 
-export function useByHand({ draft, ask }: AheadEditing): ByHand {
+/** `fixed`: practices whose turns are planned, by their ids; they stay as they are. */
+export function useByHand({ draft, ask }: AheadEditing, fixed: ReadonlySet<string>): ByHand {
   const [said, setSaid] = useState('')
   const doings = useMemo(() => {
     const { asked, best } = draft
     const dayOf = (practice: number) => formatDay(asked.practices[practice]?.day ?? '')
+    const isFixed = (...touched: readonly number[]) => {
+      const own = touched.find((at) => fixed.has(asked.practices[at]?.id ?? ''))
+      if (own !== undefined)
+        setSaid(
+          `The turns of ${dayOf(own)} are planned already: it stays as it is. Change its own plan first.`,
+        )
+      return own !== undefined
+    }
     const without =
       (...touched: readonly number[]) =>
       (firm: typeof draft.firm) =>
         new Map([...firm].filter(([id]) => !touched.some((at) => asked.practices[at]?.id === id)))
     return {
       choose: (practice: number, theme: number) => {
+        if (isFixed(practice)) return
         ask((request) => changeTheme(request, { draft, practice, theme }), without(practice))
         setSaid(`${dayOf(practice)} is “${asked.themes[theme]?.name ?? ''}” now, and held. ${rest}`)
       },
       exchange: (practice: number, other: number) => {
         if (!best || practice === other || !asked.practices[practice] || !asked.practices[other]) return
+        if (isFixed(practice, other)) return
         ask((request) => exchangeWith(request, { draft, practice, other }), without(practice, other))
         setSaid(`${dayOf(practice)} and ${dayOf(other)} are exchanged, and held. ${rest}`)
       },
       hold: (practice: number, isHeld: boolean) => {
+        if (isFixed(practice)) return
         if (isHeld) ask((request) => holdPractice(request, { draft, practice }))
         else ask((request) => freePractice(request, { draft, practice }), without(practice))
         setSaid(`${dayOf(practice)} is ${isHeld ? 'held' : 'free again'}. ${rest}`)
       },
     }
-  }, [draft, ask])
+  }, [draft, ask, fixed])
   return { ...doings, said }
 }
 
