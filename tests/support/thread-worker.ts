@@ -1,4 +1,5 @@
 import { Worker } from 'node:worker_threads'
+import type { AheadWorker } from '#solver/ahead-in-worker'
 import type { LineUpWorker } from '#solver/line-up-in-worker'
 import type { RotationWorker } from '#solver/rotation-in-worker'
 
@@ -21,6 +22,11 @@ export function threadWorker(): RotationWorker {
 /** The line-up worker likewise. */
 export function threadLineUpWorker(): LineUpWorker {
   return threadOf('line-up-worker')
+}
+
+/** The weeks ahead's worker likewise. */
+export function threadAheadWorker(): AheadWorker {
+  return threadOf('ahead-worker')
 }
 
 type Face<Call, Word> = {

@@ -1,0 +1,127 @@
+import { checkAhead } from '#ahead/check-ahead'
+import { expectedEnd } from '#ahead/expected-end'
+import type { AheadChoices, ExpectedEnd } from '#ahead/plan'
+import type { AheadProblem } from '#ahead/problem'
+import { quickAhead } from '#ahead/quick-plan'
+import { type Proof, proofOf } from '#common/proof'
+import { secondsInMinute } from '#common/time'
+import { type RotationColumn, rotationColumns } from '#rotation/problem'
+import { type AheadModel, aheadModel, oneBin } from '#solver/ahead-model'
+import { choicesOf } from '#solver/ahead-search'
+import { leansModel, leansOf } from '#solver/best-leans'
+import { setDeadline } from '#solver/deadline'
+import { loadSolver, type Solver } from '#solver/highs'
+import type { AheadSettings } from '#solver/solve-ahead'
+
+/**
+ * Whether some plan brings a gap inside its tolerance, in expectation: `yes` where one is known that does, `no` where it
+ * is proven that none can, `open` where neither was found in time.
+ */
+export type Reach = 'yes' | 'no' | 'open'
+
+export type ReachableEnds = {
+  /** By player; each column on its own, at whatever cost for the others. */
+  readonly players: readonly Readonly<Record<RotationColumn, Reach>>[]
+  /** Minutes beyond the tolerance, all players and columns together: the least known, and what no plan comes below. */
+  readonly outside: Proof
+}
+
+/** Minutes that are none: what a linear program may be off by. */
+const hair = 1e-5
+
+/** What any plan could bring inside; `start` is a plan whose ends are known to be reachable. */
+export async function reachableEnds(
+  problem: AheadProblem,
+  settings: Omit<AheadSettings, 'onBetter'>,
+): Promise<ReachableEnds> {
+  const solver = await loadSolver()
+  const deadline = setDeadline(settings)
+  const { start, seed } = settings
+  const given = start && checkAhead(problem, start.choices).length === 0 ? start : null
+  const first = given ?? quickAhead(problem, { seed })
+  if (!first)
+    return {
+      players: problem.players.map(() => allOf('open')),
+      outside: proofOf(Number.POSITIVE_INFINITY, 0),
+    }
+  const model = aheadModel(problem, oneBin(problem))
+  const reach = problem.players.map(() => allOf('open'))
+  let least = Number.POSITIVE_INFINITY
+  const note = (ends: readonly ExpectedEnd[]) => {
+    let outside = 0
+    ends.forEach((end, player) => {
+      for (const column of rotationColumns) {
+        const beyond = beyondOf(problem, end, { player, column })
+        outside += beyond
+        const own = reach[player]
+        if (own && beyond <= hair) own[column] = 'yes'
+      }
+    })
+    least = Math.min(least, outside)
+  }
+  note(expectedEnd(problem, first))
+  const tried = (choices: AheadChoices, wanted: Wanted) => {
+    if (checkAhead(problem, choices).length > 0) return
+    const ends = endsFor(problem, { choices, wanted, solver, timeMs: Math.max(100, deadline.leftMs()) })
+    if (ends) note(ends)
+  }
+  const everyone = problem.players.flatMap((_, player) =>
+    rotationColumns.map((column) => ({ player, column })),
+  )
+  tried(first.choices, everyone)
+  want(model, everyone)
+  const all = solver.solve(model.linear, { timeMs: Math.max(1, deadline.leftMs() / 3), work: null, seed })
+  if (all.values) tried(choicesOf(model, all.values), everyone)
+  for (const one of everyone) {
+    const own = reach[one.player]
+    if (own?.[one.column] !== 'open' || deadline.leftMs() <= 0) continue
+    want(model, [one])
+    const answer = solver.solve(model.linear, {
+      timeMs: Math.max(1, deadline.leftMs() / 4),
+      work: null,
+      seed,
+    })
+    if (answer.bound > hair) own[one.column] = 'no'
+    else if (answer.values) tried(choicesOf(model, answer.values), [one])
+  }
+  return { players: reach, outside: proofOf(least, Math.max(0, all.bound)) }
+}
+
+type Wanted = readonly { readonly player: number; readonly column: RotationColumn }[]
+
+/** Makes nothing count but what is beyond the tolerance in some columns. */
+function want({ linear, outside }: AheadModel, wanted: Wanted): void {
+  linear.costs.fill(0)
+  for (const { player, column } of wanted)
+    for (const beyond of outside[player]?.[column] ?? []) linear.costs[beyond] = 1
+}
+
+function endsFor(
+  problem: AheadProblem,
+  asked: {
+    readonly choices: AheadChoices
+    readonly wanted: Wanted
+    readonly solver: Solver
+    readonly timeMs: number
+  },
+): readonly ExpectedEnd[] | null {
+  const { choices, wanted, solver, timeMs } = asked
+  const model = leansModel(problem, choices)
+  want(model, wanted)
+  const { status, values } = solver.solve(model.linear, { timeMs, work: null, seed: 1, isRelaxed: true })
+  if (status !== 'optimal' || !values) return null
+  return expectedEnd(problem, { choices, leans: leansOf(model, values) })
+}
+
+function beyondOf(
+  { players }: AheadProblem,
+  end: ExpectedEnd,
+  { player, column }: { readonly player: number; readonly column: RotationColumn },
+): number {
+  const tolerance = players[player]?.tolerance[column] ?? 0
+  return Math.max(0, Math.abs(end.gap[column]) - tolerance) / secondsInMinute
+}
+
+function allOf(reach: Reach): Record<RotationColumn, Reach> {
+  return Object.fromEntries(rotationColumns.map((column) => [column, reach])) as Record<RotationColumn, Reach>
+}
