@@ -107,7 +107,7 @@ function sumFaults(request: PlanRequestJson, answer: PlanAnswer): readonly strin
       for (const theme of themeLine(request, own.theme)) add(end.themes, theme, sits)
     })
   }
-  let [balance, short] = [0, 0]
+  let [balance, short, outside] = [0, 0, 0]
   request.players.forEach(({ id, fair }, at) => {
     const [end, shown] = [ends[at], answer.players[at]]
     if (!end || shown?.id !== id) {
@@ -126,6 +126,11 @@ function sumFaults(request: PlanRequestJson, answer: PlanAnswer): readonly strin
       balance += costInMinutes(Math.abs(gap), tolerance)
       if (!said || !isNear(said.gapAfter, gap) || !isNear(said.tolerance, tolerance))
         faults.push(`${column} of ${id}`)
+      const isWithin = Math.abs(gap) < tolerance
+      if (Math.abs(Math.abs(gap) - tolerance) > 1e-3 && said?.within !== isWithin)
+        faults.push(`${column} of ${id}, within or not`)
+      if (isWithin && said?.reachable === 'no') faults.push(`${column} of ${id} is reached`)
+      outside += Math.max(0, Math.abs(gap) - tolerance) / 60
       // Too much goal and waiting, too little of all else, is outside.
       const beyond = (column === 'keep' || column === 'rest' ? gap : -gap) - tolerance
       if (Math.abs(beyond) > 1e-3 && said?.inside !== beyond < 0)
@@ -152,6 +157,9 @@ function sumFaults(request: PlanRequestJson, answer: PlanAnswer): readonly strin
       ? []
       : [`value is ${value} and not ${balance} + ${short}`]),
     ...(isSound ? [] : ['proof']),
+    ...(answer.leastOutside && answer.leastOutside.value > outside + 1e-3
+      ? ['least outside is more than here']
+      : []),
   ]
 }
 

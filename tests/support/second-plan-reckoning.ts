@@ -17,12 +17,23 @@ export type PlanAnswer = {
   leftOut: { id: string; date: string }[]
   players: {
     id: string
-    columns: Record<string, { gap: number; gapAfter: number; tolerance: number; inside: boolean }>
+    columns: Record<
+      string,
+      {
+        gap: number
+        gapAfter: number
+        tolerance: number
+        within: boolean
+        reachable: 'yes' | 'no' | 'open'
+        inside: boolean
+      }
+    >
     playedSeconds: number
     themes: Record<string, { seconds: number; due: number; tolerance: number; inside: boolean }>
   }[]
   themes: { id: string; share: number; met: number; planned: number }[]
   value: { balance: number; themes: number; value: number; bound: number; proven: boolean }
+  leastOutside: { value: number; bound: number; proven: boolean } | null
   sentence: string
 }
 

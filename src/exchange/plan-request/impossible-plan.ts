@@ -20,12 +20,14 @@ export function impossiblePlan(
     readonly hasTime: () => boolean
   },
 ) {
+  // Where only a search found it out, what to let go says more than a list of all rules.
+  const placed = clash.filter(({ practice, theme }) => practice !== null || theme !== null)
   const nearest = nearestPlanRequest(json, { seed: settings.seed, hasTime })
   return {
     format: impossibleFormat,
     requirements:
-      clash.length > 0
-        ? clash.map((one) => requirementJson({ json, problem }, one))
+      placed.length > 0 || (!nearest && clash.length > 0)
+        ? (placed.length > 0 ? placed : clash).map((one) => requirementJson({ json, problem }, one))
         : [togetherJson(nearest?.letGo ?? [])],
     nearest: nearest?.json ?? null,
   }

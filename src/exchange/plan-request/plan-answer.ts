@@ -11,21 +11,33 @@ import { firmPractices } from '#ahead/term-plan'
 import { themeWithAbove } from '#ahead/theme-with-above'
 import type { Proof } from '#common/proof'
 import type { PlanRequest } from '#exchange/plan-request/plan-request'
-import { rotationColumns } from '#rotation/problem'
+import { type RotationColumn, rotationColumns } from '#rotation/problem'
 
 export const planFormat = 'turnbook/plan@1'
 
+/** What is known of what any plan could bring inside, as the solver tells it. */
+type Reachable = {
+  readonly players: readonly Readonly<Record<RotationColumn, 'yes' | 'no' | 'open'>>[]
+  /** Minutes beyond the tolerance, over all; null: not looked for. */
+  readonly outside: Proof | null
+}
+
 /** A plan of the weeks ahead as the parts of `turnbook/plan@1` that it alone decides, ready for JSON. */
-export function planAnswer(problem: AheadProblem, { plan, proof }: SolvedAhead, { json }: PlanRequest) {
+export function planAnswer(
+  problem: AheadProblem,
+  { plan, proof }: SolvedAhead,
+  { json, reachable }: Pick<PlanRequest, 'json'> & { readonly reachable: Reachable },
+) {
   const { balance, themes } = planValue(problem, plan)
   const planned = new Set(problem.practices.map(({ id }) => id))
   const ends = expectedEnd(problem, plan)
   return {
     practices: problem.practices.map((_, at) => practiceJson(problem, plan, at)),
     leftOut: json.practices.flatMap(({ id, date }) => (planned.has(id) ? [] : [{ id, date }])),
-    players: problem.players.map((_, at) => playerJson(problem, ends, at)),
+    players: problem.players.map((_, at) => playerJson(problem, { ends, reachable }, at)),
     themes: themesJson(problem, plan),
     value: { balance: quiet(balance), themes: quiet(themes), ...proofJson(proof) },
+    leastOutside: reachable.outside && proofJson(reachable.outside),
     sentence: sayAheadProof(proof),
   }
 }
@@ -59,8 +71,12 @@ function practiceJson(problem: AheadProblem, plan: SolvedAhead['plan'], at: numb
   }
 }
 
-function playerJson({ players, themes }: AheadProblem, ends: readonly ExpectedEnd[], at: number) {
-  const [player, end] = [players[at], ends[at]]
+function playerJson(
+  { players, themes }: AheadProblem,
+  { ends, reachable }: { readonly ends: readonly ExpectedEnd[]; readonly reachable: Reachable },
+  at: number,
+) {
+  const [player, end, reach] = [players[at], ends[at], reachable.players[at]]
   if (!player || !end) throw new Error('Every player has an end.')
   return {
     id: player.id,
@@ -71,6 +87,8 @@ function playerJson({ players, themes }: AheadProblem, ends: readonly ExpectedEn
           gap: quiet(player.gap[column]),
           gapAfter: quiet(end.gap[column]),
           tolerance: player.tolerance[column],
+          within: Math.abs(end.gap[column]) <= player.tolerance[column] + noise,
+          reachable: reach?.[column] ?? 'open',
           inside: isColumnInside(column, { gap: end.gap[column], tolerance: player.tolerance[column] }),
         },
       ]),

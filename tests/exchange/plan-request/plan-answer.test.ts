@@ -16,19 +16,20 @@ import type { PlanAnswer } from '../../support/second-plan-reckoning'
 const readOf = (json: PlanRequestJson) => {
   const read = readPlanRequest(json)
   if (!read.ok) throw new Error(JSON.stringify(read.reasons))
-  return { request: read.value, problem: problemOfAhead(read.value.request) }
+  return { problem: problemOfAhead(read.value.request) }
 }
 /** As it is written, read again. */
 const answerOf = (
   json: PlanRequestJson,
   make: (problem: ReturnType<typeof problemOfAhead>) => AheadPlan | null,
 ) => {
-  const { request, problem } = readOf(json)
+  const { problem } = readOf(json)
   const plan = make(problem)
   if (!plan) return null
   const proof = proofOf(planValue(problem, plan).all, 0)
-  return JSON.parse(JSON.stringify(planAnswer(problem, { plan, proof }, request))) as PlanAnswer
+  return JSON.parse(JSON.stringify(planAnswer(problem, { plan, proof }, { json, reachable }))) as PlanAnswer
 }
+const reachable = { players: [], outside: null }
 const quick = (problem: ReturnType<typeof problemOfAhead>) => quickAhead(problem, { seed: 1, steps: 100 })
 
 describe('the answer for the weeks ahead', () => {

@@ -30,7 +30,13 @@ describe('a small term worked by hand', () => {
     expect(value.balance).toBeCloseTo(0, 6)
     expect(value.themes).toBeCloseTo(5, 6)
     const answer = JSON.parse(
-      JSON.stringify(planAnswer(problem, { plan, proof: proofOf(value.all, value.all) }, read.value)),
+      JSON.stringify(
+        planAnswer(
+          problem,
+          { plan, proof: proofOf(value.all, value.all) },
+          { json, reachable: { players: [], outside: null } },
+        ),
+      ),
     )
     expect(answer.practices).toMatchObject([
       {

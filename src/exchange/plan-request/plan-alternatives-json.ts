@@ -1,0 +1,44 @@
+import { chosenOffer, type SolvedAhead } from '#ahead/plan'
+import type { AheadProblem } from '#ahead/problem'
+import { proofJson, quiet } from '#exchange/plan-request/plan-answer'
+
+/** A plan with another theme in one practice, and what it is dearer by. */
+type Alternative = { readonly solved: SolvedAhead; readonly costs: number }
+
+/** Plans nearly as good, each with another theme in a practice: what that costs, and all that it would choose. */
+export function planAlternativesJson(
+  problem: AheadProblem,
+  alternatives: readonly Alternative[],
+  practice: number,
+) {
+  return alternatives.map(({ solved: { plan, proof }, costs }) => {
+    const chosen = problem.practices.map(({ id }, at) => {
+      const offer = chosenOffer(problem, plan.choices, at)
+      return {
+        id,
+        theme: problem.themes[offer?.theme ?? -1]?.id ?? '',
+        design: problem.designs[offer?.design ?? -1]?.id ?? '',
+      }
+    })
+    const own = chosen[practice]
+    const name = problem.themes.find(({ id }) => id === own?.theme)?.name ?? ''
+    return {
+      practice: own?.id ?? '',
+      theme: own?.theme ?? '',
+      design: own?.design ?? '',
+      costs: quiet(costs),
+      value: proofJson(proof),
+      practices: chosen,
+      sentence: sayAlternative(name, costs),
+    }
+  })
+}
+
+function sayAlternative(theme: string, costs: number): string {
+  const minutes = Math.abs(Math.round(costs))
+  const said = `${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`
+  if (minutes === 0) return `With “${theme}” instead the plan is as good in expectation.`
+  return costs > 0
+    ? `With “${theme}” instead the plan is ${said} worse in expectation.`
+    : `With “${theme}” instead a plan was found that is ${said} better in expectation.`
+}
