@@ -88,10 +88,10 @@ export type DemoClub = {
   readonly acknowledgements: readonly DemoAcknowledgement[]
 }
 
-/** The same club, to the last id, every time. */
-export function buildDemoClub(): DemoClub {
+/** The same club, to the last id, every time. `today`: the day on which its calendar stands still, instead of its own. */
+export function buildDemoClub({ today = calendarDay }: { readonly today?: Day } = {}): DemoClub {
   return {
-    club: { id: clubId, name: 'Quillhaven Otters', timeZone: 'Europe/London', calendarDay },
+    club: { id: clubId, name: 'Quillhaven Otters', timeZone: 'Europe/London', calendarDay: today },
     people: demoPeople,
     season: demoSeason,
     squads: Object.values(demoSquads),
@@ -114,9 +114,9 @@ export function buildDemoClub(): DemoClub {
     away: demoAway,
     designs: demoDesigns,
     policies,
-    sessions: buildSessions(),
-    reviews,
-    acknowledgements,
+    sessions: buildSessions(today),
+    reviews: reviews.filter(({ openedOn }) => openedOn <= today),
+    acknowledgements: acknowledgements.filter(({ at }) => at < today),
   }
 }
 

@@ -1,9 +1,10 @@
+import type { Day } from '#common/time'
 import type { Period, Spell } from '#match/match'
 import type { PracticeEvent } from '#practice/event'
 import type { RegisterLine } from '#squad/register'
 import type { Written } from '#squad/written'
 import type { CalendarEntry } from './calendar'
-import { calendarDay, demoSquads, leaderOn } from './club'
+import { demoSquads, leaderOn } from './club'
 import { demoDesigns, designId } from './designs'
 import { formats } from './formats'
 import { demoId } from './ids'
@@ -41,11 +42,12 @@ const startOf = {
   match: { underTen: '10:00', underTwelve: '11:30' },
 } as const
 
-/** A session as it stands in the calendar, before anyone came. */
-export function sessionOf(entry: CalendarEntry): DemoSession {
-  const isWritten = entry.written !== 'notWritten'
+/** A session as it stands in the calendar, before anyone came; from `today` on it is to come. */
+export function sessionOf(entry: CalendarEntry, { today }: { readonly today: Day }): DemoSession {
+  const isToCome = entry.day >= today
+  const written = isToCome ? 'notWritten' : entry.written
+  const isWritten = written !== 'notWritten'
   const ledById = leaderOn(entry.squad, entry.day)
-  const isToCome = entry.day >= calendarDay
   const design = demoDesigns.find(({ id }) => entry.design !== null && id === designId(entry.design))
   return {
     id: demoId(entry.key),
@@ -60,11 +62,11 @@ export function sessionOf(entry: CalendarEntry): DemoSession {
     periods: entry.kind === 'match' ? formats[entry.squad].periods : [],
     designId: design?.id ?? null,
     themeId: (isToCome && design?.themeId) || null,
-    written: entry.written,
+    written,
     writtenById: isWritten ? ledById : null,
     writtenAt: isWritten ? `${dayWritten(entry)}T20:10:00.000Z` : null,
     ledById,
-    cancelledAt: entry.isCancelled ? `${entry.day}T09:30:00.000Z` : null,
+    cancelledAt: entry.isCancelled && !isToCome ? `${entry.day}T09:30:00.000Z` : null,
     register: [],
     events: [],
     spells: [],

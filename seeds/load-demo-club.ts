@@ -1,4 +1,5 @@
 import { daysLater } from '#common/days-later'
+import type { Day } from '#common/time'
 import { recordAudit } from '#data/audit'
 import { findClub } from '#data/clubs'
 import type { Database } from '#data/database'
@@ -49,6 +50,23 @@ export async function loadDemoClub(
       const by = { personId: null, at: endOf(demo) }
       await recordAudit(tx, { action: 'loadDemo', objectKind: 'club', objectId: demo.club.id, by })
       return true
+    },
+    { database: owner, timeoutMs },
+  )
+}
+
+/**
+ * The same club as it stood on an earlier day: written up to it, nothing confirmed for families and nothing planned. Into a
+ * database without it.
+ */
+export async function loadDemoAt(owner: Database, today: Day): Promise<void> {
+  const demo = buildDemoClub({ today })
+  await inClub(
+    demo.club.id,
+    async (tx) => {
+      await recordFrame(tx, demo)
+      await recordDemoSessions(tx, demo.sessions)
+      for (const { id } of demo.squads) await foldSquad(tx, demo, id)
     },
     { database: owner, timeoutMs },
   )

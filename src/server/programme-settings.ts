@@ -13,7 +13,7 @@ import { listSquads } from '#data/squads'
 import { listThemeDesigns, type ThemeDesign } from '#data/theme-designs'
 import { listProgrammes } from '#data/themes'
 import type { Squad, Term } from '#squad/squad'
-import { ourProgrammes } from '#themes/our-programmes'
+import { ourProgrammeFor, ourProgrammes } from '#themes/our-programmes'
 import type { ProgrammeBlock, ProgrammeRule } from '#themes/programme-rule'
 
 /** What coaches set of a programme beside its parts, as it stands. */
@@ -56,9 +56,9 @@ function laterDay(one: Day, other: Day): Day {
 
 /** That of the squad's age first. */
 function oursFor({ ageLimit }: Squad): readonly ProgrammeSource[] {
-  const fits = ({ ages }: (typeof ourProgrammes)[number]) => ages.from <= ageLimit && ageLimit <= ages.to
+  const first = ourProgrammeFor(ageLimit)
   return ourProgrammes
-    .toSorted((one, other) => Number(fits(other)) - Number(fits(one)))
+    .toSorted((one, other) => Number(other === first) - Number(one === first))
     .map(({ key, name, why }) => ({ value: `ours ${key}`, label: `To begin with: ${name}`, why }))
 }
 

@@ -39,7 +39,6 @@ export const clubClosedDaysInput = z.object(closedDays).transform(withLastDay)
 export type ClubClosedDaysInput = z.infer<typeof clubClosedDaysInput>
 
 export const removeClosedDaysInput = z.object({ ...ofSquad, closedId: z.uuid() })
-export type RemoveClosedDaysInput = z.infer<typeof removeClosedDaysInput>
 
 export const removeClubClosedDaysInput = z.object({ closedId: z.uuid() })
 

@@ -21,8 +21,8 @@ const labels = {
   first: 'Not before week',
   last: 'Not after week',
   after: 'Only after',
-  least: 'Again after weeks, at the earliest',
-  most: 'Again after weeks, at the latest',
+  least: 'Weeks until again, least',
+  most: 'Weeks until again, most',
 }
 
 /** When each theme of the programme may come. */
@@ -43,8 +43,8 @@ export function RulesForm({ squadId, termId, weekDays, rules, themes, send }: Ru
       <input type="hidden" name="squadId" value={squadId} />
       <input type="hidden" name="termId" value={termId} />
       <p className="mb-3 max-w-prose text-sm text-soft">
-        The weeks ahead are planned by these, without exception. An empty field binds nothing.{' '}
-        {weeksSentence(weekDays)}
+        The weeks ahead are planned by these, without exception. An empty field binds nothing. Two weeks until
+        again, at least, means: not in the week after. {weeksSentence(weekDays)}
       </p>
       <div className="space-y-5">
         {inOrder.map(({ themeId, ...rule }) => {
@@ -60,7 +60,7 @@ export function RulesForm({ squadId, termId, weekDays, rules, themes, send }: Ru
           return (
             <fieldset key={themeId} className="border-t border-rule pt-2">
               <legend className="pr-3 font-semibold">{nameOf(themeId)}</legend>
-              <div className="grid max-w-3xl items-end gap-4 sm:grid-cols-3">
+              <div className="grid max-w-4xl grid-cols-2 items-end gap-x-4 gap-y-3 md:grid-cols-5">
                 {number('first', rule.firstWeek)}
                 {number('last', rule.lastWeek)}
                 <Select

@@ -46,7 +46,7 @@ export function GroundsPart({ squadId, grounds, unknownPlaces, set, remove }: Gr
       ) : null}
       <ReplyForm send={set} refusedTitle="Nothing was changed" waiting="Saving…" places={places}>
         {key}
-        <div className="flex max-w-prose flex-wrap items-end gap-4">
+        <div className="max-w-xl space-y-4">
           <Field
             name="place"
             id="ground-place"
@@ -56,8 +56,10 @@ export function GroundsPart({ squadId, grounds, unknownPlaces, set, remove }: Gr
             maxLength={120}
             defaultValue={unknownPlaces[0] ?? ''}
           />
-          <Field name="lengthM" id="ground-length" label={places.lengthM} required inputMode="decimal" />
-          <Field name="widthM" id="ground-width" label={places.widthM} required inputMode="decimal" />
+          <div className="grid grid-cols-2 gap-4">
+            <Field name="lengthM" id="ground-length" label={places.lengthM} required inputMode="decimal" />
+            <Field name="widthM" id="ground-width" label={places.widthM} required inputMode="decimal" />
+          </div>
           <Button weight="plain">Save its size</Button>
         </div>
       </ReplyForm>
