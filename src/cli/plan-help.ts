@@ -43,7 +43,7 @@ serves; those above them are met with them), its size and rounds. May be left ou
   playedSeconds    0: time played, not waited, in this term. themeSeconds: of it in each theme, those under it included.
   designRest       0: a design is not chosen again in so many practices after it, or so many before one that is held with it.
   gentle           0.6 and 1.4: nobody gets less or more than so many times its even share of a kind of place over all practices.
-  alternatives     true: other themes for the first practice are planned too, each with what it costs.
+  alternatives     true: other themes for the first practice not held are planned too, each with what it costs.
   draws            null: not asked. Else the rest of the term is played through so often to say how likely each ends inside.
   seed 1, timeLimitMs 10000 (a ceiling, counted from when the input was read), workLimit null (in units of its own; with one,
                    and time enough, the same input gives the same bytes but for elapsedMs).
@@ -65,8 +65,8 @@ The answer:
       "seats": { "attackLevel": 2700, "defendLevel": 2700, "keep": 900 },
       "players": [ { "id": "p01", "comes": 0.86, "lean": { "attackLevel": 120, "defendLevel": -90 } } ] } ],
   "leftOut": [ { "id": "s9", "date": "2026-10-27" } ],
-  "players": [ { "id": "p01", "columns": { "attack": { "gap": -240, "gapAfter": -20, "tolerance": 600, "inside": true,
-      "reachable": true }, "defend": {}, "keep": {}, "rest": {}, "outnumbering": {}, "level": {}, "outnumbered": {} },
+  "players": [ { "id": "p01", "columns": { "attack": { "gap": -240, "gapAfter": -20, "tolerance": 600, "within": true,
+      "reachable": "yes", "inside": true }, "defend": {}, "keep": {}, "rest": {}, "outnumbering": {}, "level": {}, "outnumbered": {} },
       "playedSeconds": 14200, "themes": { "press": { "seconds": 3400, "due": 3550, "tolerance": 600, "inside": true } } } ],
   "themes": [ { "id": "press", "share": 0.25, "met": 2, "planned": 3 } ],
   "value": { "balance": 41.5, "themes": 12, "value": 53.5, "bound": 52.1, "proven": false },
@@ -81,9 +81,13 @@ The answer:
       "fewerInSeats": {}, "moreSecondsOutside": {} } },
   "elapsedMs": 0 }
 isFirm: the next four practices; the rest is a sketch, to be planned anew after each practice. favours: who gets more of what it
-is short of. seats: of all players together, for as many as are expected. leftOut: practices on days without practice. inside: not
-beyond the tolerance on the side that raises a flag: too much of keep and rest, too little of all else. value.bound: no plan that
-keeps the rules has less; proven: value - bound is at most 1e-6 x max(1, value).
+is short of. seats: of all players together, for as many as are expected. leftOut: practices on days without practice. within:
+gapAfter is no further from 0 than the tolerance. reachable: whether any plan can bring that column there, at whatever cost for
+the others: yes, no (proven), or open (not found in time). leastOutside: minutes beyond the tolerances, all players and columns
+together, that the best plan for that alone comes to. inside, as chances has it: not beyond the tolerance on the side that raises
+a flag: too much of keep and rest, too little of all else. value.bound: no plan that keeps the rules has less; proven: value -
+bound is at most 1e-6 x max(1, value). alternatives: the best plans found with another theme in the first practice that is not
+held, the cheapest first; costs: minutes that they are worse.
 chances: with draws; null without. word: likely from two thirds, unlikely up to one third. low and high: 95 in 100. carryOn: the
 same players come, all is shared and the themes are met as so far; null where nothing was played. hardest: the practice whose
 loss costs most; null where none surely costs anything.

@@ -7,6 +7,7 @@ export const verbTable: ReadonlyMap<string, () => Promise<Verb>> = new Map([
   ['import', async () => (await import('#cli/verbs/import')).verb],
   ['ledger', async () => (await import('#cli/verbs/ledger')).verb],
   ['match-plan', async () => (await import('#cli/verbs/match-plan')).verb],
+  ['plan', async () => (await import('#cli/verbs/plan')).verb],
   ['rebuild', async () => (await import('#cli/verbs/rebuild')).verb],
   ['restore', async () => (await import('#cli/verbs/restore')).verb],
   ['rotation', async () => (await import('#cli/verbs/rotation')).verb],

@@ -1,15 +1,19 @@
 import { chosenOffer, type SolvedAhead } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
+import { proofOf } from '#common/proof'
 import { proofJson, quiet } from '#exchange/plan-request/plan-answer'
 
 /** A plan with another theme in one practice, and what it is dearer by. */
 type Alternative = { readonly solved: SolvedAhead; readonly costs: number }
 
-/** Plans nearly as good, each with another theme in a practice: what that costs, and all that it would choose. */
+/**
+ * Plans nearly as good, each with another theme in a practice: what that costs, and all that it would choose. What no plan
+ * beats, none with such a wish beats either: `bound` holds for them too.
+ */
 export function planAlternativesJson(
   problem: AheadProblem,
   alternatives: readonly Alternative[],
-  practice: number,
+  { practice, bound }: { readonly practice: number; readonly bound: number },
 ) {
   return alternatives.map(({ solved: { plan, proof }, costs }) => {
     const chosen = problem.practices.map(({ id }, at) => {
@@ -27,7 +31,7 @@ export function planAlternativesJson(
       theme: own?.theme ?? '',
       design: own?.design ?? '',
       costs: quiet(costs),
-      value: proofJson(proof),
+      value: proofJson(proofOf(proof.value, Math.max(bound, proof.bound))),
       practices: chosen,
       sentence: sayAlternative(name, costs),
     }
