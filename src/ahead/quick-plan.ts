@@ -14,6 +14,8 @@ const mostTried = 4000
 /** Choices whose leans are sketched, with so many sweeps; those of the best are then worked out. */
 const finalists = 3
 const sketchSweeps = 2
+/** Practices in which choices that are nearly the same differ at most. */
+const nearlySame = 2
 /** Sketched leans were never more than a thirtieth worse than those worked out, over random terms. */
 const closeCall = 1.1
 
@@ -82,7 +84,7 @@ function search(
     hope.add(practice, offer, 1)
   })
   let value = hope.value()
-  const known = new Map<string, { readonly choices: AheadChoices; readonly value: number }>()
+  let known: readonly { readonly choices: AheadChoices; readonly value: number }[] = []
   const hottest = value * 0.03 + 1
   const count = choices.length
   // What is tried: an offer for one practice, and in an exchange one for another (else −1).
@@ -103,7 +105,7 @@ function search(
       if (other >= 0) put(other, otherWas)
     }
   }
-  return [...known.values()].sort((one, other) => one.value - other.value).map((own) => own.choices)
+  return known.map((own) => own.choices)
 
   function put(at: number, chosen: number): void {
     hope.change(at, choices[at] ?? 0, chosen)
@@ -133,17 +135,19 @@ function search(
     )
   }
 
+  /** Of choices that are nearly the same only the best are kept, so that what is kept differs. */
   function note(): void {
-    const worst =
-      known.size < finalists
-        ? Number.POSITIVE_INFINITY
-        : Math.max(...[...known.values()].map((own) => own.value))
+    const worst = known.length < finalists ? Number.POSITIVE_INFINITY : (known.at(-1)?.value ?? 0)
     if (value >= worst) return
-    const key = choices.join()
-    if (known.has(key)) return
-    known.set(key, { choices: [...choices], value })
-    if (known.size <= finalists) return
-    const last = [...known].reduce((far, own) => (own[1].value > far[1].value ? own : far))
-    known.delete(last[0])
+    const near = known.filter((own) => differences(own.choices, choices) <= nearlySame)
+    if (near.some((own) => own.value <= value)) return
+    const others = known.filter((own) => !near.includes(own))
+    known = [...others, { choices: [...choices], value }]
+      .sort((one, own) => one.value - own.value)
+      .slice(0, finalists)
   }
+}
+
+function differences(one: AheadChoices, other: AheadChoices): number {
+  return one.filter((offer, practice) => offer !== other[practice]).length
 }
