@@ -2,14 +2,16 @@
 
 import { useCallback, useMemo } from 'react'
 import { aheadDraft } from '#ahead/draft/ahead-draft'
-import type { AheadSolver } from '#ahead/draft/ahead-solver'
+import type { AheadEngine } from '#ahead/draft/ahead-engine'
 import { plannedPractices } from '#ahead/draft/planned-practices'
 import type { AheadTerm } from '#ui/ahead/ahead-types'
 import { ChancesPart } from '#ui/ahead/chances-part'
 import { ChangesPart } from '#ui/ahead/changes-part'
 import { EndsPart } from '#ui/ahead/ends-part'
+import { OthersPart } from '#ui/ahead/others-part'
 import { PracticesPart } from '#ui/ahead/practices-part'
 import { ProofOfAhead } from '#ui/ahead/proof-of-ahead'
+import { ReachPart } from '#ui/ahead/reach-part'
 import { SaveAhead } from '#ui/ahead/save-ahead'
 import { useAheadDraft } from '#ui/ahead/use-ahead-draft'
 import { useByHand } from '#ui/ahead/use-by-hand'
@@ -22,17 +24,17 @@ import { SectionTitle } from '#ui/page/section-title'
 export type AheadFormProps = {
   readonly squadId: string
   readonly term: AheadTerm
-  readonly solver: AheadSolver | null
+  readonly engine: AheadEngine
   readonly save: SendForm
   readonly whatIfs: WhatIfSends
 }
 
 /** The weeks ahead on the page: a plan at once, made better beside it, changed by hand, and saved. */
-export function AheadForm({ squadId, term, solver, save, whatIfs }: AheadFormProps) {
+export function AheadForm({ squadId, term, engine, save, whatIfs }: AheadFormProps) {
   const { first, request } = term
   const editing = useAheadDraft(
     () => aheadDraft(request, { firm: first.firm, choices: first.choices, isSettled: first.isAsSaved }),
-    solver,
+    engine.solve,
   )
   const { draft } = editing
   const nameOf = useCallback((player: number) => term.players[player]?.name ?? 'Somebody', [term.players])
@@ -78,6 +80,9 @@ export function AheadForm({ squadId, term, solver, save, whatIfs }: AheadFormPro
             Where everyone ends
           </SectionTitle>
           <EndsPart problem={draft.asked} plan={draft.best.plan} nameOf={nameOf} />
+          <div className="mt-4">
+            <ReachPart problem={draft.problem} plan={draft.best.plan} engine={engine} nameOf={nameOf} />
+          </div>
         </section>
       ) : null}
       {draft.best ? (
@@ -96,6 +101,14 @@ export function AheadForm({ squadId, term, solver, save, whatIfs }: AheadFormPro
       ) : null}
       {draft.best ? (
         <section>
+          <SectionTitle note="Nearly as good, but with another theme in one practice; the rest is planned around it.">
+            Other plans
+          </SectionTitle>
+          <OthersPart term={term} editing={editing} best={draft.best} engine={engine} />
+        </section>
+      ) : null}
+      {draft.best ? (
+        <section>
           <SectionTitle note="Nothing is changed by looking. The plan is made anew for it, and everyone’s end is shown beside what it would be.">
             What if
           </SectionTitle>
@@ -103,7 +116,7 @@ export function AheadForm({ squadId, term, solver, save, whatIfs }: AheadFormPro
             squadId={squadId}
             term={term}
             draft={draft}
-            solver={solver}
+            solver={engine.solve}
             nameOf={nameOf}
             sends={whatIfs}
           />

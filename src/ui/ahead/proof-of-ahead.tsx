@@ -35,12 +35,7 @@ export function ProofOfAhead({ editing }: { readonly editing: AheadEditing }) {
           <Button
             type="button"
             weight="plain"
-            onClick={() =>
-              editing.ask(
-                (same) => ({ ...same }),
-                () => new Map(),
-              )
-            }
+            onClick={() => editing.ask((same) => ({ ...same }), { firm: () => new Map() })}
           >
             Plan it anew too
           </Button>

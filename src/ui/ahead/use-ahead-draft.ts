@@ -4,6 +4,7 @@ import { useCallback, useEffect, useRef } from 'react'
 import { type AheadDraft, aheadDraft, withAheadClash, withBetter } from '#ahead/draft/ahead-draft'
 import type { AheadSolver } from '#ahead/draft/ahead-solver'
 import type { Hold } from '#ahead/draft/hold-practices'
+import type { AheadChoices } from '#ahead/plan'
 import type { AheadRequest } from '#ahead/request'
 import type { SearchClock } from '#ui/planning/running-search'
 import { type RunSearch, useSearch } from '#ui/planning/use-search'
@@ -14,10 +15,13 @@ export type AheadEditing = {
   /** Null: none is running. */
   readonly search: SearchClock | null
   readonly fault: string | null
-  /** Plans anew what is asked now; what is firm stays, but for what `firm` leaves out. */
+  /** Plans anew what is asked now; what is firm stays, but for what `firm` leaves out. `choices`: the plan that is wanted. */
   readonly ask: (
     change: (request: AheadRequest) => AheadRequest,
-    firm?: (firm: ReadonlyMap<string, Hold>) => ReadonlyMap<string, Hold>,
+    how?: {
+      readonly firm?: (firm: ReadonlyMap<string, Hold>) => ReadonlyMap<string, Hold>
+      readonly choices?: AheadChoices
+    },
   ) => void
   readonly searchNow: () => void
   readonly stop: () => void
@@ -31,7 +35,7 @@ const seed = 1
 const pauseMs = 400
 
 /** The weeks ahead being planned: every change has its plan at once, and the exact solver betters it by itself. */
-export function useAheadDraft(first: () => AheadDraft, solver: AheadSolver | null): AheadEditing {
+export function useAheadDraft(first: () => AheadDraft, solver: AheadSolver): AheadEditing {
   const { draft, change, take, undo, canUndo } = useSteps(first)
   const { problem, isSettled } = draft
   const shown = useRef(draft)
@@ -41,7 +45,6 @@ export function useAheadDraft(first: () => AheadDraft, solver: AheadSolver | nul
   const run: RunSearch = useCallback(
     async ({ timeLimitMs, signal, isWanted }) => {
       const start = shown.current.problem === problem ? (shown.current.best?.plan ?? null) : null
-      if (!solver) return 'done'
       const end = await solver(problem, {
         ...{ start, seed, timeLimitMs, signal },
         onBetter: (best) => {
@@ -55,7 +58,7 @@ export function useAheadDraft(first: () => AheadDraft, solver: AheadSolver | nul
     },
     [problem, solver, take],
   )
-  const isEmpty = solver === null || problem.practices.length === 0
+  const isEmpty = problem.practices.length === 0
   const { search, hasFailed, searchNow, stop, forget } = useSearch(isEmpty ? null : run, {
     isSettled: isSettled || isEmpty,
     pauseMs,
@@ -68,7 +71,13 @@ export function useAheadDraft(first: () => AheadDraft, solver: AheadSolver | nul
     ...{ draft, search, searchNow, stop, settle, undo, canUndo },
     fault: hasFailed ? noSearch : null,
     ask: useCallback(
-      (to, firm = (same) => same) => change((now) => aheadDraft(to(now.request), { firm: firm(now.firm) })),
+      (to, { firm, choices } = {}) =>
+        change((now) =>
+          aheadDraft(to(now.request), {
+            firm: firm ? firm(now.firm) : now.firm,
+            ...(choices ? { choices } : {}),
+          }),
+        ),
       [change],
     ),
   }

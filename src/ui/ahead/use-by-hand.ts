@@ -35,19 +35,21 @@ export function useByHand({ draft, ask }: AheadEditing, fixed: ReadonlySet<strin
     return {
       choose: (practice: number, theme: number) => {
         if (isFixed(practice)) return
-        ask((request) => changeTheme(request, { draft, practice, theme }), without(practice))
+        ask((request) => changeTheme(request, { draft, practice, theme }), { firm: without(practice) })
         setSaid(`${dayOf(practice)} is “${asked.themes[theme]?.name ?? ''}” now, and held. ${rest}`)
       },
       exchange: (practice: number, other: number) => {
         if (!best || practice === other || !asked.practices[practice] || !asked.practices[other]) return
         if (isFixed(practice, other)) return
-        ask((request) => exchangeWith(request, { draft, practice, other }), without(practice, other))
+        ask((request) => exchangeWith(request, { draft, practice, other }), {
+          firm: without(practice, other),
+        })
         setSaid(`${dayOf(practice)} and ${dayOf(other)} are exchanged, and held. ${rest}`)
       },
       hold: (practice: number, isHeld: boolean) => {
         if (isFixed(practice)) return
         if (isHeld) ask((request) => holdPractice(request, { draft, practice }))
-        else ask((request) => freePractice(request, { draft, practice }), without(practice))
+        else ask((request) => freePractice(request, { draft, practice }), { firm: without(practice) })
         setSaid(`${dayOf(practice)} is ${isHeld ? 'held' : 'free again'}. ${rest}`)
       },
     }

@@ -19,7 +19,7 @@ type WhatIfPartProps = {
   readonly squadId: string
   readonly term: AheadTerm
   readonly draft: AheadDraft
-  readonly solver: AheadSolver | null
+  readonly solver: AheadSolver
   readonly nameOf: NameOfPlace
   readonly sends: WhatIfSends
 }

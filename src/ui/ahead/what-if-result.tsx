@@ -34,7 +34,7 @@ type WhatIfResultProps = {
   readonly asked: WhatIf
   /** The plan as it stands on the page. */
   readonly base: AheadDraft
-  readonly solver: AheadSolver | null
+  readonly solver: AheadSolver
   readonly nameOf: NameOfPlace
   readonly sends: WhatIfSends
   readonly onClose: () => void

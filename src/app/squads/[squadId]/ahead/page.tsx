@@ -1,13 +1,13 @@
 import type { Metadata } from 'next'
 import { orNotFound } from '#app/or-not-found'
 import { Shell } from '#app/shell'
+import { AheadPlanner } from '#app/squads/[squadId]/ahead/ahead-planner'
 import { saveWeeksAhead } from '#server/ahead-actions'
 import { loadAheadPage } from '#server/ahead-views'
 import { cancelWritten, changeWhenAndWhere } from '#server/session-actions'
 import { getViewer } from '#server/viewer'
 import { addAway } from '#server/weeks-actions'
 import { AheadBody } from '#ui/ahead/ahead-body'
-import { AheadForm } from '#ui/ahead/ahead-form'
 import { words } from '#ui/words'
 
 export const metadata: Metadata = { title: words.tab.ahead }
@@ -28,11 +28,10 @@ export default async function AheadPage({ params, searchParams }: AheadPageProps
     <Shell frame={page.frame} tab="ahead" title={`${words.tab.ahead}: ${page.squad.name}`}>
       <AheadBody squad={page.squad} terms={page.terms} term={term}>
         {term ? (
-          <AheadForm
+          <AheadPlanner
             key={term.basis}
             squadId={squadId}
             term={term}
-            solver={null}
             save={saveWeeksAhead}
             whatIfs={whatIfs}
           />
