@@ -18,7 +18,7 @@ import { useByHand } from '#ui/ahead/use-by-hand'
 import { WeeksBoard } from '#ui/ahead/weeks-board'
 import { WhatIfPart, type WhatIfSends } from '#ui/ahead/what-if-part'
 import type { SendForm } from '#ui/entry/send-form'
-import { formatDay, formatDays } from '#ui/format-day'
+import { formatDays } from '#ui/format-day'
 import { SectionTitle } from '#ui/page/section-title'
 
 export type AheadFormProps = {
@@ -38,10 +38,6 @@ export function AheadForm({ squadId, term, engine, save, whatIfs }: AheadFormPro
   )
   const { draft } = editing
   const nameOf = useCallback((player: number) => term.players[player]?.name ?? 'Somebody', [term.players])
-  const sessionOf = (practice: number) => {
-    const own = term.sessions.find(({ id }) => id === draft.asked.practices[practice]?.id)
-    return own ? `${formatDay(own.day)}, ${own.title}` : `Practice ${practice + 1}`
-  }
   const practices = useMemo(
     () => (draft.best ? plannedPractices(draft.asked, draft.best.plan.choices) : null),
     [draft],
@@ -95,7 +91,6 @@ export function AheadForm({ squadId, term, engine, save, whatIfs }: AheadFormPro
             plan={draft.best.plan}
             isResting={editing.search === null}
             nameOf={nameOf}
-            sessionOf={sessionOf}
           />
         </section>
       ) : null}

@@ -1,24 +1,25 @@
-import type { Chances, WayChances } from '#ahead/chance/chances'
+import type { ChanceInside, Chances, WayChances } from '#ahead/chance/chances'
 import type { HardestToLose } from '#ahead/chance/hardest-to-lose'
 import type { AheadProblem } from '#ahead/problem'
 import { rotationColumns } from '#rotation/problem'
 import type { NameOfPlace } from '#ui/ahead/ahead-types'
 import { chanceText } from '#ui/ahead/chance-text'
 import { columnName } from '#ui/ahead/column-names'
-import { playedSentence } from '#ui/ahead/say-chances'
+import { practiceDay } from '#ui/ahead/practice-day'
+import { askedThemes, playedSentence } from '#ui/ahead/say-chances'
 import { minutesText } from '#ui/figures/minutes'
 import { Table } from '#ui/page/table'
+import { listed } from '#ui/plural'
 
 type ChanceFiguresProps = {
-  readonly problem: Pick<AheadProblem, 'players' | 'themes'>
+  readonly problem: Pick<AheadProblem, 'players' | 'themes' | 'practices'>
   readonly chances: Chances
   readonly hardest: HardestToLose | null
   readonly nameOf: NameOfPlace
-  readonly sessionOf: (practice: number) => string
 }
 
 /** The numbers behind the words, with their intervals, and what they mean. */
-export function ChanceFigures({ problem, chances, hardest, nameOf, sessionOf }: ChanceFiguresProps) {
+export function ChanceFigures({ problem, chances, hardest, nameOf }: ChanceFiguresProps) {
   const { plan, carryOn } = chances
   return (
     <div className="space-y-6 pt-3">
@@ -41,64 +42,68 @@ export function ChanceFigures({ problem, chances, hardest, nameOf, sessionOf }: 
           has had.
         </p>
       </div>
-      <WayTable caption="All that is judged together" {...{ problem, chances, nameOf }} />
+      <TogetherTable {...{ problem, chances, nameOf }} />
       <ColumnTable caption="With this plan" way={plan} problem={problem} nameOf={nameOf} />
       {carryOn ? (
         <ColumnTable caption="If all goes on as so far" way={carryOn} problem={problem} nameOf={nameOf} />
       ) : null}
-      {hardest ? <LostTable hardest={hardest} sessionOf={sessionOf} /> : null}
+      {hardest ? <LostTable problem={problem} hardest={hardest} /> : null}
     </div>
   )
 }
 
-function WayTable({
-  caption,
+/** What is judged together: roles and situations, and these with the themes. */
+function TogetherTable({
   problem: { players },
   chances: { plan, carryOn },
   nameOf,
 }: {
-  readonly caption: string
   readonly problem: Pick<AheadProblem, 'players'>
   readonly chances: Chances
   readonly nameOf: NameOfPlace
 }) {
-  const ways = carryOn ? [plan, carryOn] : [plan]
+  const ways = [{ key: 'plan', way: plan }, ...(carryOn ? [{ key: 'soFar', way: carryOn }] : [])]
+  const wayLabel = (key: string, what: string) => (key === 'plan' ? `${what}, this plan` : 'as so far')
   return (
     <Table
-      caption={caption}
+      caption="Inside in all of it at once"
       head={[
         { key: 'player', label: 'Player' },
-        { key: 'plan', label: 'This plan', isFigure: true },
-        ...(carryOn ? [{ key: 'soFar', label: 'As so far', isFigure: true }] : []),
+        ...ways.map(({ key }) => ({ key: `${key} seats`, label: wayLabel(key, 'Roles'), isFigure: true })),
+        ...ways.map(({ key }) => ({ key, label: wayLabel(key, 'Roles and themes'), isFigure: true })),
       ]}
     >
       {plan.players.map((_, player) => (
         <tr key={players[player]?.id}>
           <th scope="row">{nameOf(player)}</th>
-          {ways.map((way, at) => {
-            const own = way.players[player]
-            return (
-              <td key={at === 0 ? 'plan' : 'soFar'} className="figure whitespace-nowrap">
-                {own ? chanceText(own.all) : null}
-              </td>
-            )
-          })}
+          {ways.map(({ key, way }) => (
+            <FigureCell key={`${key} seats`} chance={way.players[player]?.seats} />
+          ))}
+          {ways.map(({ key, way }) => (
+            <FigureCell key={key} chance={way.players[player]?.all} />
+          ))}
         </tr>
       ))}
       <tr>
-        <th scope="row">Everyone at once</th>
-        {ways.map((way, at) => (
-          <td key={at === 0 ? 'plan' : 'soFar'} className="figure whitespace-nowrap">
-            {chanceText(way.everyone)}
+        <th scope="row">How many, on average</th>
+        {ways.map(({ key, way }) => (
+          <td key={`${key} seats`} className="figure">
+            {Math.round(way.meanInside.seats * 10) / 10}
+          </td>
+        ))}
+        {ways.map(({ key, way }) => (
+          <td key={key} className="figure">
+            {Math.round(way.meanInside.all * 10) / 10}
           </td>
         ))}
       </tr>
       <tr>
-        <th scope="row">How many, on average</th>
-        {ways.map((way, at) => (
-          <td key={at === 0 ? 'plan' : 'soFar'} className="figure">
-            {Math.round(way.meanInside.all * 10) / 10}
-          </td>
+        <th scope="row">Everyone at once</th>
+        {ways.map(({ key }) => (
+          <td key={`${key} seats`} />
+        ))}
+        {ways.map(({ key, way }) => (
+          <FigureCell key={key} chance={way.everyone} />
         ))}
       </tr>
     </Table>
@@ -116,46 +121,58 @@ function ColumnTable({
   readonly problem: Pick<AheadProblem, 'players' | 'themes'>
   readonly nameOf: NameOfPlace
 }) {
-  const asked = themes.flatMap(({ id, name, wishedShare }, theme) =>
-    wishedShare > 0 ? [{ id, name, theme }] : [],
+  const open = rotationColumns.filter((column) =>
+    way.players.some(({ columns }) => columns[column].chance < 1),
   )
+  const sure = rotationColumns.filter((column) => !open.includes(column))
   return (
     <Table
-      caption={caption}
+      caption={
+        sure.length === 0
+          ? caption
+          : `${caption}. Certain for everyone: ${listed(sure.map((column) => columnName(column).toLowerCase()))}.`
+      }
       head={[
         { key: 'player', label: 'Player' },
-        ...rotationColumns.map((column) => ({ key: column, label: columnName(column), isFigure: true })),
-        ...asked.map(({ id, name }) => ({ key: id, label: name, isFigure: true })),
+        ...open.map((column) => ({ key: column, label: columnName(column), isFigure: true })),
+        ...askedThemes(themes).map((theme) => ({
+          key: `theme ${theme}`,
+          label: themes[theme]?.name ?? '',
+          isFigure: true,
+        })),
       ]}
     >
       {way.players.map(({ columns, byTheme }, player) => (
         <tr key={players[player]?.id}>
           <th scope="row">{nameOf(player)}</th>
-          {rotationColumns.map((column) => (
-            <td key={column} className="figure whitespace-nowrap">
-              {chanceText(columns[column])}
-            </td>
+          {open.map((column) => (
+            <FigureCell key={column} chance={columns[column]} />
           ))}
-          {asked.map(({ id, theme }) => {
-            const own = byTheme[theme]
-            return (
-              <td key={id} className="figure whitespace-nowrap">
-                {own ? chanceText(own) : null}
-              </td>
-            )
-          })}
+          {askedThemes(themes).map((theme) => (
+            <FigureCell key={themes[theme]?.id} chance={byTheme[theme]} />
+          ))}
         </tr>
       ))}
     </Table>
   )
 }
 
+/** What is as good as certain is drawn softly, so that the rest is seen. */
+function FigureCell({ chance }: { readonly chance: ChanceInside | undefined }) {
+  const isSure = chance !== undefined && chance.chance >= 0.99
+  return (
+    <td className={`figure whitespace-nowrap ${isSure ? 'text-soft' : ''}`}>
+      {chance ? chanceText(chance) : null}
+    </td>
+  )
+}
+
 function LostTable({
+  problem,
   hardest,
-  sessionOf,
 }: {
+  readonly problem: Pick<AheadProblem, 'practices'>
   readonly hardest: HardestToLose
-  readonly sessionOf: (practice: number) => string
 }) {
   return (
     <Table
@@ -169,7 +186,7 @@ function LostTable({
     >
       {hardest.lost.map(({ practice, fewerInside, fewerInSeats, moreOutside }) => (
         <tr key={practice}>
-          <th scope="row">{sessionOf(practice)}</th>
+          <th scope="row">{practiceDay(problem, practice)}</th>
           <td className="figure">{lossText(fewerInside.mean)}</td>
           <td className="figure">{lossText(fewerInSeats.mean)}</td>
           <td className="figure">{minutesText(moreOutside.mean)}</td>

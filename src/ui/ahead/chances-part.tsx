@@ -5,6 +5,7 @@ import type { AheadProblem } from '#ahead/problem'
 import type { NameOfPlace } from '#ui/ahead/ahead-types'
 import { ChanceFigures } from '#ui/ahead/chance-figures'
 import { ChancesTable } from '#ui/ahead/chances-table'
+import { practiceDay } from '#ui/ahead/practice-day'
 import { chancesSentences, hardestSentence } from '#ui/ahead/say-chances'
 import { useChances } from '#ui/ahead/use-chances'
 import { Button } from '#ui/page/button'
@@ -17,26 +18,24 @@ type ChancesPartProps = {
   /** No better plan is being looked for just now: the chances of this one are worth working out. */
   readonly isResting: boolean
   readonly nameOf: NameOfPlace
-  /** A practice by its place in the problem, as a coach names it: "Tue, 3 Mar, passing". */
-  readonly sessionOf: (practice: number) => string
 }
 
 /** Will it work: how likely everyone is to end inside with the plan and as so far, and what would be hardest to lose. */
-export function ChancesPart({ problem, plan, isResting, nameOf, sessionOf }: ChancesPartProps) {
+export function ChancesPart({ problem, plan, isResting, nameOf }: ChancesPartProps) {
   const { part, chances, hardest, start, stop } = useChances(problem, plan, { isResting })
   return (
     <div className="space-y-4" data-part="chances" data-settled={hardest ? 'yes' : 'no'}>
       {chances ? (
         <>
           <div className="max-w-prose space-y-2">
-            {chancesSentences(chances).map((sentence) => (
+            {chancesSentences(chances, problem).map((sentence) => (
               <p key={sentence}>{sentence}</p>
             ))}
-            {hardest ? <p>{hardestSentence(hardest, sessionOf)}</p> : null}
+            {hardest ? <p>{hardestSentence(hardest, (practice) => practiceDay(problem, practice))}</p> : null}
           </div>
           <ChancesTable {...{ problem, chances, nameOf }} />
           <Details summary="The numbers">
-            <ChanceFigures {...{ problem, chances, hardest, nameOf, sessionOf }} />
+            <ChanceFigures {...{ problem, chances, hardest, nameOf }} />
           </Details>
         </>
       ) : null}

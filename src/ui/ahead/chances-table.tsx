@@ -2,21 +2,23 @@ import type { ChanceWord } from '#ahead/chance/chance-word'
 import type { Chances } from '#ahead/chance/chances'
 import type { AheadProblem } from '#ahead/problem'
 import type { NameOfPlace } from '#ui/ahead/ahead-types'
+import { askedThemes, likelyThemes } from '#ui/ahead/say-chances'
 import { Table } from '#ui/page/table'
 import { words } from '#ui/words'
 
 type ChancesTableProps = {
-  readonly problem: Pick<AheadProblem, 'players'>
+  readonly problem: Pick<AheadProblem, 'players' | 'themes'>
   readonly chances: Chances
   readonly nameOf: NameOfPlace
 }
 
-/** Of everyone, how likely it is to end inside: in words, with the plan and as so far side by side. */
+/** Of everyone, how likely it is to end inside: in words for roles and situations, in themes by their number; with the plan and as so far side by side. */
 export function ChancesTable({
-  problem: { players },
+  problem: { players, themes },
   chances: { plan, carryOn },
   nameOf,
 }: ChancesTableProps) {
+  const asked = askedThemes(themes)
   return (
     <Table
       caption="Ending the term inside the tolerance"
@@ -25,19 +27,27 @@ export function ChancesTable({
         { key: 'player', label: 'Player' },
         { key: 'seats', label: 'Roles, this plan' },
         ...(carryOn ? [{ key: 'seatsSoFar', label: 'as so far' }] : []),
-        { key: 'themes', label: 'Themes, this plan' },
-        ...(carryOn ? [{ key: 'themesSoFar', label: 'as so far' }] : []),
+        ...(asked.length > 0 ? [{ key: 'themes', label: 'Themes likely, this plan', isFigure: true }] : []),
+        ...(asked.length > 0 && carryOn ? [{ key: 'themesSoFar', label: 'as so far', isFigure: true }] : []),
       ]}
     >
-      {plan.players.map(({ seats, themes }, player) => {
+      {plan.players.map((own, player) => {
         const soFar = carryOn?.players[player]
         return (
           <tr key={players[player]?.id}>
             <th scope="row">{nameOf(player)}</th>
-            <ChanceCell word={seats.word} />
+            <ChanceCell word={own.seats.word} />
             {soFar ? <ChanceCell word={soFar.seats.word} isSoft /> : null}
-            <ChanceCell word={themes.word} />
-            {soFar ? <ChanceCell word={soFar.themes.word} isSoft /> : null}
+            {asked.length > 0 ? (
+              <td className="figure whitespace-nowrap">
+                {likelyThemes(own, asked)} of {asked.length}
+              </td>
+            ) : null}
+            {asked.length > 0 && soFar ? (
+              <td className="figure whitespace-nowrap text-soft">
+                {likelyThemes(soFar, asked)} of {asked.length}
+              </td>
+            ) : null}
           </tr>
         )
       })}

@@ -1,17 +1,41 @@
-import type { Chances, WayChances } from '#ahead/chance/chances'
+import type { Chances, PlayerChances, WayChances } from '#ahead/chance/chances'
 import type { HardestToLose, LostPractice } from '#ahead/chance/hardest-to-lose'
+import type { AheadProblem } from '#ahead/problem'
 import { wholeMinutes } from '#ui/figures/minutes'
 
-/** How many are likely to end inside: of roles and situations, then of themes, under the plan and as so far. */
-export function chancesSentences({ plan, carryOn }: Chances): readonly string[] {
+/**
+ * How many are likely to end inside in roles and situations, and in how many themes a player is on average, with the plan
+ * and as so far. Hardly anybody is inside in every theme: each practice missed is one of a theme.
+ */
+export function chancesSentences(
+  { plan, carryOn }: Chances,
+  { themes }: Pick<AheadProblem, 'themes'>,
+): readonly string[] {
   const all = plan.players.length
-  const likely = (way: WayChances, of: 'seats' | 'themes') =>
-    way.players.filter((player) => player[of].word === 'likely').length
-  const said = (of: 'seats' | 'themes', where: string) => {
-    const soFar = carryOn ? `, and ${likely(carryOn, of)} if all goes on as so far` : ''
-    return `${where}, ${likely(plan, of)} of ${all} ${likely(plan, of) === 1 ? 'is' : 'are'} likely to end the term inside the tolerance with this plan${soFar}.`
-  }
-  return [said('seats', 'In roles and situations'), said('themes', 'In the themes')]
+  const inSeats = likelyPlayers(plan)
+  const seats = `In roles and situations, ${inSeats} of ${all} ${inSeats === 1 ? 'is' : 'are'} likely to end the term inside the tolerance with this plan${carryOn ? `, and ${likelyPlayers(carryOn)} if all goes on as so far` : ''}.`
+  const asked = askedThemes(themes)
+  if (asked.length === 0 || all === 0) return [seats]
+  const mean = (way: WayChances) =>
+    Math.round((way.players.reduce((sum, own) => sum + likelyThemes(own, asked), 0) / all) * 10) / 10
+  const soFar = carryOn ? `, and of ${mean(carryOn)} if all goes on as so far` : ''
+  return [
+    seats,
+    `Of the ${asked.length} themes that are asked for, a player is likely to get enough of ${mean(plan)} on average with this plan${soFar}.`,
+  ]
+}
+
+const likelyPlayers = ({ players }: WayChances) =>
+  players.filter(({ seats }) => seats.word === 'likely').length
+
+/** Themes with a wished share, as places in the list. */
+export function askedThemes(themes: AheadProblem['themes']): readonly number[] {
+  return themes.flatMap(({ wishedShare }, theme) => (wishedShare > 0 ? [theme] : []))
+}
+
+/** Of how many themes a player is likely to end inside. */
+export function likelyThemes({ byTheme }: Pick<PlayerChances, 'byTheme'>, asked: readonly number[]): number {
+  return asked.filter((theme) => byTheme[theme]?.word === 'likely').length
 }
 
 /** On what the chances rest. */
@@ -26,10 +50,10 @@ export function playedSentence({ isExact, played }: Pick<Chances, 'isExact' | 'p
 /** Which practice would be hardest to lose, and what it would cost. */
 export function hardestSentence(
   { hardest }: Pick<HardestToLose, 'hardest'>,
-  sessionOf: (practice: number) => string,
+  nameOf: (practice: number) => string,
 ): string {
   if (!hardest) return 'No practice would be hard to lose: the others can make up for any one of them.'
-  const name = sessionOf(hardest.lost.practice)
+  const name = nameOf(hardest.lost.practice)
   return `${name} would be hardest to lose: ${costOf(hardest.lost, hardest.by)}.`
 }
 

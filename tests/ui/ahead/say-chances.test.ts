@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { chanceWord } from '#ahead/chance/chance-word'
 import type { ChanceInside, Chances, WayChances } from '#ahead/chance/chances'
 import type { HardestToLose, LostPractice } from '#ahead/chance/hardest-to-lose'
+import type { AheadProblem } from '#ahead/problem'
 import { chanceText } from '#ui/ahead/chance-text'
 import { chancesSentences, hardestSentence, playedSentence } from '#ui/ahead/say-chances'
 
@@ -19,7 +20,7 @@ function wayOf(players: readonly { readonly seats: number; readonly themes: numb
       seats: inside(seats),
       themes: inside(themes),
       columns: {} as WayChances['players'][number]['columns'],
-      byTheme: [],
+      byTheme: [inside(themes), inside(seats), inside(1)],
     })),
     everyone: inside(0),
     meanInside: { all: 0, seats: 0 },
@@ -37,18 +38,24 @@ const chances = (carryOn: WayChances | null): Chances => ({
   carryOn,
 })
 
+/** The third is not asked for. */
+const themes = [0.5, 0.5, 0].map((wishedShare, at) => ({
+  id: `t${at}`,
+  wishedShare,
+})) as unknown as AheadProblem['themes']
+
 describe('chances in sentences', () => {
   it('say how many are likely to end inside, with the plan and as so far', () => {
-    expect(chancesSentences(chances(wayOf([{ seats: 0.9, themes: 0 }])))).toEqual([
+    expect(chancesSentences(chances(wayOf([{ seats: 0.9, themes: 0 }])), { themes })).toEqual([
       'In roles and situations, 2 of 3 are likely to end the term inside the tolerance with this plan, and 1 if all goes on as so far.',
-      'In the themes, 1 of 3 is likely to end the term inside the tolerance with this plan, and 0 if all goes on as so far.',
+      'Of the 2 themes that are asked for, a player is likely to get enough of 1 on average with this plan, and of 0.3 if all goes on as so far.',
     ])
   })
 
-  it('leave out what was not played so far', () => {
-    expect(chancesSentences(chances(null))[0]).toBe(
+  it('leave out what was not played so far, and themes where none is asked for', () => {
+    expect(chancesSentences(chances(null), { themes: [] })).toEqual([
       'In roles and situations, 2 of 3 are likely to end the term inside the tolerance with this plan.',
-    )
+    ])
   })
 
   it('say on what they rest', () => {
