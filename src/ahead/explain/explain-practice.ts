@@ -43,7 +43,7 @@ function sayWhy(
 ): string {
   switch (why.kind) {
     case 'held':
-      return `You hold “${theme}” here`
+      return `“${theme}” is held here`
     case 'block':
       return `The week is kept for “${nameOfTheme(why.theme)}”`
     case 'comesBack':

@@ -17,6 +17,9 @@ type AheadSheetProps = {
   }[]
 }
 
+/** More rows take smaller letters, so that twenty practices stay on one page: tried out on A4. */
+const manyRows = 14
+
 /** The term plan on one page of A4: weeks, what each practice is about, and why. */
 export function AheadSheet({ squadName, termName, madeOn, practices }: AheadSheetProps) {
   return (
@@ -30,7 +33,9 @@ export function AheadSheet({ squadName, termName, madeOn, practices }: AheadShee
           expected if everyone comes as often as so far.
         </p>
       </header>
-      <table className="mt-3 w-full border-collapse text-left text-xs leading-snug">
+      <table
+        className={`mt-3 w-full border-collapse text-left ${practices.length > manyRows ? 'text-[0.625rem] leading-tight' : 'text-xs leading-snug'}`}
+      >
         <thead>
           <tr className="border-b-2 border-ink">
             <th scope="col" className="py-1 pr-2">
@@ -39,7 +44,7 @@ export function AheadSheet({ squadName, termName, madeOn, practices }: AheadShee
             <th scope="col" className="py-1 pr-2">
               Practice
             </th>
-            <th scope="col" className="py-1 pr-2">
+            <th scope="col" className="w-52 py-1 pr-2">
               Theme and design
             </th>
             <th scope="col" className="py-1">

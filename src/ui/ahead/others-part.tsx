@@ -75,7 +75,7 @@ export function OthersPart({ term, editing, best, engine }: OthersPartProps) {
           ]}
         >
           <PlanRow solved={best} costs={0} practice={practice} editing={editing} />
-          {found.map((other) => (
+          {apart(found).map((other) => (
             <PlanRow
               key={other.theme}
               solved={other.solved}
@@ -89,6 +89,12 @@ export function OthersPart({ term, editing, best, engine }: OthersPartProps) {
       ) : null}
     </div>
   )
+
+  /** A theme may come as one under it, and then stands there twice. */
+  function apart(all: readonly OtherPlan[]): readonly OtherPlan[] {
+    const themeOf = ({ solved }: OtherPlan) => chosenOffer(asked, solved.plan.choices, practice)?.theme
+    return all.filter((own, index) => all.findIndex((one) => themeOf(one) === themeOf(own)) === index)
+  }
 
   function take({ theme, solved }: OtherPlan): void {
     const { draft } = editing
