@@ -93,8 +93,13 @@ test('the pages of whoever answers families are good', async ({ page }) => {
   await expectGoodAtEveryWidth(page, { largest: 500 })
 })
 
-test('a coach’s pages about families and helpers are good', async ({ page }) => {
+test('a coach’s pages about families, helpers and weekly practices are good', async ({ page }) => {
   await signIn(page, 'Coach')
+  await openTab(page, 'Practices and matches')
+  const weekly = await firstLink(page, /\/sessions\/weekly$/)
+  const fridays = 'weekday=5&startsAt=17:00&place=&lengthMinutes=60&firstDay=2026-06-08&lastDay=2026-06-30'
+  await expectGoodPages(page, [`${weekly}?${fridays}`])
+  await expect(page.getByRole('button', { name: 'Add these 3 practices' })).toBeVisible()
   await openTab(page, 'Families')
   await expectGoodAtEveryWidth(page)
   const child = await firstLink(page, /\/families\/./)
