@@ -81,13 +81,13 @@ The answer:
       "fewerInSeats": {}, "moreSecondsOutside": {} } },
   "elapsedMs": 0 }
 isFirm: the next four practices; the rest is a sketch, to be planned anew after each practice. favours: who gets more of what it
-is short of. seats: of all players together, for as many as are expected. leftOut: practices on days without practice. within:
-gapAfter is no further from 0 than the tolerance. reachable: whether any plan can bring that column there, at whatever cost for
-the others: yes, no (proven), or open (not found in time). leastOutside: minutes beyond the tolerances, all players and columns
-together, that the best plan for that alone comes to. inside, as chances has it: not beyond the tolerance on the side that raises
-a flag: too much of keep and rest, too little of all else. value.bound: no plan that keeps the rules has less; proven: value -
-bound is at most 1e-6 x max(1, value). alternatives: the best plans found with another theme in the first practice that is not
-held, the cheapest first; costs: minutes that they are worse.
+is short of. seats: of all players together, for as many as are expected. leftOut: practices on days without practice.
+within: gapAfter is no further from 0 than the tolerance. reachable: whether any plan can bring that column there, at whatever
+cost for the others: yes, no (proven), or open (not found in time). leastOutside: minutes beyond the tolerances, all players and
+columns together, that the best plan for that alone comes to; null where no time was left for it. inside, as chances has it: not
+beyond the tolerance on the side that raises a flag: too much of keep and rest, too little of all else.
+value.bound: no plan that keeps the rules has less; proven: value - bound is at most 1e-6 x max(1, value). alternatives: the best
+plans found with another theme in the first practice that is not held, the cheapest first; costs: minutes that they are worse.
 chances: with draws; null without. word: likely from two thirds, unlikely up to one third. low and high: 95 in 100. carryOn: the
 same players come, all is shared and the themes are met as so far; null where nothing was played. hardest: the practice whose
 loss costs most; null where none surely costs anything.

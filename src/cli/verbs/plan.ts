@@ -1,8 +1,9 @@
-import { chancesOf } from '#ahead/chance/chances-of'
-import { hardestToLose } from '#ahead/chance/hardest-to-lose'
+import { chancesInSlices } from '#ahead/chance/chances-of'
+import { hardestInSlices } from '#ahead/chance/hardest-to-lose'
 import type { SolvedAhead } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { problemOfAhead } from '#ahead/problem-of-request'
+import { startProgress } from '#cli/backup/start-progress'
 import { CouldNot } from '#cli/could-not'
 import { planHelp } from '#cli/plan-help'
 import type { Verb } from '#cli/verb'
@@ -30,17 +31,25 @@ export const verb: Verb = {
     if (!read.ok) return { kind: 'refused', problems: read.reasons }
     const request = read.value
     const problem = problemOfAhead(request.request)
-    const asked: Asked = { request, problem, began }
+    const asked: Asked = { request, problem, began, say: call.say }
     const answer = await solveAhead(problem, within(asked, untilSolved)).catch(orCouldNot)
     if (answer.kind === 'solved')
       return { kind: 'done', output: jsonText(await answered(asked, answer.solved)) }
-    const hasTime = () => performance.now() - began < request.settings.timeLimitMs
-    const said = impossiblePlan(request, { problem, clash: answer.clash, hasTime })
+    const said = impossiblePlan(request, {
+      problem,
+      clash: answer.clash,
+      hasTime: () => hasTime(asked, 1),
+    })
     return { kind: 'impossible', output: jsonText(said) }
   },
 }
 
-type Asked = { readonly request: PlanRequest; readonly problem: AheadProblem; readonly began: number }
+type Asked = {
+  readonly request: PlanRequest
+  readonly problem: AheadProblem
+  readonly began: number
+  readonly say: (line: string) => void
+}
 
 /** Parts of the time allowed at which the plan, and then the alternatives, must be there; what is reachable has the rest. */
 const untilSolved = 0.5
@@ -52,22 +61,31 @@ function within({ request: { settings }, began }: Asked, part: number) {
   return { seed, workLimit, began, timeLimitMs: settings.timeLimitMs * part }
 }
 
+function hasTime({ request: { settings }, began }: Asked, part: number): boolean {
+  return performance.now() - began < settings.timeLimitMs * part
+}
+
 function orCouldNot(error: unknown): never {
   if (error instanceof NotDecided) throw new CouldNot(`${error.message} Let it take longer, or ask for less.`)
   throw error
 }
 
 async function answered(asked: Asked, solved: SolvedAhead) {
-  const { request, problem, began } = asked
+  const { request, problem, began, say } = asked
   const { draws, seed, alternatives } = request.settings
   // What is held is settled: another theme there is no question.
   const practice = problem.practices.findIndex(({ held }) => held === null)
   const others =
-    alternatives && practice >= 0
+    alternatives && practice >= 0 && hasTime(asked, untilAlternatives)
       ? await aheadAlternatives(problem, solved, { practice, ...within(asked, untilAlternatives) })
       : []
-  const reachable = await reachableEnds(problem, { start: solved.plan, ...within(asked, 1) })
+  const reachable = hasTime(asked, 1)
+    ? await reachableEnds(problem, { start: solved.plan, ...within(asked, 1) })
+    : null
   const drawn = draws === null ? null : { seed, draws }
+  const progress = startProgress(say)
+  const tell = (what: string) => (part: number) =>
+    progress.sometimes(`${what}: ${Math.floor(part * 100)} % reckoned`)
   return {
     format: planFormat,
     ...planAnswer(problem, solved, { json: request.json, reachable }),
@@ -76,9 +94,18 @@ async function answered(asked: Asked, solved: SolvedAhead) {
       drawn &&
       planChancesJson(
         problem,
-        chancesOf(problem, solved.plan, drawn),
-        hardestToLose(problem, solved.plan, drawn),
+        toEnd(chancesInSlices(problem, solved.plan, drawn), tell('how likely everyone ends inside')),
+        toEnd(hardestInSlices(problem, solved.plan, drawn), tell('which practice is hardest to lose')),
       ),
     elapsedMs: Math.round(performance.now() - began),
+  }
+}
+
+/** A reckoning in slices to its end; where that takes long, whoever waits is told how far it is. */
+function toEnd<Result>(slices: Generator<number, Result>, tell: (part: number) => void): Result {
+  for (;;) {
+    const step = slices.next()
+    if (step.done) return step.value
+    tell(step.value)
   }
 }

@@ -15,18 +15,18 @@ import { type RotationColumn, rotationColumns } from '#rotation/problem'
 
 export const planFormat = 'turnbook/plan@1'
 
-/** What is known of what any plan could bring inside, as the solver tells it. */
+/** What is known of what any plan could bring inside, as the solver tells it; null: there was no time to look. */
 type Reachable = {
   readonly players: readonly Readonly<Record<RotationColumn, 'yes' | 'no' | 'open'>>[]
-  /** Minutes beyond the tolerance, over all; null: not looked for. */
-  readonly outside: Proof | null
+  /** Minutes beyond the tolerance, over all. */
+  readonly outside: Proof
 }
 
 /** A plan of the weeks ahead as the parts of `turnbook/plan@1` that it alone decides, ready for JSON. */
 export function planAnswer(
   problem: AheadProblem,
   { plan, proof }: SolvedAhead,
-  { json, reachable }: Pick<PlanRequest, 'json'> & { readonly reachable: Reachable },
+  { json, reachable }: Pick<PlanRequest, 'json'> & { readonly reachable: Reachable | null },
 ) {
   const { balance, themes } = planValue(problem, plan)
   const planned = new Set(problem.practices.map(({ id }) => id))
@@ -37,7 +37,7 @@ export function planAnswer(
     players: problem.players.map((_, at) => playerJson(problem, { ends, reachable }, at)),
     themes: themesJson(problem, plan),
     value: { balance: quiet(balance), themes: quiet(themes), ...proofJson(proof) },
-    leastOutside: reachable.outside && proofJson(reachable.outside),
+    leastOutside: reachable && proofJson(reachable.outside),
     sentence: sayAheadProof(proof),
   }
 }
@@ -73,25 +73,29 @@ function practiceJson(problem: AheadProblem, plan: SolvedAhead['plan'], at: numb
 
 function playerJson(
   { players, themes }: AheadProblem,
-  { ends, reachable }: { readonly ends: readonly ExpectedEnd[]; readonly reachable: Reachable },
+  { ends, reachable }: { readonly ends: readonly ExpectedEnd[]; readonly reachable: Reachable | null },
   at: number,
 ) {
-  const [player, end, reach] = [players[at], ends[at], reachable.players[at]]
+  const [player, end, reach] = [players[at], ends[at], reachable?.players[at]]
   if (!player || !end) throw new Error('Every player has an end.')
   return {
     id: player.id,
     columns: Object.fromEntries(
-      rotationColumns.map((column) => [
-        column,
-        {
-          gap: quiet(player.gap[column]),
-          gapAfter: quiet(end.gap[column]),
-          tolerance: player.tolerance[column],
-          within: Math.abs(end.gap[column]) <= player.tolerance[column] + noise,
-          reachable: reach?.[column] ?? 'open',
-          inside: isColumnInside(column, { gap: end.gap[column], tolerance: player.tolerance[column] }),
-        },
-      ]),
+      rotationColumns.map((column) => {
+        const [gap, tolerance] = [end.gap[column], player.tolerance[column]]
+        const within = Math.abs(gap) <= tolerance + noise
+        return [
+          column,
+          {
+            gap: quiet(player.gap[column]),
+            gapAfter: quiet(gap),
+            tolerance,
+            within,
+            reachable: reach?.[column] ?? (within ? 'yes' : 'open'),
+            inside: isColumnInside(column, { gap, tolerance }),
+          },
+        ]
+      }),
     ),
     playedSeconds: end.playedSeconds,
     themes: Object.fromEntries(

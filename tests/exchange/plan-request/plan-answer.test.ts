@@ -27,9 +27,10 @@ const answerOf = (
   const plan = make(problem)
   if (!plan) return null
   const proof = proofOf(planValue(problem, plan).all, 0)
-  return JSON.parse(JSON.stringify(planAnswer(problem, { plan, proof }, { json, reachable }))) as PlanAnswer
+  return JSON.parse(
+    JSON.stringify(planAnswer(problem, { plan, proof }, { json, reachable: null })),
+  ) as PlanAnswer
 }
-const reachable = { players: [], outside: null }
 const quick = (problem: ReturnType<typeof problemOfAhead>) => quickAhead(problem, { seed: 1, steps: 100 })
 
 describe('the answer for the weeks ahead', () => {

@@ -31,11 +31,7 @@ describe('a small term worked by hand', () => {
     expect(value.themes).toBeCloseTo(5, 6)
     const answer = JSON.parse(
       JSON.stringify(
-        planAnswer(
-          problem,
-          { plan, proof: proofOf(value.all, value.all) },
-          { json, reachable: { players: [], outside: null } },
-        ),
+        planAnswer(problem, { plan, proof: proofOf(value.all, value.all) }, { json, reachable: null }),
       ),
     )
     expect(answer.practices).toMatchObject([
