@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest'
+import { chancesOf } from '#ahead/chance/chances-of'
 import { checkAhead } from '#ahead/check-ahead'
 import { planValue } from '#ahead/plan-value'
 import { problemOfAhead } from '#ahead/problem-of-request'
@@ -64,5 +65,19 @@ describe('the demo club at half term', () => {
     const nothing = { ...problem, practices: [] }
     const before = planValue(nothing, { choices: [], leans: [] })
     expect(planValue(problem, plan).balance).toBeLessThan(before.balance / 2)
+  })
+
+  it('has a plan that makes most likely to end inside, and nobody less likely than if all went on as so far', async () => {
+    const problem = problemOfAhead(await request())
+    const plan = quickAhead(problem, { seed: 1 })
+    if (!plan) throw new Error('no plan')
+    const chances = chancesOf(problem, plan, { seed: 1, draws: 100 })
+    const likely = (way: typeof chances.carryOn) =>
+      way?.players.filter(({ seats }) => seats.word === 'likely').length ?? 0
+    expect(likely(chances.plan)).toBeGreaterThanOrEqual(12)
+    expect(likely(chances.carryOn)).toBeLessThanOrEqual(4)
+    chances.plan.players.forEach(({ seats }, player) => {
+      expect(seats.high).toBeGreaterThanOrEqual(chances.carryOn?.players[player]?.seats.low ?? 0)
+    })
   })
 })
