@@ -41,15 +41,9 @@ export function AwayForms({ of, away, today, sends }: AwayFormsProps) {
           </li>
         ))}
       </ul>
-      <ReplyForm
-        key={away.length}
-        send={sends.addAway}
-        refusedTitle="Nothing was changed"
-        waiting="Saving…"
-        places={places}
-      >
+      <ReplyForm send={sends.addAway} refusedTitle="Nothing was changed" waiting="Saving…" places={places}>
         <PlayerKeys {...of} />
-        <div className="flex flex-wrap items-end gap-4">
+        <div key={away.length} className="flex flex-wrap items-end gap-4">
           <Field
             name="firstDay"
             id="away-first"

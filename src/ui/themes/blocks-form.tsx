@@ -30,20 +30,15 @@ export function BlocksForm({ squadId, termId, weekDays, blocks, themes, send }: 
     ]),
   )
   return (
-    <ReplyForm
-      key={blocks.length}
-      send={send}
-      refusedTitle="Nothing was changed"
-      waiting="Saving…"
-      places={places}
-    >
+    <ReplyForm send={send} refusedTitle="Nothing was changed" waiting="Saving…" places={places}>
       <input type="hidden" name="squadId" value={squadId} />
       <input type="hidden" name="termId" value={termId} />
       <p className="mb-3 max-w-prose text-sm text-soft">
         Every practice of these weeks is about the one theme, or one that stands under it.{' '}
         {weeksSentence(weekDays)}
       </p>
-      <ul className="max-w-2xl space-y-3">
+      {/* Begins anew with what was saved. */}
+      <ul key={JSON.stringify(blocks)} className="max-w-2xl space-y-3">
         {rows.map((row) => {
           const block = blocks[row]
           return (

@@ -21,7 +21,14 @@ type ProgrammeFormProps = {
 
 /** What part of a term's practices each theme is wished for, with the sum as it is typed. */
 export function ProgrammeForm({ squadId, term, lines, send }: ProgrammeFormProps) {
-  const [sum, setSum] = useState(lines.reduce((total, { percent }) => total + percent, 0))
+  const kept = lines.reduce((total, { percent }) => total + percent, 0)
+  const [sum, setSum] = useState(kept)
+  // Another programme may have been taken over meanwhile.
+  const [known, setKnown] = useState(kept)
+  if (known !== kept) {
+    setKnown(kept)
+    setSum(kept)
+  }
   const addUp = (event: FormEvent<HTMLElement>) => {
     const fields = event.currentTarget.querySelectorAll<HTMLInputElement>('input[name^="share-"]')
     setSum([...fields].reduce((total, { value }) => total + (Number(value) || 0), 0))

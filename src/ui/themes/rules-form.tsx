@@ -64,6 +64,8 @@ export function RulesForm({ squadId, termId, weekDays, rules, themes, send }: Ru
                 {number('first', rule.firstWeek)}
                 {number('last', rule.lastWeek)}
                 <Select
+                  // Begins anew with what was saved.
+                  key={rule.afterThemeId}
                   name={`after-${themeId}`}
                   label={labels.after}
                   defaultValue={rule.afterThemeId ?? ''}

@@ -46,15 +46,10 @@ export function ClosedDaysPart({ closed, squadId, add, remove, elsewhere }: Clos
           </li>
         ))}
       </ul>
-      <ReplyForm
-        key={closed.length}
-        send={add}
-        refusedTitle="Nothing was added"
-        waiting="Saving…"
-        places={places}
-      >
+      <ReplyForm send={add} refusedTitle="Nothing was added" waiting="Saving…" places={places}>
         {key}
-        <div className="flex max-w-prose flex-wrap items-end gap-4">
+        {/* Empty again once they stand in the list; what was said of it stays. */}
+        <div key={closed.length} className="flex max-w-prose flex-wrap items-end gap-4">
           <Field name="name" id="closed-name" label={places.name} required maxLength={80} />
           <Field name="firstDay" id="closed-first" label={places.firstDay} type="date" required />
           <Field
