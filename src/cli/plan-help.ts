@@ -27,7 +27,7 @@ serves; those above them are met with them), its size and rounds. May be left ou
   policy           toleranceSeconds 600, toleranceShare 0.15: what a gap may be, the larger of the two (a share of fair).
   lengthSeconds    null: as long as the design takes. A shorter practice leaves out turns at the end.
   ground           null: large enough for any design. Designs fit either way round.
-  held             null: anything. Else its theme, or one under it, and its design unless that is null.
+  held             null: anything. Else its theme and design; without a design its theme, or one under it.
   closed           none: days without practice; practices on them are left out.
   parent           null: at the top. A practice of a theme is one of all it stands under.
   share            0: the wished part, 0-1, of everyone's own time played. A theme with share or a rule is of the programme; only

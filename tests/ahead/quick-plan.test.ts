@@ -29,7 +29,7 @@ describe('a plan at once', () => {
 describe('a plan at once, held against every choice of small cases', () => {
   it('is the best there is, or next to it', () => {
     let best = 0
-    for (let seed = 1; seed <= 10; seed++) {
+    for (let seed = 1; seed <= 5; seed++) {
       const problem = randomAhead(seed, { practices: 3, themes: 4, designs: 2, players: 4 })
       let least = Number.POSITIVE_INFINITY
       for (const choices of allChoices(problem))
@@ -39,6 +39,6 @@ describe('a plan at once, held against every choice of small cases', () => {
       const value = quick ? planValue(problem, quick).all : 0
       if (value <= least * 1.01) best++
     }
-    expect(best).toBeGreaterThanOrEqual(9)
+    expect(best).toBeGreaterThanOrEqual(5)
   })
 })

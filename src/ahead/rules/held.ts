@@ -3,7 +3,7 @@ import type { AheadPractice, AheadProblem, Offer } from '#ahead/problem'
 import { type AheadRule, noLimits } from '#ahead/rule'
 import { offerMeets, picksWhere } from '#ahead/themes-met'
 
-/** What the coach holds stays: its theme or one under it, and its design where one is held. */
+/** What the coach holds stays: theme and design where both are held, else its theme or one under it. */
 export const held: AheadRule = {
   name: 'held',
   faults: (problem, choices) =>
@@ -23,6 +23,6 @@ export const held: AheadRule = {
 
 function isAsHeld(problem: AheadProblem, { held: asked }: AheadPractice, offer: Offer): boolean {
   if (!asked) return true
-  const isDesign = asked.design === null || asked.design === offer.design
-  return isDesign && offerMeets(problem, offer, asked.theme)
+  if (asked.design !== null) return offer.theme === asked.theme && offer.design === asked.design
+  return offerMeets(problem, offer, asked.theme)
 }

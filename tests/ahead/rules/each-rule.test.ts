@@ -50,6 +50,19 @@ describe('rules of the weeks ahead', () => {
     expect([0, 1, 2, 3].map((offer) => broken(held, holding(1), `${offer}`).length)).toEqual([1, 0, 1, 1])
   })
 
+  it('held: with a design the theme itself, not one under it', () => {
+    const plain = plainAhead({ weeks: [1], themes: [{}, { parent: 0 }] })
+    const problem: AheadProblem = {
+      ...plain,
+      practices: plain.practices.map((own) => ({
+        ...own,
+        offers: own.offers.map((offer) => ({ ...offer, design: 0 })),
+        held: { theme: 0, design: 0 },
+      })),
+    }
+    expect([broken(held, problem, '0'), broken(held, problem, '1')]).toEqual([[], [0]])
+  })
+
   it('first and last week: of the theme, or of one that it stands under', () => {
     const themes: readonly Partial<AheadTheme>[] = [{ firstWeek: 2, lastWeek: 3 }, { parent: 0 }, {}]
     const problem = plainAhead({ weeks: [1, 2, 3, 4], themes })
