@@ -68,12 +68,11 @@ function Progress({
       </div>
     )
   if (isKnown) return null
-  return (
-    <div className="flex flex-wrap items-center gap-3 text-soft">
-      {isWaiting ? <span>Worked out as soon as the plan has come to rest.</span> : null}
-      <Button type="button" weight="plain" onClick={start}>
-        Work it out now
-      </Button>
-    </div>
+  return isWaiting ? (
+    <p className="text-soft">Worked out as soon as the plan has come to rest.</p>
+  ) : (
+    <Button type="button" weight="plain" onClick={start}>
+      Work it out now
+    </Button>
   )
 }
