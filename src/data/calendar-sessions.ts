@@ -4,12 +4,12 @@ import { dateOf, dayOf } from '#data/days'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import { periodList } from '#data/sessions'
+import { listSquads } from '#data/squads'
+import { listThemes } from '#data/themes'
 import type { SessionInCalendar } from '#exchange/icalendar/event-of-session'
 import type { SquadId } from '#squad/squad'
 
 export type CalendarSession = SessionInCalendar & { readonly squadId: SquadId }
-
-const named = { select: { name: true } } as const
 
 /** Sessions of squads as a calendar shows them, cancelled ones too; both days included. In order of time. */
 export async function listCalendarSessions(
@@ -35,20 +35,29 @@ export async function listCalendarSessions(
       cancelledAt: true,
       revision: true,
       revisedAt: true,
-      squad: named,
-      theme: named,
-      design: { select: { theme: named } },
+      themeId: true,
+      designId: true,
     },
     orderBy: [{ day: 'asc' }, { startsAt: { sort: 'asc', nulls: 'first' } }, { id: 'asc' }],
   })
-  return rows.map(({ squad, theme, design, periods, cancelledAt, ...row }) => ({
+  const squads = new Map((await listSquads(tx)).map(({ id, name }) => [id, name]))
+  const themes = new Map((await listThemes(tx)).map(({ id, name }) => [id, name]))
+  const ofDesigns = new Map((await listDesignThemes(tx)).map(({ id, themeId }) => [id, themeId]))
+  return rows.map(({ themeId, designId, periods, cancelledAt, ...row }) => ({
     ...row,
     day: dayOf(row.day),
-    squadName: squad.name,
-    themeName: (theme ?? design?.theme)?.name ?? null,
+    squadName: squads.get(row.squadId) ?? '',
+    themeName: themes.get(themeId ?? ofDesigns.get(designId ?? '') ?? '') ?? null,
     lengthSeconds: row.lengthSeconds ?? periodList.parse(periods)?.at(-1)?.end ?? null,
     isCancelled: cancelledAt !== null,
   }))
+}
+
+async function listDesignThemes(tx: ClubTx) {
+  return tx.db.practiceDesign.findMany({
+    where: { clubId: tx.clubId },
+    select: { id: true, themeId: true },
+  })
 }
 
 /** What the children are called who are or were in each of these squads. */
@@ -58,7 +67,7 @@ export async function listNamesBySquad(
 ): Promise<ReadonlyMap<SquadId, readonly string[]>> {
   const rows = await tx.db.squadMembership.findMany({
     where: { clubId: tx.clubId, squadId: { in: squadIds.filter(isId) }, player: { erasedAt: null } },
-    select: { squadId: true, player: named },
+    select: { squadId: true, player: { select: { name: true } } },
     distinct: ['squadId', 'playerId'],
   })
   const names = new Map<SquadId, string[]>()

@@ -1,10 +1,11 @@
 import 'server-only'
+import { may } from '#access/may'
 import { sayAgo } from '#access/say-ago'
 import type { Day } from '#common/time'
 import { findStandingFeed } from '#data/calendar-feeds'
-import { getClub } from '#data/clubs'
 import { inClub } from '#data/in-club'
-import { listSquadsFor } from '#server/calendar-scope'
+import { listSessionsFor, listSquadsFor } from '#server/calendar-scope'
+import { loadClubDay } from '#server/club-day'
 import { findSignedIn } from '#server/viewer'
 import type { Squad } from '#squad/squad'
 
@@ -15,6 +16,8 @@ export type OwnCalendar = {
   readonly squads: readonly Squad[]
   /** Some of them are its children's. */
   readonly isFamily: boolean
+  /** All of them are, and as it stands nothing of them is shown. */
+  readonly isEmpty: boolean
   /** Null: no address stands. */
   readonly standing: {
     readonly id: string
@@ -30,23 +33,26 @@ export async function viewOwnCalendar(now = new Date()): Promise<OwnCalendar | n
   const viewer = await findSignedIn()
   if (!viewer) return null
   const squads = await listSquadsFor(viewer)
-  return inClub(viewer.clubId, async (tx) => {
-    const feed = await findStandingFeed(tx, viewer.personId)
-    if (squads.length === 0 && !feed) return null
-    const { name: clubName } = await getClub(tx)
-    return {
-      clubName,
-      squads,
-      isFamily: viewer.playerIds.length > 0,
-      standing: feed && {
-        id: feed.id,
-        made: sayAgo({ moment: feed.madeAt, now }),
-        squadNames:
-          feed.squadIds.length === 0
-            ? null
-            : squads.filter(({ id }) => feed.squadIds.includes(id)).map(({ name }) => name),
-        lastReadOn: feed.lastReadOn,
-      },
-    }
-  })
+  const isCoaching = squads.some(({ id }) => may(viewer, 'seeSquad', { kind: 'squad', squadId: id }))
+  const { club, feed, today } = await inClub(viewer.clubId, async (tx) => ({
+    ...(await loadClubDay(tx, now)),
+    feed: await findStandingFeed(tx, viewer.personId),
+  }))
+  if (squads.length === 0 && !feed) return null
+  const isEmpty = !isCoaching && (await listSessionsFor(viewer, { today, only: [] })).length === 0
+  return {
+    clubName: club.name,
+    squads,
+    isFamily: viewer.playerIds.length > 0,
+    isEmpty,
+    standing: feed && {
+      id: feed.id,
+      made: sayAgo({ moment: feed.madeAt, now }),
+      squadNames:
+        feed.squadIds.length === 0
+          ? null
+          : squads.filter(({ id }) => feed.squadIds.includes(id)).map(({ name }) => name),
+      lastReadOn: feed.lastReadOn,
+    },
+  }
 }

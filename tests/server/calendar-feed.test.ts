@@ -4,6 +4,7 @@ import { recordAdult } from '#data/adults'
 import { listAudit } from '#data/audit'
 import { findCalendarFeed, findStandingFeed, revokeCalendarFeeds } from '#data/calendar-feeds'
 import { changeClub } from '#data/clubs'
+import { recordDesigns } from '#data/designs'
 import { eraseChild } from '#data/erasures'
 import { recordGuardianships } from '#data/guardianships'
 import { newId } from '#data/ids'
@@ -18,6 +19,7 @@ import { findCalendarOf } from '#server/calendar-feed'
 import { removeGuardianOf, withholdComingOf } from '#server/change-guardianship'
 import { endAccessOf, giveAccessBackOf } from '#server/change-people'
 import { type LinkCode, newSecret, textOfCode } from '#server/link-code'
+import { aSheet } from '../support/design-builder'
 import { aLinkingClub, type LinkingClub } from '../support/linking-club'
 import { askAsPerson } from '../support/next-request'
 import { aSession, noon, ownerDatabase } from '../support/test-club'
@@ -108,6 +110,22 @@ describe('a calendar shows', () => {
     const match = (await read(code))?.get(ids.match)
     expect(match).toMatchObject({ summary: 'Otters match, v Herons' })
     expect(match?.duration.toSeconds()).toBe(1200)
+  })
+
+  it('what it is to be about: the theme planned, else that of its design', async () => {
+    const code = await codeOf(at.coach.personId)
+    const about = async () => (await read(code))?.get(ids.coming)?.description
+    expect(await about()).toBeFalsy()
+    const design = aSheet({ themeId: at.themeIds[0] })
+    await at.run((tx) => recordDesigns(tx, [design]))
+    await at.run((tx) => changeSession(tx, ids.coming, { designId: design.id }))
+    expect(await about()).toBe('Theme: Attacking')
+    await at.run((tx) => changeSession(tx, ids.coming, { themeId: at.themeIds[1] }))
+    expect(await about()).toBe('Theme: Two against one')
+    expect((await read(code))?.get(ids.coming)?.sequence).toBe(2)
+    expect((await read(await codeOf(at.guardianId)))?.get(ids.coming)?.description).toBe(
+      'Theme: Two against one',
+    )
   })
 
   it('a change with a higher number and a later moment each time, under the same name', async () => {

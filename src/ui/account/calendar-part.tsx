@@ -11,6 +11,7 @@ type CalendarPartProps = {
     readonly clubName: string
     readonly squads: readonly { readonly id: string; readonly name: string }[]
     readonly isFamily: boolean
+    readonly isEmpty: boolean
     readonly standing: {
       readonly id: string
       readonly made: string
@@ -24,7 +25,7 @@ type CalendarPartProps = {
 
 /** The address under which one's own calendar program reads practices and matches. */
 export function CalendarPart({ calendar, make, takeBack }: CalendarPartProps) {
-  const { clubName, squads, isFamily, standing } = calendar
+  const { clubName, squads, isFamily, isEmpty, standing } = calendar
   return (
     <section aria-labelledby="calendar-title" className="space-y-3 pt-4">
       <h2 id="calendar-title" className="text-lg font-semibold">
@@ -38,6 +39,7 @@ export function CalendarPart({ calendar, make, takeBack }: CalendarPartProps) {
       {isFamily ? (
         <p className="max-w-prose">
           Of your child’s squad it shows what comes, where the squad tells its families when and where.
+          {isEmpty ? ' As it stands, nothing would be in it.' : ''}
         </p>
       ) : null}
       {standing ? (
