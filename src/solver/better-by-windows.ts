@@ -8,9 +8,12 @@ const windowSize = 4
 /** Of what is left, what one window may take. */
 const shareOfWindow = 0.15
 
+/** So much of the time there is, this may take. */
+const shareOfAll = 0.4
+
 /**
  * Makes a plan better a few practices at a time, all others staying as they are: each time a small exact search. It ends
- * when the time does, or when so many windows running brought nothing.
+ * when its share of the time does, or when so many windows running brought nothing.
  */
 export function betterByWindows(
   search: AheadSearch,
@@ -20,8 +23,16 @@ export function betterByWindows(
   const chance = seededChance(search.seed + 77)
   const count = search.problem.practices.length
   const uppers = model.linear.upper
+  const leftOf = () => search.deadline.leftWork() ?? search.deadline.leftMs()
+  const enough = leftOf() * (1 - shareOfAll)
   let idle = 0
-  while (search.best && idle < idleWindows && !isUp(search.deadline) && !isProven(search)) {
+  while (
+    search.best &&
+    idle < idleWindows &&
+    leftOf() > enough &&
+    !isUp(search.deadline) &&
+    !isProven(search)
+  ) {
     const { choices } = search.best.plan
     const free = windowAt(chance, count)
     const before = [...uppers]

@@ -8,7 +8,7 @@ import type { AheadProblem } from '#ahead/problem'
 import { quickAhead } from '#ahead/quick-plan'
 import { proofOf } from '#common/proof'
 import { InvariantError } from '#common/result'
-import { aheadModel, exactBins, oneBin } from '#solver/ahead-model'
+import { type AheadModel, aheadModel, exactBins, oneBin } from '#solver/ahead-model'
 import { aheadRulesInForce } from '#solver/ahead-rules-in-force'
 import {
   type AheadSearch,
@@ -40,7 +40,7 @@ export type AheadAnswer =
   | { readonly kind: 'solved'; readonly solved: SolvedAhead }
   | { readonly kind: 'impossible'; readonly clash: readonly AheadClash[] }
 
-/** With so many practices or fewer, who gets more of what is decided practice by practice from the start. */
+/** With so many practices or fewer, who gets more of what is decided practice by practice where it has to be. */
 const fewPractices = 6
 
 /**
@@ -82,17 +82,27 @@ export async function solveAhead(problem: AheadProblem, settings: AheadSettings)
 function isImpossible(search: AheadSearch): boolean {
   const { problem } = search
   const isFew = problem.practices.length <= fewPractices
-  const model = aheadModel(problem, isFew ? exactBins(problem) : oneBin(problem))
+  const together = aheadModel(problem, oneBin(problem))
   if (search.best) {
     takeChoices(search, search.best.plan.choices)
-    const root = solveShare(search, model, { share: 0.5, isRelaxed: true })
+    const root = solveShare(search, together, { share: 0.5, isRelaxed: true })
     if (root?.status === 'optimal') raiseBound(search, root.bound)
-    if (!isFew) betterByWindows(search, model, { idleWindows: problem.practices.length })
+    if (!isFew) betterByWindows(search, together, { idleWindows: problem.practices.length })
   }
-  const answer = isProven(search) ? null : solveShare(search, model, { share: 0.9 })
-  if (answer?.status === 'infeasible' && !search.best) return true
-  if (answer) raiseBound(search, answer.bound)
-  if (answer?.values) takeChoices(search, choicesOf(model, answer.values))
+  if (isNone(search, together, isFew ? 0.5 : 0.95)) return true
+  // What is decided for all practices together may be more than can be played: then each by itself settles it.
+  if (isFew && !isProven(search)) isNone(search, aheadModel(problem, exactBins(problem)), 0.95)
+  return false
+}
+
+/** One exact search. True: nothing keeps the rules. */
+function isNone(search: AheadSearch, model: AheadModel, share: number): boolean {
+  if (isProven(search)) return false
+  const answer = solveShare(search, model, { share })
+  if (!answer) return false
+  if (answer.status === 'infeasible' && !search.best) return true
+  raiseBound(search, answer.bound)
+  if (answer.values) takeChoices(search, choicesOf(model, answer.values))
   return false
 }
 
