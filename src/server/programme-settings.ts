@@ -12,6 +12,7 @@ import { listSeasons } from '#data/seasons'
 import { listSquads } from '#data/squads'
 import { listThemeDesigns, type ThemeDesign } from '#data/theme-designs'
 import { listProgrammes } from '#data/themes'
+import type { DesignSheet } from '#practice/design-sheet'
 import type { Squad, Term } from '#squad/squad'
 import { ourProgrammeFor, ourProgrammes } from '#themes/our-programmes'
 import type { ProgrammeBlock, ProgrammeRule } from '#themes/programme-rule'
@@ -24,7 +25,7 @@ export type ProgrammeSettings = {
   /** Of the term, from 1: its first day in the term. */
   readonly weekDays: readonly Day[]
   /** What can be chosen, by name. */
-  readonly designs: readonly { readonly id: string; readonly name: string; readonly themeId: string | null }[]
+  readonly designs: readonly Pick<DesignSheet, 'id' | 'name' | 'themeId' | 'rounds'>[]
   readonly serving: readonly ThemeDesign[]
   /** Where a programme can be taken from. */
   readonly sources: readonly ProgrammeSource[]
@@ -44,7 +45,7 @@ export async function loadProgrammeSettings(
     rules: await listProgrammeRules(tx, at),
     blocks: await listProgrammeBlocks(tx, at),
     weekDays: isoWeeksBetween(term).map((week) => laterDay(mondayOf(week), term.firstDay)),
-    designs: (await listDesigns(tx)).map(({ id, name, themeId }) => ({ id, name, themeId })),
+    designs: (await listDesigns(tx)).map(({ id, name, themeId, rounds }) => ({ id, name, themeId, rounds })),
     serving: await listThemeDesigns(tx),
     sources: [...oursFor(squad), ...(await listOthers(tx, viewer, { squad, term }))],
   }

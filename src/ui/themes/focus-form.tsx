@@ -1,3 +1,4 @@
+import { focusShare } from '#exposure/focus-share'
 import type { ThemeFocus } from '#themes/theme-focus'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
@@ -7,7 +8,12 @@ import { words } from '#ui/words'
 type FocusFormProps = {
   readonly squadId: string
   readonly theme: { readonly id: string; readonly name: string; readonly focus: ThemeFocus }
-  readonly designs: readonly { readonly id: string; readonly name: string; readonly themeId: string | null }[]
+  readonly designs: readonly {
+    readonly id: string
+    readonly name: string
+    readonly themeId: string | null
+    readonly rounds: Parameters<typeof focusShare>[0]
+  }[]
   /** Designs that serve it besides those about it. */
   readonly servingIds: readonly string[]
   readonly send: SendForm
@@ -18,8 +24,12 @@ const situations = ['outnumbering', 'level', 'outnumbered'] as const
 
 /** What a theme is about, and which designs serve it. */
 export function FocusForm({ squadId, theme, designs, servingIds, send }: FocusFormProps) {
-  const own = designs.filter(({ themeId }) => themeId === theme.id)
-  const others = designs.filter(({ themeId }) => themeId !== theme.id)
+  const told = designs.map((design) => ({ ...design, share: focusShare(design.rounds, theme.focus) }))
+  const own = told.filter(({ themeId }) => themeId === theme.id)
+  // Those that have most of it first: they are the ones to look at.
+  const others = told
+    .filter(({ themeId }) => themeId !== theme.id)
+    .toSorted((one, other) => (other.share ?? 0) - (one.share ?? 0))
   return (
     <ReplyForm send={send} refusedTitle="Nothing was changed" waiting="Saving…">
       <input type="hidden" name="squadId" value={squadId} />
@@ -39,14 +49,14 @@ export function FocusForm({ squadId, theme, designs, servingIds, send }: FocusFo
         />
         {own.length > 0 ? (
           <p className="text-sm text-soft">
-            Designs about it serve it in any case: {own.map(({ name }) => name).join(', ')}.
+            Designs about it serve it in any case: {own.map(shareText).join(', ')}.
           </p>
         ) : null}
         {others.length > 0 ? (
           <Ticks
-            legend="Other designs that serve it too"
+            legend="Other designs that serve it too. In per cent: how much of the play is what the theme is about."
             name="designIds"
-            options={others.map(({ id, name }) => ({ value: id, label: name }))}
+            options={others.map((design) => ({ value: design.id, label: shareText(design) }))}
             ticked={servingIds}
           />
         ) : null}
@@ -54,6 +64,10 @@ export function FocusForm({ squadId, theme, designs, servingIds, send }: FocusFo
       </div>
     </ReplyForm>
   )
+}
+
+function shareText({ name, share }: { readonly name: string; readonly share: number | null }): string {
+  return share === null ? name : `${name} (${Math.round(share * 100)} %)`
 }
 
 function Ticks({

@@ -44,7 +44,7 @@ type ProgrammeSettings = {
   readonly rules: readonly ProgrammeRule[]
   readonly blocks: readonly ProgrammeBlock[]
   readonly weekDays: readonly Day[]
-  readonly designs: readonly { readonly id: string; readonly name: string; readonly themeId: string | null }[]
+  readonly designs: Parameters<typeof FocusForm>[0]['designs']
   readonly serving: readonly { readonly themeId: string; readonly designId: string }[]
   readonly sources: readonly { readonly value: string; readonly label: string; readonly why?: string }[]
 }
