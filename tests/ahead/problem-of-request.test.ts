@@ -28,6 +28,13 @@ describe('what a request for the weeks ahead comes to', () => {
     ])
   })
 
+  it('counts on over a year that has 53 weeks', () => {
+    // ISO 8601: a year that begins on a Thursday, as 2026 does, has 53 weeks; 2026-W53 ends on Sunday 3 January 2027.
+    const term = { firstDay: '2026-12-21', lastDay: '2027-02-28' }
+    const { practices } = problemOfAhead(aheadRequest(['2026-12-27', '2027-01-03', '2027-01-04'], { term }))
+    expect(practices.map(({ week }) => week)).toEqual([1, 2, 3])
+  })
+
   it('leaves out days without practice, and days outside the term', () => {
     const request = aheadRequest([tuesday, next, '2026-03-09', '2025-12-31'], {
       closed: [{ firstDay: '2026-01-07', lastDay: next }],
