@@ -1,9 +1,12 @@
 import type { ChanceWord } from '#ahead/chance/chance-word'
 import type { Chances } from '#ahead/chance/chances'
 import type { AheadProblem } from '#ahead/problem'
+import type { RotationColumn } from '#rotation/problem'
 import type { NameOfPlace } from '#ui/ahead/ahead-types'
-import { askedThemes, likelyThemes } from '#ui/ahead/say-chances'
+import { columnName } from '#ui/ahead/column-names'
+import { askedThemes, likelyThemes, openColumns } from '#ui/ahead/say-chances'
 import { Table } from '#ui/page/table'
+import { listed } from '#ui/plural'
 import { words } from '#ui/words'
 
 type ChancesTableProps = {
@@ -36,8 +39,8 @@ export function ChancesTable({
         return (
           <tr key={players[player]?.id}>
             <th scope="row">{nameOf(player)}</th>
-            <ChanceCell word={own.seats.word} />
-            {soFar ? <ChanceCell word={soFar.seats.word} isSoft /> : null}
+            <ChanceCell word={own.seats.word} open={openColumns(own)} />
+            {soFar ? <ChanceCell word={soFar.seats.word} open={[]} isSoft /> : null}
             {asked.length > 0 ? (
               <td className="figure whitespace-nowrap">
                 {likelyThemes(own, asked)} of {asked.length}
@@ -57,11 +60,27 @@ export function ChancesTable({
 
 const marks: Readonly<Record<ChanceWord, string>> = { likely: '●', even: '◐', unlikely: '○' }
 
-function ChanceCell({ word, isSoft = false }: { readonly word: ChanceWord; readonly isSoft?: boolean }) {
+function ChanceCell({
+  word,
+  open,
+  isSoft = false,
+}: {
+  readonly word: ChanceWord
+  /** What stands in the way. */
+  readonly open: readonly RotationColumn[]
+  readonly isSoft?: boolean
+}) {
   return (
-    <td className={`whitespace-nowrap ${isSoft ? 'text-soft' : ''}`}>
-      <span aria-hidden="true">{marks[word]} </span>
-      {words.chance[word]}
+    <td className={isSoft ? 'text-soft' : ''}>
+      <span className="whitespace-nowrap">
+        <span aria-hidden="true">{marks[word]} </span>
+        {words.chance[word]}
+      </span>
+      {open.length > 0 ? (
+        <span className="block text-sm text-soft">
+          {listed(open.map((column) => columnName(column).toLowerCase()))}
+        </span>
+      ) : null}
     </td>
   )
 }

@@ -1,6 +1,7 @@
 import type { Chances, PlayerChances, WayChances } from '#ahead/chance/chances'
 import type { HardestToLose, LostPractice } from '#ahead/chance/hardest-to-lose'
 import type { AheadProblem } from '#ahead/problem'
+import { type RotationColumn, rotationColumns } from '#rotation/problem'
 import { wholeMinutes } from '#ui/figures/minutes'
 
 /**
@@ -23,6 +24,11 @@ export function chancesSentences(
     seats,
     `Of the ${asked.length} themes that are asked for, a player is likely to get enough of ${mean(plan)} on average with this plan${soFar}.`,
   ]
+}
+
+/** Roles and situations in which a player is not likely to end inside; of several it may be the one or the other. */
+export function openColumns({ columns }: Pick<PlayerChances, 'columns'>): readonly RotationColumn[] {
+  return rotationColumns.filter((column) => columns[column].word !== 'likely')
 }
 
 const likelyPlayers = ({ players }: WayChances) =>
@@ -62,7 +68,7 @@ function costOf(lost: LostPractice, by: NonNullable<HardestToLose['hardest']>['b
     return `over everyone about ${wholeMinutes(lost.moreOutside.mean)} min more would end outside the tolerance`
   const fewer = by === 'inside' ? lost.fewerInside : lost.fewerInSeats
   const where = by === 'inside' ? '' : ' in roles and situations'
-  return `without it, on average, ${oneDecimal(fewer.mean)} fewer would end inside${where}`
+  return `without it, on average, ${oneDecimal(fewer.mean)} players fewer would end inside${where}`
 }
 
 /** "0.4", "2", never "0": a cost that is named is one. */

@@ -3,8 +3,9 @@ import { chanceWord } from '#ahead/chance/chance-word'
 import type { ChanceInside, Chances, WayChances } from '#ahead/chance/chances'
 import type { HardestToLose, LostPractice } from '#ahead/chance/hardest-to-lose'
 import type { AheadProblem } from '#ahead/problem'
+import { rotationColumns } from '#rotation/problem'
 import { chanceText } from '#ui/ahead/chance-text'
-import { chancesSentences, hardestSentence, playedSentence } from '#ui/ahead/say-chances'
+import { chancesSentences, hardestSentence, openColumns, playedSentence } from '#ui/ahead/say-chances'
 
 const inside = (chance: number, reach = 0): ChanceInside => ({
   chance,
@@ -19,7 +20,9 @@ function wayOf(players: readonly { readonly seats: number; readonly themes: numb
       all: inside(Math.min(seats, themes)),
       seats: inside(seats),
       themes: inside(themes),
-      columns: {} as WayChances['players'][number]['columns'],
+      columns: Object.fromEntries(
+        rotationColumns.map((column) => [column, inside(column === 'attack' ? seats : 1)]),
+      ) as WayChances['players'][number]['columns'],
       byTheme: [inside(themes), inside(seats), inside(1)],
     })),
     everyone: inside(0),
@@ -58,6 +61,11 @@ describe('chances in sentences', () => {
     ])
   })
 
+  it('name what stands in the way of one who is not likely to end inside', () => {
+    const { players } = chances(null).plan
+    expect(players.map(openColumns)).toEqual([[], [], ['attack']])
+  })
+
   it('say on what they rest', () => {
     expect(playedSentence({ isExact: false, played: 1000 })).toContain('1,000 times, drawing by chance')
     expect(playedSentence({ isExact: true, played: 512 })).toContain('All 512 ways')
@@ -74,10 +82,10 @@ describe('the practice hardest to lose in a sentence', () => {
 
   it('names what it costs in players, or where none, in minutes', () => {
     expect(sentence({ lost: { ...lost, fewerInside: loss(1.44) }, by: 'inside' })).toBe(
-      'Practice 3 would be hardest to lose: without it, on average, 1.4 fewer would end inside.',
+      'Practice 3 would be hardest to lose: without it, on average, 1.4 players fewer would end inside.',
     )
     expect(sentence({ lost: { ...lost, fewerInSeats: loss(0.02) }, by: 'seats' })).toBe(
-      'Practice 3 would be hardest to lose: without it, on average, 0.1 fewer would end inside in roles and situations.',
+      'Practice 3 would be hardest to lose: without it, on average, 0.1 players fewer would end inside in roles and situations.',
     )
     expect(sentence({ lost: { ...lost, moreOutside: loss(1500) }, by: 'seconds' })).toBe(
       'Practice 3 would be hardest to lose: over everyone about 25 min more would end outside the tolerance.',
