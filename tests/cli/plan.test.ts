@@ -7,6 +7,7 @@ import { aPlanRequest, withChanged } from '../support/plan-request-builder'
 import { randomPlanRequest } from '../support/random-plan-request'
 import { runTurnbook } from '../support/run-turnbook'
 import { secondPlanCheck } from '../support/second-plan-check'
+import { secondPlanRules } from '../support/second-plan-rules'
 
 const run = async (request: object) => {
   const result = await runTurnbook(['plan'], JSON.stringify(request))
@@ -49,6 +50,23 @@ describe('turnbook plan', () => {
       else expect((await run(json.nearest)).exitCode, `seed ${seed}`).toBe(0)
     }
     expect([...ends].sort()).toEqual([0, 3])
+  })
+
+  it('has other themes beside it, each with a plan that keeps the rules and what it costs', async () => {
+    const request = aPlanRequest({ timeLimitMs: 3000, workLimit: 5 })
+    const { json } = await run(request)
+    const chosen = json.practices[0].theme
+    expect(json.alternatives.length).toBeGreaterThan(0)
+    for (const { practice, theme, costs, value, practices, sentence } of json.alternatives) {
+      expect(practice).toBe('s1')
+      expect(theme).not.toBe(chosen)
+      expect(costs).toBeGreaterThanOrEqual(0)
+      expect(value.value).toBeCloseTo(json.value.value + costs, 6)
+      expect(value.bound).toBeGreaterThanOrEqual(json.value.bound)
+      const dated = practices.map((own: { id: string }, at: number) => ({ ...json.practices[at], ...own }))
+      expect(secondPlanRules(request, { ...json, practices: dated })).toEqual([])
+      expect(sentence).toMatch(/^With “.*” instead the plan is .* in expectation\.$/)
+    }
   })
 
   it('writes the same bytes for the same input but for elapsedMs', async () => {

@@ -1,3 +1,4 @@
+import { bestFirst } from '#ahead/best-first'
 import { chancesInSlices } from '#ahead/chance/chances-of'
 import { hardestInSlices } from '#ahead/chance/hardest-to-lose'
 import type { SolvedAhead } from '#ahead/plan'
@@ -70,15 +71,18 @@ function orCouldNot(error: unknown): never {
   throw error
 }
 
-async function answered(asked: Asked, solved: SolvedAhead) {
+async function answered(asked: Asked, found: SolvedAhead) {
   const { request, problem, began, say } = asked
   const { draws, seed, alternatives } = request.settings
   // What is held is settled: another theme there is no question.
   const practice = problem.practices.findIndex(({ held }) => held === null)
-  const others =
-    alternatives && practice >= 0 && hasTime(asked, untilAlternatives)
-      ? await aheadAlternatives(problem, solved, { practice, ...within(asked, untilAlternatives) })
-      : []
+  const { solved, others } = bestFirst(problem, practice, {
+    solved: found,
+    others:
+      alternatives && practice >= 0 && hasTime(asked, untilAlternatives)
+        ? await aheadAlternatives(problem, found, { practice, ...within(asked, untilAlternatives) })
+        : [],
+  })
   const reachable = hasTime(asked, 1)
     ? await reachableEnds(problem, { start: solved.plan, ...within(asked, 1) })
     : null

@@ -39,10 +39,8 @@ export function planAlternativesJson(
 }
 
 function sayAlternative(theme: string, costs: number): string {
-  const minutes = Math.abs(Math.round(costs))
-  const said = `${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`
-  if (minutes === 0) return `With “${theme}” instead the plan is as good in expectation.`
-  return costs > 0
-    ? `With “${theme}” instead the plan is ${said} worse in expectation.`
-    : `With “${theme}” instead a plan was found that is ${said} better in expectation.`
+  const minutes = Math.round(costs)
+  return minutes === 0
+    ? `With “${theme}” instead the plan is as good in expectation.`
+    : `With “${theme}” instead the plan is ${minutes} ${minutes === 1 ? 'minute' : 'minutes'} worse in expectation.`
 }
