@@ -1,7 +1,7 @@
 import { choicesOfPlan } from '#ahead/draft/choices-of-plan'
 import { firmHolds } from '#ahead/draft/firm-holds'
 import { type Hold, holdPractices } from '#ahead/draft/hold-practices'
-import { planAtOnce, problemOfChoices } from '#ahead/draft/plan-at-once'
+import { planAnew, planAtOnce, problemOfChoices } from '#ahead/draft/plan-at-once'
 import type { AheadChoices } from '#ahead/plan'
 import { problemOfAhead } from '#ahead/problem-of-request'
 import type { AheadRequest } from '#ahead/request'
@@ -19,8 +19,8 @@ export type FirstAhead = {
 }
 
 /**
- * The saved plan while the book says nothing new; else a plan at once that leaves what was firm as it is, or, where that
- * cannot be kept, any. `asOf`: the last day that is written.
+ * The saved plan while the book says nothing new; else the better of it and a plan at once, which leaves what was firm as
+ * it is, or, where that cannot be kept, any. `asOf`: the last day that is written.
  */
 export function firstAhead(
   request: AheadRequest,
@@ -28,12 +28,11 @@ export function firstAhead(
 ): FirstAhead {
   const problem = problemOfAhead(request)
   const firm = firmHolds(problem, stored)
-  if (stored && stored.asOf === asOf) {
-    const choices = choicesOfPlan(problem, stored.practices)
-    if (choices.every((choice) => choice >= 0) && problemOfChoices(problem, choices))
-      return { choices, firm, isAsSaved: true }
-  }
-  const kept = firm.size > 0 ? planAtOnce(problemOfAhead(holdPractices(request, firm))) : null
+  const planned = stored ? choicesOfPlan(problem, stored.practices) : null
+  const before = planned?.every((choice) => choice >= 0) ? planned : null
+  if (stored?.asOf === asOf && before && problemOfChoices(problem, before))
+    return { choices: before, firm, isAsSaved: true }
+  const kept = firm.size > 0 ? planAnew(problemOfAhead(holdPractices(request, firm)), before) : null
   if (kept) return { choices: kept.plan.choices, firm, isAsSaved: false }
   return { choices: planAtOnce(problem)?.plan.choices ?? null, firm: new Map(), isAsSaved: false }
 }

@@ -1,5 +1,7 @@
 import { checkAhead } from '#ahead/check-ahead'
+import { leansFor } from '#ahead/lean-to'
 import type { AheadChoices, AheadPlan } from '#ahead/plan'
+import { planValue } from '#ahead/plan-value'
 import type { AheadProblem } from '#ahead/problem'
 import { quickAhead } from '#ahead/quick-plan'
 
@@ -28,4 +30,17 @@ function lessRest(problem: AheadProblem): readonly AheadProblem[] {
   return Array.from({ length: problem.designRest + 1 }, (_, less) =>
     less === 0 ? problem : { ...problem, designRest: problem.designRest - less },
   )
+}
+
+/** The better of what was planned before, where that can still be kept, and a plan at once: what need not change stays. */
+export function planAnew(
+  problem: AheadProblem,
+  before: AheadChoices | null,
+): { readonly problem: AheadProblem; readonly plan: AheadPlan } | null {
+  const made = planAtOnce(problem)
+  const kept = before && problemOfChoices(problem, before)
+  if (!before || !kept) return made
+  const plan = { choices: before, leans: leansFor(kept, before) }
+  const isKept = !made || planValue(problem, plan).all <= planValue(problem, made.plan).all + 1e-6
+  return isKept ? { problem: kept, plan } : made
 }
