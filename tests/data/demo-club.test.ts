@@ -92,7 +92,8 @@ describe('loading the demo club', () => {
         'Theme',
       ]
         .concat(['ProgrammeEntry', 'PracticeDesign', 'Session', 'RegisterLine', 'TurnEvent', 'TurnSeat'])
-        .concat(['MatchSpell', 'PolicyVersion', 'TermReview', 'AuditEntry', 'SessionTotal']),
+        .concat(['MatchSpell', 'PolicyVersion', 'TermReview', 'AuditEntry', 'SessionTotal'])
+        .concat(['ProgrammeBlock', 'ThemeDesign', 'ClosedDays', 'GroundSize', 'PlayerAway']),
     )
     expect(counted).toEqual({
       Person: 10,
@@ -106,6 +107,11 @@ describe('loading the demo club', () => {
       Theme: 8,
       ProgrammeEntry: 22,
       PracticeDesign: 15,
+      ProgrammeBlock: 1,
+      ThemeDesign: demo.themeDesigns.length,
+      ClosedDays: demo.closedDays.length,
+      GroundSize: 2,
+      PlayerAway: 2,
       Session: demo.sessions.length,
       RegisterLine: written.flatMap((session) => session.register).length,
       TurnEvent: events.length,

@@ -141,6 +141,31 @@ describe('what the demo club shows', () => {
     }
   })
 
+  it('weeks ahead: no practice held on a day without, one to come that is, a smaller ground, a child away', () => {
+    const isClosed = (day: string, squadId: string) =>
+      club.closedDays.some(
+        (span) => (span.squadId ?? squadId) === squadId && span.firstDay <= day && day <= span.lastDay,
+      )
+    const onClosed = practices.filter(({ day, squadId }) => isClosed(day, squadId))
+    expect(onClosed.map(({ day, written }) => [day, written])).toEqual([['2026-06-23', 'notWritten']])
+    const toCome = practices.filter(
+      ({ day, squadId }) => day >= club.club.calendarDay && squadId === underTen.id,
+    )
+    expect(toCome).toHaveLength(8)
+    expect(new Set(toCome.map(({ place }) => place))).toEqual(new Set(club.grounds.map(({ place }) => place)))
+    const small = Math.min(...club.grounds.map(({ lengthM }) => lengthM))
+    const large = Math.max(...club.grounds.map(({ lengthM }) => lengthM))
+    expect(club.designs.filter(({ areaLengthM }) => areaLengthM > small).length).toBeGreaterThan(1)
+    expect(club.designs.filter(({ areaLengthM }) => areaLengthM > large)).toHaveLength(1)
+    const [away] = club.away
+    expect(
+      toCome.filter(({ day }) => away && away.firstDay <= day && day <= away.lastDay).length,
+    ).toBeGreaterThan(1)
+    // What is planned for them is about the theme of its design.
+    for (const { designId, themeId: planned } of toCome)
+      expect(planned).toBe(club.designs.find(({ id }) => id === designId)?.themeId)
+  })
+
   it('turns in which either side was given the choice, free games in two halves, corrections', () => {
     const turns = practices.flatMap(turnsOf)
     expect(new Set(turns.map((turn) => turn.chosenBy ?? null))).toEqual(new Set([null, 'attack', 'defend']))
