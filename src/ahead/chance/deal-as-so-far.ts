@@ -24,7 +24,8 @@ const hair = 0.1
  * Deals as so far: everyone its even share, and for each minute of it as much more or less of a column as it had so far
  * for each minute played; then so much is taken from all who came that the places are those that there are, and everyone
  * is there as long as it is. Themes
- * are met in the parts in which the squad met them so far. Null: nothing was played that could be carried on.
+ * are met in the parts in which the squad met them so far. Places and time are those of the plan: what differs is who gets
+ * them, and of which theme. Null: nothing was played that could be carried on.
  */
 export function dealerAsSoFar({ players, themes }: AheadProblem): Dealer | null {
   const allPlayed = players.reduce((all, { playedSeconds }) => all + playedSeconds, 0)

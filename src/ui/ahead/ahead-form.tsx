@@ -83,7 +83,7 @@ export function AheadForm({ squadId, term, engine, save, whatIfs }: AheadFormPro
       ) : null}
       {draft.best ? (
         <section>
-          <SectionTitle note="How likely everyone is to end inside the tolerance, who comes being a matter of chance; and which practice matters most.">
+          <SectionTitle note="How likely everyone is to end inside the band, who comes being a matter of chance; and which practice matters most.">
             Will it work?
           </SectionTitle>
           <ChancesPart

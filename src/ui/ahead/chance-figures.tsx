@@ -33,7 +33,7 @@ export function ChanceFigures({ problem, chances, hardest, nameOf }: ChanceFigur
         <p>
           Likely is two in three or more, unlikely one in three or less. Inside means that no flag would
           stand: not too little attacking, defending or of a situation, not too much goal or waiting, not too
-          little of a theme’s wished share, each by more than its tolerance.
+          little of a theme’s wished share, each by more than the band.
         </p>
         <p>
           Each player comes or stays away by itself, as often as so far. With the plan, what was meant for

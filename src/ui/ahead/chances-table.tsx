@@ -24,7 +24,7 @@ export function ChancesTable({
   const asked = askedThemes(themes)
   return (
     <Table
-      caption="Ending the term inside the tolerance"
+      caption="Ending the term inside the band"
       hideCaption
       head={[
         { key: 'player', label: 'Player' },

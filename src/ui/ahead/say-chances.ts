@@ -14,7 +14,7 @@ export function chancesSentences(
 ): readonly string[] {
   const all = plan.players.length
   const inSeats = likelyPlayers(plan)
-  const seats = `In roles and situations, ${inSeats} of ${all} ${inSeats === 1 ? 'is' : 'are'} likely to end the term inside the tolerance with this plan${carryOn ? `, and ${likelyPlayers(carryOn)} if all goes on as so far` : ''}.`
+  const seats = `In roles and situations, ${inSeats} of ${all} ${inSeats === 1 ? 'is' : 'are'} likely to end the term inside the band with this plan${carryOn ? `, and ${likelyPlayers(carryOn)} if all goes on as so far` : ''}.`
   const asked = askedThemes(themes)
   if (asked.length === 0 || all === 0) return [seats]
   const mean = (way: WayChances) =>
@@ -65,7 +65,7 @@ export function hardestSentence(
 
 function costOf(lost: LostPractice, by: NonNullable<HardestToLose['hardest']>['by']): string {
   if (by === 'seconds')
-    return `over everyone about ${wholeMinutes(lost.moreOutside.mean)} min more would end outside the tolerance`
+    return `over everyone about ${wholeMinutes(lost.moreOutside.mean)} min more would end outside the band`
   const fewer = by === 'inside' ? lost.fewerInside : lost.fewerInSeats
   const where = by === 'inside' ? '' : ' in roles and situations'
   return `without it, on average, ${oneDecimal(fewer.mean)} players fewer would end inside${where}`

@@ -160,6 +160,40 @@ describe('chances that can be known', () => {
   })
 })
 
+describe('chances of nothing much', () => {
+  const { problem, plan } = fewOpen(1)
+
+  it('are how everyone stands where no practice is left', () => {
+    const none = { ...problem, practices: [] }
+    const chances = chancesOf(none, { choices: [], leans: [] }, { seed: 1, draws: 10 })
+    expect([chances.isExact, chances.played]).toEqual([true, 1])
+    problem.players.forEach(({ gap, tolerance }, player) => {
+      const isInside = -gap.attack <= tolerance.attack
+      expect(chances.plan.players[player]?.columns.attack.chance).toBe(isInside ? 1 : 0)
+    })
+    expect(chances.carryOn).toEqual(chances.plan)
+    expect(hardestToLose(none, { choices: [], leans: [] }, { seed: 1, draws: 10 }).lost).toEqual([])
+  })
+
+  it('are so too where nothing is chosen, and where nobody comes', () => {
+    const none = chancesOf({ ...problem, practices: [] }, { choices: [], leans: [] }, { seed: 1, draws: 10 })
+    const nothing = { ...plan, choices: plan.choices.map(() => -1) }
+    expect(chancesOf(problem, nothing, { seed: 1, draws: 1024 }).plan.meanInside).toEqual(
+      none.plan.meanInside,
+    )
+    const empty = problem.practices.map((practice) => ({ ...practice, comes: practice.comes.map(() => 0) }))
+    const alone = chancesOf({ ...problem, practices: empty }, plan, { seed: 1, draws: 10 })
+    expect(alone.plan.meanInside).toEqual(none.plan.meanInside)
+  })
+
+  it('are none of anybody where there is nobody', () => {
+    const practices = problem.practices.map((practice) => ({ ...practice, comes: [] }))
+    const nobody = { ...problem, practices, players: [] }
+    const chances = chancesOf(nobody, { ...plan, leans: [] }, { seed: 1, draws: 10 })
+    expect([chances.plan.players, chances.carryOn, chances.plan.everyone.chance]).toEqual([[], null, 1])
+  })
+})
+
 describe('ways to come and stay away', () => {
   it('are each gone through once, and together certain', () => {
     const { problem } = fewOpen(1)

@@ -50,14 +50,14 @@ const themes = [0.5, 0.5, 0].map((wishedShare, at) => ({
 describe('chances in sentences', () => {
   it('say how many are likely to end inside, with the plan and as so far', () => {
     expect(chancesSentences(chances(wayOf([{ seats: 0.9, themes: 0 }])), { themes })).toEqual([
-      'In roles and situations, 2 of 3 are likely to end the term inside the tolerance with this plan, and 1 if all goes on as so far.',
+      'In roles and situations, 2 of 3 are likely to end the term inside the band with this plan, and 1 if all goes on as so far.',
       'Of the 2 themes that are asked for, a player is likely to get enough of 1 on average with this plan, and of 0.3 if all goes on as so far.',
     ])
   })
 
   it('leave out what was not played so far, and themes where none is asked for', () => {
     expect(chancesSentences(chances(null), { themes: [] })).toEqual([
-      'In roles and situations, 2 of 3 are likely to end the term inside the tolerance with this plan.',
+      'In roles and situations, 2 of 3 are likely to end the term inside the band with this plan.',
     ])
   })
 
@@ -88,7 +88,7 @@ describe('the practice hardest to lose in a sentence', () => {
       'Practice 3 would be hardest to lose: without it, on average, 0.1 players fewer would end inside in roles and situations.',
     )
     expect(sentence({ lost: { ...lost, moreOutside: loss(1500) }, by: 'seconds' })).toBe(
-      'Practice 3 would be hardest to lose: over everyone about 25 min more would end outside the tolerance.',
+      'Practice 3 would be hardest to lose: over everyone about 25 min more would end outside the band.',
     )
   })
 
