@@ -1,22 +1,24 @@
 import type { Proof } from '#common/proof'
 
 /**
- * What a plan of the weeks ahead is worth, and how far from the best that any plan could do, in one sentence. It speaks
- * of what is to be expected: who comes is not known.
+ * How far a plan of the weeks ahead is from the best that any plan could do, and what it leaves. It speaks of what is to
+ * be expected: who comes is not known.
  */
 export function sayAheadProof({ value, bound, proven }: Proof): string {
-  const left = `In expectation, if everyone comes as often as so far, this plan comes to ${minutes(value)} of differences and of themes too short, over all players, with each minute beyond the tolerance counted ten times`
-  if (value < half) return `${left}: nothing better is possible.`
-  if (proven) return `${left}; no plan could come to less.`
-  if (bound < half) return `${left}; how much less another plan could come to was not found in this time.`
-  return `${left}; that is within ${percent(value / bound - 1)} of the best that any plan could do in expectation.`
+  const expected = 'In expectation, if everyone comes as often as so far,'
+  const left = `${minutes(value)} of differences and of themes too short, over all players; each minute beyond the tolerance counts ten times`
+  if (value < half)
+    return `${expected} all differences close and every theme gets its part: no plan can do better.`
+  if (proven) return `${expected} no plan can do better. It leaves ${left}.`
+  if (bound < half) return `${expected} it leaves ${left}. How far that is from the best is not known yet.`
+  const within = percent(value / bound - 1)
+  return `${expected} this is within ${within} of the best that any plan could do. It leaves ${left}.`
 }
 
 const half = 0.5
 
 function minutes(value: number): string {
-  const whole = Math.round(value)
-  return `${whole} ${whole === 1 ? 'minute' : 'minutes'}`
+  return Math.round(value) === 1 ? '1 minute' : `${Math.round(value)} minutes`
 }
 
 /** Rounded up, so that it is never said to be nearer than it is. */
