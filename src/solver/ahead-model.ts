@@ -22,8 +22,13 @@ export type Bins = AheadFrame['bins']
 /**
  * The weeks ahead as one linear model, in minutes. Who gets more of what is decided bin by bin: with a bin for each
  * practice the model is exact; with fewer it is smaller, lets through more than can be played, and gives a bound.
+ * `isPlain`: without the rows that only lift the bound.
  */
-export function aheadModel(problem: AheadProblem, bins: Bins): AheadModel {
+export function aheadModel(
+  problem: AheadProblem,
+  bins: Bins,
+  { isPlain = false }: { readonly isPlain?: boolean } = {},
+): AheadModel {
   const linear = new LinearModel()
   const shapes = aheadShapes(problem)
   const choices = addChoices(linear, problem)
@@ -32,7 +37,8 @@ export function aheadModel(problem: AheadProblem, bins: Bins): AheadModel {
   const even = addEven(frame)
   const leans = addLeans(frame, even)
   const outside = addGaps(frame, leans)
-  addCounts(frame, addThemes(frame, { even, leans }))
+  const themes = addThemes(frame, { even, leans })
+  if (!isPlain) addCounts(frame, themes)
   return { linear, choices, leans, outside }
 }
 

@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs'
+import { benchAhead } from './ahead-bench'
 import { benchBackup } from './backup-bench'
 import { benchLedger } from './ledger-bench'
 import { benchLineUps } from './line-up-bench'
@@ -29,6 +30,8 @@ process.stdout.write(`\n${benchReplan({ isFull })}\n`)
 process.stdout.write(`\n${benchReplanMatch({ isFull })}\n`)
 say('line-ups')
 process.stdout.write(`\n${await benchLineUps({ isFull, say })}\n`)
+say('weeks ahead')
+process.stdout.write(`\n${await benchAhead({ isFull, say })}\n`)
 say('rotations')
 // `--minutes=30` ends the rotations' part after about so long, with as many as were done by then.
 const minutes = Number(process.argv.find((own) => own.startsWith('--minutes='))?.slice('--minutes='.length))
