@@ -5,7 +5,7 @@ import type { AheadRequest, RequestedPlayer } from '#ahead/request'
 import { themesOfRequest } from '#ahead/themes-of-request'
 import { isWithin, weekOfTerm, weeksOfTerm } from '#ahead/week-of-term'
 import { toleranceSeconds } from '#fairness/tolerance'
-import { type RotationColumn, rotationColumns } from '#rotation/problem'
+import { type ColumnSeconds, type RotationColumn, rotationColumns, seatRoles } from '#rotation/problem'
 
 /**
  * What a request for the weeks ahead comes to. Practices on days without practice, or outside the term, are left out;
@@ -61,10 +61,15 @@ function aheadPlayer({ themes, policy }: AheadRequest, player: RequestedPlayer):
     keeps: player.keeps,
     gap: player.gap,
     tolerance,
+    gapPlayedSeconds: Math.max(player.playedSeconds, sumOfSeats(player.fair) + sumOfSeats(player.gap)),
     playedSeconds: player.playedSeconds,
     themeSeconds: themes.map(({ id }) => player.themeSeconds.get(id) ?? 0),
     themeTolerance: toleranceSeconds(policy, 0),
   }
+}
+
+function sumOfSeats(columns: ColumnSeconds): number {
+  return seatRoles.reduce((all, role) => all + columns[role], 0)
 }
 
 /** Of one day in the order of the list. */

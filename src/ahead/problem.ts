@@ -36,6 +36,8 @@ export type AheadPlayer = {
   readonly gap: ColumnSeconds
   /** What a gap may be at the end without being outside: from the policy and the fair share so far. */
   readonly tolerance: ColumnSeconds
+  /** Time played in all practices that its gaps are of: the season's, where these are. */
+  readonly gapPlayedSeconds: number
   /** Time played (not waited) in the term's practices so far: every theme is due its wished share of it. */
   readonly playedSeconds: number
   /** By theme: time played in it so far, themes under it included. */

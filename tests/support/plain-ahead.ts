@@ -53,6 +53,7 @@ export function plainAhead({ weeks, themes, designs = 1, problem = {} }: PlainAh
         keeps: true,
         gap: zero,
         tolerance: zero,
+        gapPlayedSeconds: 0,
         playedSeconds: 0,
         themeSeconds: themes.map(() => 0),
         themeTolerance: 0,

@@ -197,6 +197,7 @@ function recordOf(
       keeps: own,
       gap,
       tolerance: tolerance as Record7,
+      gapPlayedSeconds: playedSeconds,
       playedSeconds,
       themeSeconds,
       themeTolerance: 600,

@@ -34,8 +34,8 @@ export function dealerAsSoFar({ players, themes }: AheadProblem): Dealer | null 
     (_, theme) => players.reduce((all, own) => all + (own.themeSeconds[theme] ?? 0), 0) / allPlayed,
   )
   const drift = Float64Array.from(
-    players.flatMap(({ gap, playedSeconds }) =>
-      rotationColumns.map((column) => (playedSeconds > 0 ? gap[column] / playedSeconds : 0)),
+    players.flatMap(({ gap, gapPlayedSeconds }) =>
+      rotationColumns.map((column) => (gapPlayedSeconds > 0 ? gap[column] / gapPlayedSeconds : 0)),
     ),
   )
   const even: EvenShare = { able: new Float64Array(seatCount), others: new Float64Array(seatCount) }

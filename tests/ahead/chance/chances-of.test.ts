@@ -22,7 +22,11 @@ function fewOpen(seed: number): { readonly problem: AheadProblem; readonly plan:
       ...practice,
       comes: practice.comes.map((_, player) => (player < 2 ? 0.6 + 0.2 * player : 1)),
     })),
-    players: whole.players.map((player) => ({ ...player, playedSeconds: player.playedSeconds + 3600 })),
+    players: whole.players.map((player) => ({
+      ...player,
+      gapPlayedSeconds: player.gapPlayedSeconds + 3600,
+      playedSeconds: player.playedSeconds + 3600,
+    })),
   }
   const choices = problem.practices.map(({ offers }, at) => at % offers.length)
   return { problem, plan: { choices, leans: leansFor(problem, choices) } }
@@ -321,6 +325,7 @@ function shortOf({
     keeps: false,
     gap: column({ attack, rest: -attack }, 0),
     tolerance: column({ attack: tolerance }, 1e9),
+    gapPlayedSeconds: 6000,
     playedSeconds: 6000,
     themeSeconds: [],
     themeTolerance: 0,

@@ -34,7 +34,11 @@ const certain = (problem: AheadProblem): AheadProblem => ({
 
 const playedBefore = (problem: AheadProblem): AheadProblem => ({
   ...problem,
-  players: problem.players.map((player) => ({ ...player, playedSeconds: player.playedSeconds + 3600 })),
+  players: problem.players.map((player) => ({
+    ...player,
+    gapPlayedSeconds: player.gapPlayedSeconds + 3600,
+    playedSeconds: player.playedSeconds + 3600,
+  })),
 })
 
 const sumOf = (list: Iterable<number>) => [...list].reduce((all, own) => all + own, 0)
@@ -206,7 +210,8 @@ function twoWho({
     keeps: false,
     gap: { ...zero, attack, rest: -attack } as AheadProblem['players'][number]['gap'],
     tolerance: { ...zero } as AheadProblem['players'][number]['tolerance'],
-    playedSeconds: 3000,
+    gapPlayedSeconds: 3000,
+    playedSeconds: 1000,
     themeSeconds: [],
     themeTolerance: 0,
   }))
