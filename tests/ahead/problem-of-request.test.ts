@@ -147,6 +147,16 @@ describe('what a request for the weeks ahead comes to', () => {
       outnumbered: 300,
     })
   })
+
+  it('knows how long was played while the differences arose: the season’s due and difference, or the term where that is unknown', () => {
+    const played = (fair: typeof noSeconds, gap: typeof noSeconds) =>
+      problemOfAhead(
+        aheadRequest([tuesday], { players: [requestedPlayer('p1', { fair, gap, playedSeconds: 900 })] }),
+      ).players[0]?.gapPlayedSeconds
+    const fair = { ...noSeconds, attack: 2000, defend: 1500, keep: 500, rest: 700, level: 3000 }
+    expect(played(fair, { ...noSeconds, attack: -300, rest: 300, level: -200 })).toBe(3700)
+    expect(played(noSeconds, { ...noSeconds, attack: -300, rest: 300 })).toBe(900)
+  })
 })
 
 describe('what if', () => {
