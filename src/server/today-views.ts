@@ -19,6 +19,7 @@ import { longestRound } from '#practice/round-to-give'
 import { forgetChildrenWhenDue } from '#server/forget-children'
 import { forgetGuestsWhenDue } from '#server/forget-guests'
 import { forgetTodayWhenDue } from '#server/forget-today'
+import { asPlannedAhead } from '#server/next-as-planned'
 import { type FrameOfPage, loadFrame } from '#server/page-frame'
 import { daysSoFar, loadSquadSeason, type SquadSeason } from '#server/squad-season'
 import type { Player } from '#squad/player'
@@ -76,7 +77,8 @@ export async function loadToday(
     const alsoThatDay = sessions.filter(
       ({ id, day, written }) => day === next?.day && id !== next.id && written === 'notWritten',
     )
-    const design = next?.designId ? await findDesign(tx, next.designId) : null
+    const planned = next && (await asPlannedAhead(tx, { session: next, season }))
+    const design = planned?.designId ? await findDesign(tx, planned.designId) : null
     const round = await loadRound(tx, { of, held, design })
     const players = namesApart(await listSquadPlayers(tx, squad.id))
     const unwritten = held.filter(({ written }) => written === 'notWritten').reverse()
@@ -93,7 +95,7 @@ export async function loadToday(
         isTapped: taps.has(next.id),
         isPlanned: (await listPlanned(tx, [next.id])).has(next.id),
         design: design && { id: design.id, name: design.name },
-        themeName: themes.find(({ id }) => id === (next.themeId ?? design?.themeId))?.name ?? null,
+        themeName: themes.find(({ id }) => id === (planned?.themeId ?? design?.themeId))?.name ?? null,
       },
       alsoThatDay: alsoThatDay.map(shownSession),
       toWrite: unwritten.map((session) => ({ ...shownSession(session), isTapped: taps.has(session.id) })),

@@ -12,8 +12,10 @@ import { findTermPlan } from '#data/term-plans'
 import { rotationColumns } from '#rotation/problem'
 import { loadAheadSheet } from '#server/ahead-sheet'
 import { loadAheadPage } from '#server/ahead-views'
+import { asPlannedAhead } from '#server/next-as-planned'
 import { loadPlanPage } from '#server/plan-views'
 import { saveTermPlanOf } from '#server/save-term-plan'
+import { loadSquadSeason } from '#server/squad-season'
 import { loadThemes } from '#server/theme-views'
 import { loadToday } from '#server/today-views'
 import { type AdultKey, clubId, demoSquads, springId } from '../../seeds/club'
@@ -165,8 +167,28 @@ describe('saving the weeks ahead', () => {
     expect(choicesOfPlan(problemOfAhead(request), planned).at(-1)).toBeGreaterThanOrEqual(0)
   })
 
-  it('is named on Today', async () => {
+  it('is what Today says of a practice on which nothing stands yet', async () => {
+    const planned = await plannedNow()
+    const { season, sessions } = await inClub(clubId, async (tx) => {
+      const of = await loadSquadSeason(tx, await demoViewer('idris'), { squadId })
+      const ids = planned.map(({ sessionId }) => sessionId)
+      return { season: of.season, sessions: await Promise.all(ids.map((id) => getSession(tx, id))) }
+    })
+    const bare = sessions.map((session) => ({ ...session, themeId: null, designId: null }))
+    const said = await inClub(clubId, async (tx) => {
+      const all: unknown[] = []
+      for (const session of [...bare, ...sessions.slice(0, 1)])
+        all.push(await asPlannedAhead(tx, { session, season }))
+      return all
+    })
+    const kept = (await stored())?.plan.practices ?? []
+    kept.forEach((own, index) => {
+      expect(said[index]).toMatchObject({ themeId: own.themeId, designId: own.designId })
+    })
+    // What stands on the practice itself comes first.
+    expect(said.at(-1)).toEqual({ themeId: sessions[0]?.themeId, designId: sessions[0]?.designId })
     const { next } = await loadToday(await demoViewer('idris'), { squadId })
+    expect(next?.design?.id).toBe(sessions[0]?.designId)
     expect(next?.themeName).toBeTruthy()
   })
 })
