@@ -24,6 +24,7 @@ export const demoClosedDays: readonly ClosedDays[] = [
   closed('february', 'Half term', { firstDay: '2026-02-14', lastDay: '2026-02-22' }),
   closed('easter', 'Spring holidays', { firstDay: '2026-03-28', lastDay: '2026-04-12' }),
   closed('may', 'Half term', { firstDay: '2026-05-25', lastDay: '2026-05-29' }),
+  closed('summer', 'Summer holidays', { firstDay: '2026-07-01', lastDay: '2026-08-31' }),
   closed(
     'fair',
     'Fair on the field',

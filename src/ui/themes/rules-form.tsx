@@ -63,21 +63,23 @@ export function RulesForm({ squadId, termId, weekDays, rules, themes, send }: Ru
               <div className="grid max-w-4xl grid-cols-2 items-end gap-x-4 gap-y-3 md:grid-cols-5">
                 {number('first', rule.firstWeek)}
                 {number('last', rule.lastWeek)}
-                <Select
-                  // Begins anew with what was saved.
-                  key={rule.afterThemeId}
-                  name={`after-${themeId}`}
-                  label={labels.after}
-                  defaultValue={rule.afterThemeId ?? ''}
-                  options={[
-                    { value: '', label: 'nothing before it' },
-                    ...themes
-                      .filter(({ id }) => id !== themeId)
-                      .map(({ id, name }) => ({ value: id, label: name })),
-                  ]}
-                />
                 {number('least', rule.leastWeeksBetween)}
                 {number('most', rule.mostWeeksBetween)}
+                <div className="col-span-2 md:col-span-1">
+                  <Select
+                    // Begins anew with what was saved.
+                    key={rule.afterThemeId}
+                    name={`after-${themeId}`}
+                    label={labels.after}
+                    defaultValue={rule.afterThemeId ?? ''}
+                    options={[
+                      { value: '', label: 'nothing before it' },
+                      ...themes
+                        .filter(({ id }) => id !== themeId)
+                        .map(({ id, name }) => ({ value: id, label: name })),
+                    ]}
+                  />
+                </div>
               </div>
             </fieldset>
           )

@@ -23,7 +23,7 @@ export function ClosedDaysPart({ closed, squadId, add, remove, elsewhere }: Clos
   const key = squadId ? <input type="hidden" name="squadId" value={squadId} /> : null
   return (
     <div className="space-y-5">
-      {closed.length === 0 ? <p className="text-soft">None are written down.</p> : null}
+      {closed.length === 0 ? <p className="text-soft">None to come are written down.</p> : null}
       <ul className="max-w-prose">
         {closed.map((span) => (
           <li
