@@ -75,7 +75,7 @@ describe('the demo club at half term', () => {
     const likely = (way: typeof chances.carryOn) =>
       way?.players.filter(({ seats }) => seats.word === 'likely').length ?? 0
     expect(likely(chances.plan)).toBeGreaterThanOrEqual(12)
-    expect(likely(chances.carryOn)).toBeLessThanOrEqual(4)
+    expect(likely(chances.carryOn)).toBeLessThanOrEqual(8)
     chances.plan.players.forEach(({ seats }, player) => {
       expect(seats.high).toBeGreaterThanOrEqual(chances.carryOn?.players[player]?.seats.low ?? 0)
     })
