@@ -26,6 +26,8 @@ const stepsPerWork = 2
 const surely = 0.9
 /** As long as the leans of one plan may take. */
 const leansMs = 4000
+/** The clock as a ceiling only. */
+const longestMs = 120_000
 
 /** Takes a plan where it is better than what is known. */
 export function take(search: AheadSearch, plan: AheadPlan): boolean {
@@ -39,9 +41,7 @@ export function take(search: AheadSearch, plan: AheadPlan): boolean {
 /** Works out the best leans of some choices, and takes the plan where it is better. */
 export function takeChoices(search: AheadSearch, choices: AheadChoices): boolean {
   const { problem, solver, deadline } = search
-  // Where work is limited the clock must not decide what is found.
-  const timeMs = deadline.leftWork() === null ? Math.max(200, Math.min(leansMs, deadline.leftMs())) : leansMs
-  const { plan, work } = bestLeans(problem, choices, { solver, timeMs })
+  const { plan, work } = bestLeans(problem, choices, { solver, timeMs: leansTime(deadline) })
   deadline.spend(Math.ceil(work / stepsPerWork))
   return take(search, plan)
 }
@@ -59,7 +59,7 @@ export function isProven({ best, bound }: AheadSearch): boolean {
 
 /** Solves a model with a share (of 1) of what is left, beginning with the best choices known. Null: no time is left. */
 export function solveShare(
-  search: AheadSearch,
+  search: Pick<AheadSearch, 'deadline' | 'solver' | 'seed'> & { readonly best: KnownAhead | null },
   model: AheadModel,
   { share, isRelaxed = false }: { readonly share: number; readonly isRelaxed?: boolean },
 ): SolverAnswer | null {
@@ -67,7 +67,7 @@ export function solveShare(
   if (isUp(deadline)) return null
   const left = deadline.leftWork()
   const answer = solver.solve(model.linear, {
-    timeMs: Math.max(1, deadline.leftMs() * surely * (left === null ? share : 1)),
+    timeMs: left === null ? Math.max(1, deadline.leftMs() * surely * share) : longestMs,
     work: left === null ? null : Math.max(1, Math.floor(left * share * stepsPerWork)),
     seed,
     isRelaxed,
@@ -75,6 +75,11 @@ export function solveShare(
   })
   deadline.spend(Math.max(1, Math.ceil(answer.work / stepsPerWork)))
   return answer
+}
+
+/** How long leans may take: where work is limited the clock must not decide what is found. */
+export function leansTime(deadline: Deadline): number {
+  return deadline.leftWork() === null ? Math.max(200, Math.min(leansMs, deadline.leftMs())) : longestMs
 }
 
 /** The choices of a solution. */

@@ -7,7 +7,7 @@ import { type Proof, proofOf } from '#common/proof'
 import { secondsInMinute } from '#common/time'
 import { type RotationColumn, rotationColumns } from '#rotation/problem'
 import { type AheadModel, aheadModel, oneBin } from '#solver/ahead-model'
-import { choicesOf } from '#solver/ahead-search'
+import { choicesOf, leansTime, solveShare } from '#solver/ahead-search'
 import { leansModel, leansOf } from '#solver/best-leans'
 import { setDeadline } from '#solver/deadline'
 import { loadSolver, type Solver } from '#solver/highs'
@@ -62,7 +62,7 @@ export async function reachableEnds(
   note(expectedEnd(problem, first))
   const tried = (choices: AheadChoices, wanted: Wanted) => {
     if (checkAhead(problem, choices).length > 0) return
-    const ends = endsFor(problem, { choices, wanted, solver, timeMs: Math.max(100, deadline.leftMs()) })
+    const ends = endsFor(problem, { choices, wanted, solver, timeMs: leansTime(deadline) })
     if (ends) note(ends)
   }
   const everyone = problem.players.flatMap((_, player) =>
@@ -70,21 +70,19 @@ export async function reachableEnds(
   )
   tried(first.choices, everyone)
   want(model, everyone)
-  const all = solver.solve(model.linear, { timeMs: Math.max(1, deadline.leftMs() / 3), work: null, seed })
-  if (all.values) tried(choicesOf(model, all.values), everyone)
+  const within = { deadline, solver, seed, best: null }
+  const all = solveShare(within, model, { share: 1 / 3 })
+  if (all?.values) tried(choicesOf(model, all.values), everyone)
   for (const one of everyone) {
     const own = reach[one.player]
-    if (own?.[one.column] !== 'open' || deadline.leftMs() <= 0) continue
+    if (own?.[one.column] !== 'open') continue
     want(model, [one])
-    const answer = solver.solve(model.linear, {
-      timeMs: Math.max(1, deadline.leftMs() / 4),
-      work: null,
-      seed,
-    })
+    const answer = solveShare(within, model, { share: 1 / 4 })
+    if (!answer) break
     if (answer.bound > hair) own[one.column] = 'no'
     else if (answer.values) tried(choicesOf(model, answer.values), [one])
   }
-  return { players: reach, outside: proofOf(least, Math.max(0, all.bound)) }
+  return { players: reach, outside: proofOf(least, Math.max(0, all?.bound ?? 0)) }
 }
 
 type Wanted = readonly { readonly player: number; readonly column: RotationColumn }[]
