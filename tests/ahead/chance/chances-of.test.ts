@@ -45,7 +45,7 @@ const everyChance = ({ plan, carryOn }: Chances): readonly ChanceInside[] =>
   ])
 
 describe('chances that are drawn', () => {
-  it.each([1, 2, 3])('are those counted out over every way to come and stay away (%i)', (seed) => {
+  it.each([1, 2])('are those counted out over every way to come and stay away (%i)', (seed) => {
     const { problem, plan } = fewOpen(seed)
     const exact = chancesOf(problem, plan, { seed, draws: 1024 })
     const drawn = chancesOf(problem, plan, { seed, draws: 1023 })
