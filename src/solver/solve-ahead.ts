@@ -66,7 +66,9 @@ export async function solveAhead(problem: AheadProblem, settings: AheadSettings)
   if (start && canBePlayed(problem, start)) take(search, start)
   for (const plan of [quickAhead(problem, { seed }), greedyAhead(problem)])
     if (plan && canBePlayed(problem, plan)) take(search, plan)
-  if (problem.practices.length > 0 && isImpossible(search))
+  // With nothing to choose there is one plan.
+  if (problem.practices.length === 0) search.bound = search.best?.value ?? 0
+  else if (isImpossible(search))
     return { kind: 'impossible', clash: [{ rules: aheadRulesInForce(problem), practice: null, theme: null }] }
   const { best, bound } = search
   if (!best) throw new NotDecided()

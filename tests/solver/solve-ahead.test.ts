@@ -94,6 +94,12 @@ describe('the weeks ahead, solved', () => {
     expect(JSON.stringify(one)).toBe(JSON.stringify(other))
   })
 
+  it('are proven where nothing is to be chosen', async () => {
+    const { proof } = await solved({ ...tiny(1), practices: [] })
+    expect(proof.proven).toBe(true)
+    expect(proof.value).toBe(planValue(tiny(1), { choices: [], leans: [] }).all)
+  })
+
   it('say which rules stand against each other where there is no plan', async () => {
     const problem = tiny(1)
     const none = { ...problem, themes: problem.themes.map((own) => ({ ...own, firstWeek: 60 })) }
