@@ -1,7 +1,6 @@
 'use client'
 
-import type { WhatIfSends } from '#ui/ahead/what-if-part'
-import type { WhatIfDeed } from '#ui/ahead/what-if-result'
+import type { WhatIfDeed, WhatIfSends } from '#ui/ahead/what-if-types'
 import { Button } from '#ui/page/button'
 import { ReplyForm } from '#ui/page/reply-form'
 

@@ -3,6 +3,7 @@
 import { sayAheadClash } from '#ahead/say-ahead-clash'
 import { sayAheadProof } from '#ahead/say-ahead-proof'
 import type { AheadEditing } from '#ui/ahead/use-ahead-draft'
+import { formatDay } from '#ui/format-day'
 import { Button } from '#ui/page/button'
 import { Notice } from '#ui/page/notice'
 import { RunningSearch } from '#ui/planning/running-search'
@@ -25,7 +26,7 @@ export function ProofOfAhead({ editing }: { readonly editing: AheadEditing }) {
         <Notice>
           No plan keeps all that is asked.{' '}
           {clash.length > 0
-            ? clash.map((own) => sayAheadClash(asked, own)).join(' ')
+            ? clash.map((own) => sayAheadClash(asked, own, formatDay)).join(' ')
             : 'Free what you hold, or take a rule of the programme back.'}
         </Notice>
       )}

@@ -6,14 +6,12 @@ import type { AheadSolver } from '#ahead/draft/ahead-solver'
 import { awayFor, dropPractice, movePractice } from '#ahead/what-if'
 import { isDay } from '#common/time'
 import type { AheadTerm, NameOfPlace } from '#ui/ahead/ahead-types'
-import { type WhatIf, WhatIfResult } from '#ui/ahead/what-if-result'
-import type { SendForm } from '#ui/entry/send-form'
+import { WhatIfResult } from '#ui/ahead/what-if-result'
+import type { WhatIf, WhatIfSends } from '#ui/ahead/what-if-types'
 import { formatDay, formatDays } from '#ui/format-day'
 import { Button } from '#ui/page/button'
 import { fieldLook } from '#ui/page/field'
 import { Select } from '#ui/page/select'
-
-export type WhatIfSends = { readonly move: SendForm; readonly cancel: SendForm; readonly away: SendForm }
 
 type WhatIfPartProps = {
   readonly squadId: string

@@ -5,29 +5,15 @@ import { type AheadDraft, aheadDraft } from '#ahead/draft/ahead-draft'
 import type { AheadSolver } from '#ahead/draft/ahead-solver'
 import { expectedEnd } from '#ahead/expected-end'
 import { countInside } from '#ahead/explain/ends-inside'
-import type { AheadRequest } from '#ahead/request'
-import type { AheadSession, NameOfPlace } from '#ui/ahead/ahead-types'
+import type { NameOfPlace } from '#ui/ahead/ahead-types'
 import { DoWhatIf } from '#ui/ahead/do-what-if'
 import { EndsTable } from '#ui/ahead/ends-table'
 import { useAheadDraft } from '#ui/ahead/use-ahead-draft'
-import type { WhatIfSends } from '#ui/ahead/what-if-part'
+import type { WhatIf, WhatIfSends } from '#ui/ahead/what-if-types'
 import { Button } from '#ui/page/button'
 import { Details } from '#ui/page/details'
 import { Notice } from '#ui/page/notice'
 import { RunningSearch } from '#ui/planning/running-search'
-
-/** What would be done in the book. */
-export type WhatIfDeed =
-  | { readonly kind: 'move'; readonly session: AheadSession; readonly day: string }
-  | { readonly kind: 'drop'; readonly sessionId: string }
-  | { readonly kind: 'away'; readonly playerId: string; readonly firstDay: string; readonly lastDay: string }
-
-export type WhatIf = {
-  readonly key: string
-  readonly title: string
-  readonly request: AheadRequest
-  readonly deed: WhatIfDeed
-}
 
 type WhatIfResultProps = {
   readonly squadId: string
