@@ -2,12 +2,13 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { checkAhead } from '#ahead/check-ahead'
 import { choicesOfPlan } from '#ahead/draft/choices-of-plan'
 import { plannedPractices } from '#ahead/draft/planned-practices'
+import { whatChanged } from '#ahead/explain/what-changed'
 import { problemOfAhead } from '#ahead/problem-of-request'
 import { firmPractices, type PlannedPractice } from '#ahead/term-plan'
 import { listAudit } from '#data/audit'
 import { inClub } from '#data/in-club'
 import { listProgrammeRules } from '#data/programme-rules'
-import { getSession } from '#data/sessions'
+import { getSession, markWritten } from '#data/sessions'
 import { findTermPlan } from '#data/term-plans'
 import { rotationColumns } from '#rotation/problem'
 import { loadAheadSheet } from '#server/ahead-sheet'
@@ -209,6 +210,32 @@ describe('the sheet of the weeks ahead', () => {
       players.filter(({ name }) => JSON.stringify(sheet?.practices).includes(name)).length
     expect(isNamed(plain)).toBe(0)
     expect(isNamed(named)).toBeGreaterThan(0)
+  })
+})
+
+describe('after a practice', () => {
+  it('the plan is made anew, what was firm stays, and the page says what changed', async () => {
+    const kept = (await stored())?.plan
+    const first = kept?.practices[0]
+    if (!kept || !first) throw new Error('nothing is saved')
+    await inClub(clubId, async (tx) => {
+      const by = { personId: null, at: new Date() }
+      await markWritten(tx, { sessionIds: [first.sessionId], written: 'typedLater', by })
+    })
+    const term = await termOf()
+    expect(term.first.isAsSaved).toBe(false)
+    const problem = problemOfAhead(term.request)
+    const choices = term.first.choices ?? []
+    const firm = kept.practices.slice(1, firmPractices)
+    expect(plannedPractices(problem, choices).slice(0, firm.length)).toMatchObject(
+      firm.map(({ sessionId, themeId, designId }) => ({ sessionId, themeId, designId })),
+    )
+    const since = term.since.filter(({ day }) => kept.asOf === null || day > kept.asOf)
+    const [change] = whatChanged(kept, { problem, plan: { choices, leans: [] } }, since)
+    expect(change).toEqual({
+      ...{ kind: 'written', day: '2026-06-08', sessionId: first.sessionId },
+      ...{ planned: first.themeId, isAsPlanned: false },
+    })
   })
 })
 
