@@ -12,5 +12,7 @@ export const planLimits = {
   /** More seconds than a season has of practice. */
   seconds: 1e7,
   draws: 100_000,
+  /** Themes met by designs, over all practices. */
+  choices: 20_000,
   idLetters: 80,
 } as const

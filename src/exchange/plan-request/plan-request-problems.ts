@@ -37,6 +37,7 @@ export function planRequestProblems(json: PlanRequestJson): readonly Problem[] {
     ...json.themes.flatMap((_, index) => themeProblems(json.themes, index)),
     ...blockProblems(json, themes),
     ...json.designs.flatMap((design, index) => designProblems(design, themes, ['designs', index])),
+    ...choiceProblems(json),
     ...metProblems(json, { themes, designs }),
     ...json.players.flatMap((player, index) => planPlayerProblems(player, themes, ['players', index])),
     ...gentleProblems(json.gentle ?? {}),
@@ -83,6 +84,14 @@ function listProblems(json: PlanRequestJson, list: keyof typeof singular): reado
     ),
     ...doubledIdProblems(ids, singular[list]),
   ]
+}
+
+function choiceProblems({ practices, designs }: PlanRequestJson): readonly Problem[] {
+  const served = designs.reduce((sum, { themes }) => sum + themes.length, 0)
+  const choices = practices.length * served
+  if (choices <= planLimits.choices) return []
+  const message = `serve ${served} themes in ${practices.length} practices, ${choices} choices in all; ${planLimits.choices} or fewer would be right`
+  return [problemAt(['designs'], message)]
 }
 
 type Lists = { readonly themes: Known; readonly designs: Known }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { problemOfAhead } from '#ahead/problem-of-request'
 import { readPlanRequest } from '#exchange/plan-request/plan-request'
+import type { PlanRequestJson } from '#exchange/plan-request/plan-request-shape'
 import { writePlanRequest } from '#exchange/plan-request/write-plan-request'
 import { aPlanRequest, withChanged } from '../../support/plan-request-builder'
 import { seededRandom } from '../../support/seeded-random'
@@ -178,6 +179,17 @@ const refusals: readonly (readonly [string, unknown, RegExp])[] = [
   ['least that is more than even', aPlanRequest({ gentle: { least: 1.2 } }), /^gentle\.least: is 1\.2/],
   ['no draws', aPlanRequest({ draws: 0 }), /^draws: is 0; a whole number of terms to draw, 1 or more/],
   ['a thousand million draws', aPlanRequest({ draws: 1e9 }), /^draws: are 1000000000; 100000/],
+  [
+    'more to choose from than anyone could',
+    aPlanRequest({
+      practices: Array.from({ length: 60 }, (_, index) => ({ id: `s${index}`, date: '2026-10-06' })),
+      designs: Array.from({ length: 200 }, (_, index) => ({
+        ...(aPlanRequest().designs[1] as PlanRequestJson['designs'][number]),
+        id: `d${index}`,
+      })),
+    }),
+    /^designs: serve 400 themes in 60 practices, 24000 choices in all; 20000 or fewer/,
+  ],
   ['a rest below nothing', aPlanRequest({ designRest: -1 }), /^designRest: is -1/],
 ]
 
