@@ -34,39 +34,37 @@ export function AheadSheet({ squadName, termName, madeOn, practices }: AheadShee
         </p>
       </header>
       <table
-        className={`mt-3 w-full border-collapse text-left ${practices.length > manyRows ? 'text-[0.625rem] leading-tight' : 'text-xs leading-snug'}`}
+        className={`mt-3 w-full border-collapse text-left ${practices.length > manyRows ? 'text-[0.625rem] leading-[1.15] [&_td]:py-0.5 [&_th]:py-0.5' : 'text-xs leading-snug [&_td]:py-1 [&_th]:py-1'}`}
       >
         <thead>
           <tr className="border-b-2 border-ink">
-            <th scope="col" className="py-1 pr-2">
+            <th scope="col" className="pr-2">
               Week
             </th>
-            <th scope="col" className="py-1 pr-2">
+            <th scope="col" className="pr-2">
               Practice
             </th>
-            <th scope="col" className="w-52 py-1 pr-2">
+            <th scope="col" className="w-40 pr-2">
               Theme and design
             </th>
-            <th scope="col" className="py-1">
-              Why
-            </th>
+            <th scope="col">Why</th>
           </tr>
         </thead>
         <tbody>
           {practices.map((own, index) => (
             <tr key={own.id} className="keep-together border-b border-rule-strong align-top">
-              <td className="py-1 pr-2">{practices[index - 1]?.week === own.week ? '' : own.week}</td>
-              <th scope="row" className="whitespace-nowrap py-1 pr-3 font-normal">
+              <td className="pr-2">{practices[index - 1]?.week === own.week ? '' : own.week}</td>
+              <th scope="row" className="whitespace-nowrap pr-3 font-normal">
                 <strong>{formatDay(own.day)}</strong>
                 <span className="block">
                   {[own.startsAt, own.isFirm ? 'firm' : 'sketch'].filter(Boolean).join(' · ')}
                 </span>
               </th>
-              <td className="py-1 pr-3">
+              <td className="pr-3">
                 <strong>{own.theme ?? 'not planned yet'}</strong>
                 {own.design ? <span className="block">{own.design}</span> : null}
               </td>
-              <td className="py-1">{own.sentence}</td>
+              <td>{own.sentence}</td>
             </tr>
           ))}
         </tbody>
