@@ -8,8 +8,7 @@ const within90 = 1.6448536269514722
 
 /**
  * 37/43 and 42/43: the counts of the example of `BinomCI` in the R package DescTools. 12/100: the counts of `ci.prop` in
- * the R package statpsych. All figures were worked out apart from this code, in Python, with the interval's own formula and
- * the quantiles of the beta distribution.
+ * the R package statpsych. All figures are those of `binomtest(…).proportion_ci` in SciPy 1.17.1.
  */
 const published: readonly (readonly [number, number, number, number, number, number])[] = [
   [37, 43, 0.7273641, 0.9344428, 0.7206752, 0.9470234],
