@@ -22,9 +22,8 @@ export function MissingPlayers({ squadId, themes, names, rows, method }: Missing
         id="missing-players"
         note={
           <>
-            What each player had of a theme, what it may expect to have by the end, and what the programme
-            wishes for it by then. Even share: of what was played while it was there.{' '}
-            {attendanceWords[method]}
+            What each player had of a theme, what may be expected by the end, and what the programme wishes
+            for it by then. Even share: of what was played while it was there. {attendanceWords[method]}
           </>
         }
       >
