@@ -1,9 +1,10 @@
 'use client'
 
-import { useCallback, useMemo } from 'react'
+import { Fragment, useCallback, useMemo } from 'react'
 import { aheadDraft } from '#ahead/draft/ahead-draft'
 import type { AheadEngine } from '#ahead/draft/ahead-engine'
 import { plannedPractices } from '#ahead/draft/planned-practices'
+import { isWithin } from '#ahead/week-of-term'
 import type { AheadTerm } from '#ui/ahead/ahead-types'
 import { ChancesPart } from '#ui/ahead/chances-part'
 import { ChangesPart } from '#ui/ahead/changes-part'
@@ -19,8 +20,10 @@ import { WeeksBoard } from '#ui/ahead/weeks-board'
 import { WhatIfPart } from '#ui/ahead/what-if-part'
 import type { WhatIfSends } from '#ui/ahead/what-if-types'
 import type { SendForm } from '#ui/entry/send-form'
-import { formatDays } from '#ui/format-day'
+import { formatDay, formatDays } from '#ui/format-day'
+import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
+import { paths } from '#ui/paths'
 
 export type AheadFormProps = {
   readonly squadId: string
@@ -55,7 +58,7 @@ export function AheadForm({ squadId, term, engine, save, whatIfs }: AheadFormPro
         <SectionTitle note="The next four are firm, the rest is a sketch that is planned anew after each practice. Drag a theme to another practice, or tap another theme: it is held there, and the rest is planned around it.">
           The weeks
         </SectionTitle>
-        <ClosedLine term={term} />
+        <ClosedLine squadId={squadId} term={term} />
         <WeeksBoard
           term={term}
           problem={draft.asked}
@@ -73,7 +76,7 @@ export function AheadForm({ squadId, term, engine, save, whatIfs }: AheadFormPro
       </section>
       {draft.best ? (
         <section>
-          <SectionTitle note="Left of the middle is less than an even share, right of it is more; the band is the tolerance.">
+          <SectionTitle note="Left of the middle is less than an even share, right of it is more; the band is the tolerance: what still counts as about even.">
             Where everyone ends
           </SectionTitle>
           <EndsPart problem={draft.asked} plan={draft.best.plan} nameOf={nameOf} />
@@ -123,11 +126,23 @@ export function AheadForm({ squadId, term, engine, save, whatIfs }: AheadFormPro
   )
 }
 
-function ClosedLine({ term: { closed, asOf, firstDay, lastDay } }: Pick<AheadFormProps, 'term'>) {
+function ClosedLine({
+  squadId,
+  term: { closed, asOf, firstDay, lastDay, request },
+}: Pick<AheadFormProps, 'squadId' | 'term'>) {
   const inTerm = closed.filter((own) => own.lastDay >= (asOf ?? firstDay) && own.firstDay <= lastDay)
+  const standing = request.practices.filter(({ day }) => inTerm.some((span) => isWithin(span, day)))
   return inTerm.length === 0 ? null : (
     <p className="text-sm text-soft">
       Without practice: {inTerm.map((own) => `${own.name}, ${formatDays(own)}`).join('; ')}.
+      {standing.map(({ id, day }) => (
+        <Fragment key={id}>
+          {' '}
+          The practice of{' '}
+          <PageLink href={paths.session(squadId, { sessionId: id })}>{formatDay(day)}</PageLink> still stands
+          in the list; it is not planned here.
+        </Fragment>
+      ))}
     </p>
   )
 }

@@ -47,7 +47,9 @@ export function AheadSheet({ squadName, termName, madeOn, practices }: AheadShee
             <th scope="col" className="w-40 pr-2">
               Theme and design
             </th>
-            <th scope="col">Why</th>
+            <th scope="col" className="max-sm:hidden print:table-cell">
+              Why
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -64,7 +66,7 @@ export function AheadSheet({ squadName, termName, madeOn, practices }: AheadShee
                 <strong>{own.theme ?? 'not planned yet'}</strong>
                 {own.design ? <span className="block">{own.design}</span> : null}
               </td>
-              <td>{own.sentence}</td>
+              <td className="max-sm:hidden print:table-cell">{own.sentence}</td>
             </tr>
           ))}
         </tbody>

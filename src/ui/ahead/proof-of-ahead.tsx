@@ -1,7 +1,7 @@
 'use client'
 
 import { sayAheadClash } from '#ahead/say-ahead-clash'
-import { sayAheadProof } from '#ahead/say-ahead-proof'
+import { sayAheadLeft, sayAheadStanding } from '#ahead/say-ahead-proof'
 import type { AheadEditing } from '#ui/ahead/use-ahead-draft'
 import { formatDay } from '#ui/format-day'
 import { Button } from '#ui/page/button'
@@ -15,13 +15,14 @@ export function ProofOfAhead({ editing }: { readonly editing: AheadEditing }) {
   return (
     <div className="space-y-3">
       {best ? (
-        <p
-          className="border-l-4 border-accent py-1 pl-4 font-semibold"
+        <div
+          className="border-l-4 border-accent py-1 pl-4"
           data-part="proof"
           data-settled={search === null && isSettled ? 'yes' : 'no'}
         >
-          {sayAheadProof(best.proof)}
-        </p>
+          <p className="font-semibold">{sayAheadStanding(best.proof)}</p>
+          <p className="mt-1 text-sm text-soft">{sayAheadLeft(best.proof)}</p>
+        </div>
       ) : (
         <Notice>
           No plan keeps all that is asked.{' '}

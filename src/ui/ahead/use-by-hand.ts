@@ -2,6 +2,7 @@
 
 import { useMemo, useState } from 'react'
 import { changeTheme, exchangeWith, freePractice, holdPractice } from '#ahead/draft/by-hand'
+import type { AheadProblem } from '#ahead/problem'
 import type { AheadEditing } from '#ui/ahead/use-ahead-draft'
 import { formatDay } from '#ui/format-day'
 
@@ -36,7 +37,9 @@ export function useByHand({ draft, ask }: AheadEditing, fixed: ReadonlySet<strin
       choose: (practice: number, theme: number) => {
         if (isFixed(practice)) return
         ask((request) => changeTheme(request, { draft, practice, theme }), { firm: without(practice) })
-        setSaid(`${dayOf(practice)} is “${asked.themes[theme]?.name ?? ''}” now, and held. ${rest}`)
+        setSaid(
+          `${dayOf(practice)} is “${asked.themes[theme]?.name ?? ''}”${under(asked, theme)} now, and held. ${rest}`,
+        )
       },
       exchange: (practice: number, other: number) => {
         if (!best || practice === other || !asked.practices[practice] || !asked.practices[other]) return
@@ -58,3 +61,8 @@ export function useByHand({ draft, ask }: AheadEditing, fixed: ReadonlySet<strin
 }
 
 const rest = 'The rest was planned anew around it.'
+
+/** What is held for a theme may be about one that stands under it. */
+function under({ themes }: Pick<AheadProblem, 'themes'>, theme: number): string {
+  return themes.some(({ parent }) => parent === theme) ? ' or a theme under it' : ''
+}

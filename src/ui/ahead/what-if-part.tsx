@@ -6,6 +6,7 @@ import type { AheadSolver } from '#ahead/draft/ahead-solver'
 import { awayFor, dropPractice, movePractice } from '#ahead/what-if'
 import { isDay } from '#common/time'
 import type { AheadTerm, NameOfPlace } from '#ui/ahead/ahead-types'
+import { moveFault } from '#ui/ahead/move-fault'
 import { WhatIfResult } from '#ui/ahead/what-if-result'
 import type { WhatIf, WhatIfSends } from '#ui/ahead/what-if-types'
 import { formatDay, formatDays } from '#ui/format-day'
@@ -128,9 +129,8 @@ export function WhatIfPart({ squadId, term, draft, solver, nameOf, sends }: What
         request: dropPractice(request, own.id),
         deed: { kind: 'drop', sessionId: own.id },
       }
-    if (!isDay(from)) return 'Choose the day it is moved to.'
-    if (from < term.firstDay || from > term.lastDay)
-      return `${formatDay(from)} is not in ${term.name}. Choose a day from ${formatDays(term)}.`
+    const cannot = moveFault({ from: own.day, to: from, term })
+    if (cannot !== null || !isDay(from)) return cannot ?? 'Choose the day it is moved to.'
     return {
       key,
       title: `${formatDay(own.day)} is moved to ${formatDay(from)}`,
@@ -157,7 +157,7 @@ function DayField({ name, label, day, onChange }: DayFieldProps) {
         id={`field-${name}`}
         type="date"
         value={day}
-        className={fieldLook}
+        className={`${fieldLook} mt-1`}
         onChange={(event) => onChange(event.target.value)}
       />
     </div>

@@ -5,11 +5,13 @@ import { type AheadDraft, aheadDraft } from '#ahead/draft/ahead-draft'
 import type { AheadSolver } from '#ahead/draft/ahead-solver'
 import { expectedEnd } from '#ahead/expected-end'
 import { countInside } from '#ahead/explain/ends-inside'
+import { type ColumnSeconds, rotationColumns } from '#rotation/problem'
 import type { NameOfPlace } from '#ui/ahead/ahead-types'
 import { DoWhatIf } from '#ui/ahead/do-what-if'
 import { EndsTable } from '#ui/ahead/ends-table'
 import { useAheadDraft } from '#ui/ahead/use-ahead-draft'
 import type { WhatIf, WhatIfSends } from '#ui/ahead/what-if-types'
+import { wholeMinutes } from '#ui/figures/minutes'
 import { Button } from '#ui/page/button'
 import { Details } from '#ui/page/details'
 import { Notice } from '#ui/page/notice'
@@ -49,7 +51,7 @@ export function WhatIfResult({ squadId, asked, base, solver, nameOf, sends, onCl
                 countInside(base.asked.players, gaps.before),
                 countInside(draft.asked.players, gaps.after),
               ],
-              value: [base.best.proof.value, draft.best.proof.value],
+              minutes: [minutesOf(gaps.before), minutesOf(gaps.after)],
             })}
           </p>
           <EndsTable
@@ -97,21 +99,27 @@ type Pair = readonly [number, number]
 function comparison({
   of,
   inside,
-  value,
+  minutes,
 }: {
   readonly of: number
   readonly inside: Pair
-  readonly value: Pair
+  readonly minutes: Pair
 }): string {
   const [was, is] = inside
   const ends =
     was === is
       ? `As with the plan as it is, ${is} of ${of} would end inside the tolerance.`
       : `${is} of ${of} would end inside the tolerance, instead of ${was}.`
-  const more = Math.round(value[1] - value[0])
+  const more = minutes[1] - minutes[0]
   const cost =
     more === 0
-      ? 'Nothing more would be left over.'
-      : `${Math.abs(more)} ${more > 0 ? 'more' : 'fewer'} minutes would be left too few or too many, each beyond the tolerance counted ten times.`
+      ? 'The differences would be as large as they are with it.'
+      : `All differences together would be ${Math.abs(more).toLocaleString('en-GB')} min ${more > 0 ? 'larger' : 'smaller'}.`
   return `${ends} ${cost} All in expectation, if they come as often as so far.`
+}
+
+/** All differences of everyone together, in whole minutes. */
+function minutesOf(gaps: readonly ColumnSeconds[]): number {
+  const seconds = gaps.flatMap((gap) => rotationColumns.map((column) => Math.abs(gap[column])))
+  return wholeMinutes(seconds.reduce((sum, own) => sum + own, 0))
 }
