@@ -1,16 +1,17 @@
+import { judgedSide } from '#ahead/chance/is-inside'
 import { seatColumns, seatMeaning } from '#ahead/seat-column'
 import { secondsInMinute } from '#common/time'
 import { type RotationColumn, rotationColumns } from '#rotation/problem'
 import { type AheadFrame, bentCost, type Entry, entry, scaled } from '#solver/ahead-frame'
 import type { LeanColumns } from '#solver/ahead-lean-rows'
 
-/** By player and figure the columns that say how far it is beyond its tolerance, above and below. */
-export type OutsideColumns = readonly Readonly<Record<RotationColumn, readonly number[]>>[]
+/** By player and figure the column that says how far it is beyond its tolerance on the side that raises a flag. */
+export type OutsideColumns = readonly Readonly<Record<RotationColumn, number>>[]
 
 /** What is left of everyone's gaps, and what it costs. */
 export function addGaps({ linear, problem }: AheadFrame, leans: LeanColumns): OutsideColumns {
   return problem.players.map(({ gap, tolerance }, player) => {
-    const outside = {} as Record<RotationColumn, readonly number[]>
+    const outside = {} as Record<RotationColumn, number>
     for (const figure of rotationColumns) {
       const so = gap[figure] / secondsInMinute
       const most = tolerance[figure] / secondsInMinute
@@ -21,7 +22,8 @@ export function addGaps({ linear, problem }: AheadFrame, leans: LeanColumns): Ou
         ...scaled(over, -1),
         ...under,
       ])
-      outside[figure] = [over, under].flatMap(([, [beyond]]) => [beyond])
+      const [, [beyond]] = judgedSide[figure] === 'over' ? over : under
+      outside[figure] = beyond
     }
     return outside
   })

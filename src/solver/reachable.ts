@@ -1,3 +1,4 @@
+import { secondsBeyond } from '#ahead/chance/is-inside'
 import { checkAhead } from '#ahead/check-ahead'
 import { expectedEnd } from '#ahead/expected-end'
 import type { AheadChoices, ExpectedEnd } from '#ahead/plan'
@@ -14,15 +15,15 @@ import { loadSolver, type Solver } from '#solver/highs'
 import type { AheadSettings } from '#solver/solve-ahead'
 
 /**
- * Whether some plan brings a gap inside its tolerance, in expectation: `yes` where one is known that does, `no` where it
- * is proven that none can, `open` where neither was found in time.
+ * Whether some plan brings a gap inside its tolerance, as the flags see it and in expectation: `yes` where one is known
+ * that does, `no` where it is proven that none can, `open` where neither was found in time.
  */
 export type Reach = 'yes' | 'no' | 'open'
 
 export type ReachableEnds = {
   /** By player; each column on its own, at whatever cost for the others. */
   readonly players: readonly Readonly<Record<RotationColumn, Reach>>[]
-  /** Minutes beyond the tolerance, all players and columns together: the least known, and what no plan comes below. */
+  /** Minutes beyond the tolerance on the judged side, all players and columns: the least known, what no plan is below. */
   readonly outside: Proof
 }
 
@@ -90,8 +91,10 @@ type Wanted = readonly { readonly player: number; readonly column: RotationColum
 /** Makes nothing count but what is beyond the tolerance in some columns. */
 function want({ linear, outside }: AheadModel, wanted: Wanted): void {
   linear.costs.fill(0)
-  for (const { player, column } of wanted)
-    for (const beyond of outside[player]?.[column] ?? []) linear.costs[beyond] = 1
+  for (const { player, column } of wanted) {
+    const beyond = outside[player]?.[column]
+    if (beyond !== undefined) linear.costs[beyond] = 1
+  }
 }
 
 function endsFor(
@@ -117,7 +120,7 @@ function beyondOf(
   { player, column }: { readonly player: number; readonly column: RotationColumn },
 ): number {
   const tolerance = players[player]?.tolerance[column] ?? 0
-  return Math.max(0, Math.abs(end.gap[column]) - tolerance) / secondsInMinute
+  return secondsBeyond(column, { gap: end.gap[column], tolerance }) / secondsInMinute
 }
 
 function allOf(reach: Reach): Record<RotationColumn, Reach> {

@@ -21,7 +21,15 @@ export function isColumnInside(
   column: RotationColumn,
   { gap, tolerance }: { readonly gap: number; readonly tolerance: number },
 ): boolean {
-  return (judgedSide[column] === 'short' ? -gap : gap) <= tolerance + noise
+  return secondsBeyond(column, { gap, tolerance }) <= noise
+}
+
+/** How far a difference is beyond the tolerance on the side that raises a flag; 0 inside. */
+export function secondsBeyond(
+  column: RotationColumn,
+  { gap, tolerance }: { readonly gap: number; readonly tolerance: number },
+): number {
+  return Math.max(0, (judgedSide[column] === 'short' ? -gap : gap) - tolerance)
 }
 
 /** Whether what is short of a theme's wished share of the own playing time is inside its tolerance. */

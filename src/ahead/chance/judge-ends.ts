@@ -1,4 +1,4 @@
-import { isColumnInside, isThemeInside, judgedSide } from '#ahead/chance/is-inside'
+import { isColumnInside, isThemeInside, secondsBeyond } from '#ahead/chance/is-inside'
 import { columnCount, type Standing } from '#ahead/chance/standing'
 import type { AheadProblem } from '#ahead/problem'
 import { rotationColumns } from '#rotation/problem'
@@ -53,7 +53,7 @@ export function secondsOutside(
   players.forEach(({ tolerance, themeTolerance }, player) => {
     rotationColumns.forEach((column, place) => {
       const gap = end.gap[player * columnCount + place] ?? 0
-      all += Math.max(0, (judgedSide[column] === 'short' ? -gap : gap) - tolerance[column])
+      all += secondsBeyond(column, { gap, tolerance: tolerance[column] })
     })
     themes.forEach(({ wishedShare }, theme) => {
       const due = wishedShare * (end.played[player] ?? 0)
