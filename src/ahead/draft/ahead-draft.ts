@@ -49,9 +49,10 @@ export function aheadDraft(
     return { ...of, problem: known, best: solved(known, { choices, leans: leansFor(known, choices) }) }
   const made = planAtOnce(problem)
   if (made) return { ...of, problem: made.problem, best: solved(made.problem, made.plan) }
-  // What is firm gives way before there is no plan at all.
+  // What is firm gives way before there is no plan at all, and so did the rest of designs: neither stands in its way.
   if (firm.size > 0) return aheadDraft(request, { firm: new Map() })
-  return { ...of, problem, best: null, clash: findAheadClash(problem) }
+  const without = { ...problem, designRest: 0 }
+  return { ...of, problem: without, best: null, clash: findAheadClash(without) }
 }
 
 /** Nothing is proven of it yet. */

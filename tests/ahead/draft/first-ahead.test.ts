@@ -5,6 +5,7 @@ import { changeTheme, exchangeWith, freePractice, holdPractice, offeredThemes } 
 import { choicesOfPlan } from '#ahead/draft/choices-of-plan'
 import { firstAhead } from '#ahead/draft/first-ahead'
 import { plannedPractices } from '#ahead/draft/planned-practices'
+import { findAheadClash } from '#ahead/find-ahead-clash'
 import { problemOfAhead } from '#ahead/problem-of-request'
 import type { AheadRequest } from '#ahead/request'
 import { firmPractices } from '#ahead/term-plan'
@@ -116,6 +117,19 @@ describe('the weeks ahead by hand', () => {
     const own = aheadDraft(blocked, noFirm)
     const next = aheadDraft(changeTheme(blocked, { draft: own, practice: 0, theme: 0 }), noFirm)
     expect(next.best).toBeNull()
+  })
+
+  it('never names the rest of a design, which gives way, where there is no plan', () => {
+    const one = aheadRequest(['2026-01-06', '2026-01-20'], {
+      programme: [programmeRule('a', { lastWeek: 2 })],
+      met: [{ day: '2026-01-05', themeIds: ['a'], designId: 'x' }],
+      designRest: 2,
+    })
+    const full = findAheadClash(problemOfAhead(one)).flatMap(({ rules }) => rules)
+    expect(full).toContain('designRest')
+    const { best, clash } = aheadDraft(one, noFirm)
+    expect(best).toBeNull()
+    expect(clash).toEqual([{ rules: ['lastWeek'], practice: 1, theme: null }])
   })
 
   it('takes a better plan of what is asked, and nothing of what was asked before', () => {
