@@ -37,7 +37,10 @@ export async function aheadAlternatives(
     !themeWithAbove(problem.themes, chosen.theme).includes(theme) &&
     (!own.held || themeWithAbove(problem.themes, theme).includes(own.held.theme))
   const themes = [...new Set(own.offers.map(({ theme }) => theme))].filter(isOther)
-  const looked = themes.flatMap((theme) => {
+  const lookUntil = performance.now() + lookShare * shareOfTime(settings, { searches: 1, index: 0 })
+  const looked = themes.flatMap((theme, index) => {
+    // Where work is counted the clock must not decide.
+    if (settings.workLimit === null && index > 0 && performance.now() > lookUntil) return []
     const other = withTheme(problem, practice, theme)
     const quick = quickAhead(other, { seed: settings.seed, steps: quickSteps })
     return quick ? [{ theme, other, quick, value: planValue(problem, quick).all }] : []
@@ -59,7 +62,9 @@ export async function aheadAlternatives(
   return found.sort((one, two) => one.costs - two.costs || one.theme - two.theme)
 }
 
-/** As many as show which themes are worth a search of their own. */
+/** Of the time, for seeing which themes are worth a search of their own. */
+const lookShare = 0.3
+/** As many as show that. */
 const quickSteps = 1500
 
 /** The same practices, one of them held for a theme. */
