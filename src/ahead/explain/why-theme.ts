@@ -39,13 +39,18 @@ export function whyTheme(problem: AheadProblem, plan: AheadPlan, practice: numbe
 
 type At = { readonly practice: number; readonly line: readonly number[] }
 
-/** It is to come back within so many weeks, and the practice after this one would be too late. */
+/**
+ * It is to come back within so many weeks, and the practice after this one would be too late. After the last practice
+ * there is none, and the rule asks nothing beyond the weeks that are planned.
+ */
 function comesBack(problem: AheadProblem, plan: AheadPlan, { practice, line }: At): WhyTheme | null {
+  const lastPlanned = problem.practices.at(-1)?.week ?? 0
   const next = problem.practices[practice + 1]?.week ?? Number.POSITIVE_INFINITY
   for (const theme of line) {
     const most = problem.themes[theme]?.mostWeeksBetween ?? null
     const last = most === null ? null : lastWeekOf(problem, plan, { practice, theme })
-    if (most !== null && last !== null && next > last + most) return { kind: 'comesBack', theme, weeks: most }
+    const isAsked = most !== null && last !== null && last + most <= lastPlanned
+    if (isAsked && next > last + most) return { kind: 'comesBack', theme, weeks: most }
   }
   return null
 }

@@ -81,6 +81,8 @@ describe('why a practice is what it is', () => {
     expect(whyOf({ met, themes: rule({ mostWeeksBetween: 2 }) })).toBe('comesBack')
     expect(whyOf({ themes: rule({ lastWeek: 3 }) })).toBe('lastWeek')
     expect(whyOf({ met })).toBe('other')
+    // The only practice is of week 3: what was met in week 1 need not be back before week 5.
+    expect(whyOf({ met, themes: rule({ mostWeeksBetween: 4 }) })).toBe('other')
   })
 
   it('favours nobody who is not short of it, nor anybody beyond what it is short of', () => {
