@@ -6,7 +6,7 @@ import { ShownLink } from '#ui/people/shown-link'
 export function CalendarAddress({ link }: { readonly link: LinkToShow }) {
   return (
     <div className="max-w-prose space-y-3 border-rule border-y py-3">
-      <p className="font-medium">Put the address into your calendar</p>
+      <p className="font-medium">Put the address into your calendar now: it is shown this once</p>
       <ol className="list-decimal space-y-1 pl-6">
         <li>Copy it, or scan the code with the phone that is to have it.</li>
         <li>
