@@ -64,8 +64,9 @@ for (const [width, agreedDay] of [
       const before = await evenAttack(page)
       expect(before).toBeGreaterThan(10)
       await settings.getByText('What is agreed with the family').click()
-      await settings.getByLabel(/^How much of an even share/).fill('50')
-      await settings.getByLabel('From', { exact: true }).last().fill(agreedDay)
+      const agreement = settings.locator('form').filter({ hasText: 'How much of an even share' })
+      await agreement.getByLabel(/^How much of an even share/).fill('50')
+      await agreement.getByLabel('From', { exact: true }).fill(agreedDay)
       await settings.getByRole('button', { name: 'Agree this' }).click()
       await expect(saved(page, /No reason is kept/)).toBeVisible(counting)
       await expect(page.getByText('50 % of an even share is due', { exact: false }).first()).toBeVisible()
@@ -74,8 +75,9 @@ for (const [width, agreedDay] of [
       await expectGoodPage(page)
 
       // Taken back, both: the book is as it was before.
-      await settings.getByLabel('Last day', { exact: true }).fill(agreedDay)
-      await settings.getByRole('button', { name: 'End it' }).click()
+      const ending = settings.locator('form').filter({ has: page.getByRole('button', { name: 'End it' }) })
+      await ending.getByLabel('Last day', { exact: true }).fill(agreedDay)
+      await ending.getByRole('button', { name: 'End it' }).click()
       await expect.poll(() => evenAttack(page), counting).toBe(before)
       await settings.getByLabel('From', { exact: true }).first().fill('2026-03-01')
       await settings.getByRole('button', { name: 'Save from that day on' }).click()

@@ -43,6 +43,7 @@ describe('sessions', () => {
     await club.run((tx) => recordSessions(tx, entered))
     const asRead = entered.map((one) => ({
       goals: null,
+      themeId: null,
       ...one,
       place: '',
       written: 'notWritten',

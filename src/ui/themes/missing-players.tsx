@@ -23,7 +23,7 @@ export function MissingPlayers({ squadId, themes, names, rows, method }: Missing
         note={
           <>
             What each player had of a theme, what may be expected by the end, and what the programme wishes
-            for it by then. Even share: of what was played with them there. {attendanceWords[method]}
+            for by then. Even share: of what was played with them there. {attendanceWords[method]}
           </>
         }
       >
