@@ -1,10 +1,9 @@
 import type { AheadProblem } from '#ahead/problem'
-import { secondsInMinute } from '#common/time'
 import type { ColumnSeconds, RotationColumn } from '#rotation/problem'
 import type { NameOfPlace } from '#ui/ahead/ahead-types'
 import { columnName } from '#ui/ahead/column-names'
+import { endsText, endText } from '#ui/ahead/end-text'
 import { balanceSpanSeconds } from '#ui/figures/balance-geometry'
-import { differenceText } from '#ui/figures/difference'
 import { Table } from '#ui/page/table'
 import { BeforeAfterBar } from '#ui/planning/before-after-bar'
 
@@ -53,13 +52,13 @@ export function EndsTable(props: EndsTableProps) {
                 ) : (
                   <>
                     <BeforeAfterBar
-                      label={`${columnName(column)}: ${was} ${minutesText(from.seconds)}, ${is} ${minutesText(to.seconds)}`}
+                      label={`${columnName(column)}: ${was} ${endText(from.seconds)}, ${is} ${endText(to.seconds)}`}
                       before={from}
                       after={to}
                       spanSeconds={spanSeconds}
                     />
                     <span aria-hidden="true" className="figures block text-xs text-soft">
-                      {minutesText(from.seconds)} → {minutesText(to.seconds)}
+                      {endsText({ from: from.seconds, to: to.seconds })}
                     </span>
                   </>
                 )}
@@ -70,8 +69,4 @@ export function EndsTable(props: EndsTableProps) {
       ))}
     </Table>
   )
-}
-
-function minutesText(seconds: number): string {
-  return differenceText(Math.round(seconds / secondsInMinute))
 }
