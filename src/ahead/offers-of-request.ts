@@ -59,10 +59,15 @@ export function offersOf(
   }
 }
 
-/** As many as are to be expected, in whole players. */
+/**
+ * As many as are to be expected, in whole players. Where anybody who may keep could come, one is counted on: a goal is
+ * planned for, and the day itself does without where nobody comes for it. Common practice, no source.
+ */
 function turnoutOf({ players }: AheadRequest, comes: readonly number[]): Turnout {
-  const sum = (chances: readonly number[]) => Math.round(chances.reduce((all, chance) => all + chance, 0))
-  return { present: sum(comes), keepersAble: sum(comes.filter((_, index) => players[index]?.keeps)) }
+  const sum = (chances: readonly number[]) => chances.reduce((all, chance) => all + chance, 0)
+  const present = Math.round(sum(comes))
+  const keepers = sum(comes.filter((_, index) => players[index]?.keeps))
+  return { present, keepersAble: keepers > 0 ? Math.min(present, Math.max(1, Math.round(keepers))) : 0 }
 }
 
 /** Either way round. */

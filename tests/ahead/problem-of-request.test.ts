@@ -97,6 +97,17 @@ describe('what a request for the weeks ahead comes to', () => {
     })
   })
 
+  it('counts on one who keeps goal where one may come at all, and on none where none does', () => {
+    const others = requestedSix(6).map((own) => ({ ...own, keeps: false }))
+    const offersWith = (keeper: ReturnType<typeof requestedPlayer>) =>
+      problemOfAhead(aheadRequest([tuesday], { players: [keeper, ...others] })).practices[0]
+    const seldom = offersWith(requestedPlayer('p0', { came: 1, held: 5 }))
+    expect(seldom?.comes[0]).toBeLessThan(0.5)
+    expect(seldom?.offers[0]?.seats.keep).toBe(600)
+    const away = [{ firstDay: tuesday, lastDay: tuesday }]
+    expect(offersWith(requestedPlayer('p0', { away }))?.offers[0]?.seats.keep).toBe(0)
+  })
+
   it('offers themes of the programme and those under them, and all where there is no programme', () => {
     const themes = [theme('a'), theme('a1', 'a'), theme('b'), theme('c')]
     const designs = [requestedDesign('x', { themeIds: ['a1', 'b', 'c'] })]
