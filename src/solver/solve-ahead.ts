@@ -1,11 +1,10 @@
+import { canBePlayed } from '#ahead/can-be-played'
 import { checkAhead } from '#ahead/check-ahead'
 import { checkLeans } from '#ahead/check-leans'
 import type { AheadClash } from '#ahead/clash'
 import { findAheadClash } from '#ahead/find-ahead-clash'
-import { greedyAhead } from '#ahead/greedy-plan'
 import type { AheadPlan, SolvedAhead } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
-import { quickAhead } from '#ahead/quick-plan'
 import { proofOf } from '#common/proof'
 import { InvariantError } from '#common/result'
 import { type AheadModel, aheadModel, exactBins, oneBin } from '#solver/ahead-model'
@@ -21,6 +20,7 @@ import {
 } from '#solver/ahead-search'
 import { betterByWindows } from '#solver/better-by-windows'
 import { setDeadline } from '#solver/deadline'
+import { takeFirstPlans } from '#solver/first-plans'
 import { loadSolver } from '#solver/highs'
 import { NotDecided } from '#solver/not-decided'
 
@@ -64,8 +64,7 @@ export async function solveAhead(problem: AheadProblem, settings: AheadSettings)
     bound: 0,
   }
   if (start && canBePlayed(problem, start)) take(search, start)
-  for (const plan of [quickAhead(problem, { seed }), greedyAhead(problem)])
-    if (plan && canBePlayed(problem, plan)) take(search, plan)
+  takeFirstPlans(search)
   // With nothing to choose there is one plan.
   if (problem.practices.length === 0) search.bound = search.best?.value ?? 0
   else if (isImpossible(search))
@@ -86,7 +85,6 @@ function isImpossible(search: AheadSearch): boolean {
   const isFew = problem.practices.length <= fewPractices
   const together = aheadModel(problem, oneBin(problem))
   if (search.best) {
-    takeChoices(search, search.best.plan.choices)
     const root = solveShare(search, together, { share: 0.5, isRelaxed: true })
     if (root?.status === 'optimal') raiseBound(search, root.bound)
     if (!isFew) betterByWindows(search, together, { idleWindows: problem.practices.length })
@@ -106,8 +104,4 @@ function isNone(search: AheadSearch, model: AheadModel, share: number): boolean 
   raiseBound(search, answer.bound)
   if (answer.values) takeChoices(search, choicesOf(model, answer.values))
   return false
-}
-
-function canBePlayed(problem: AheadProblem, plan: AheadPlan): boolean {
-  return checkAhead(problem, plan.choices).length === 0 && checkLeans(problem, plan).length === 0
 }

@@ -5,6 +5,7 @@ import { greedyAhead } from '#ahead/greedy-plan'
 import { type AheadChoices, chosenOffer, type SolvedAhead } from '#ahead/plan'
 import { planValue } from '#ahead/plan-value'
 import type { AheadProblem } from '#ahead/problem'
+import { quickAhead } from '#ahead/quick-plan'
 import { themeWithAbove } from '#ahead/theme-with-above'
 import { aheadAlternatives } from '#solver/ahead-alternatives'
 import { aheadModel, oneBin } from '#solver/ahead-model'
@@ -85,6 +86,22 @@ describe('the weeks ahead, solved', () => {
     const again = await solveAhead(problem, { ...settings(1), start: first.plan })
     if (again.kind !== 'solved') throw new Error(again.kind)
     expect(again.solved.proof.value).toBeLessThanOrEqual(first.proof.value + 1e-6)
+  })
+
+  it('begin from the best of three plans at once', async () => {
+    // The first of the three is the worst here by far.
+    const problem = randomAhead(2003)
+    const values = [1, 2, 3].flatMap((seed) => {
+      const plan = quickAhead(problem, { seed })
+      return plan ? [planValue(problem, plan).all] : []
+    })
+    const told: number[] = []
+    const search = { ...settings(60_000), workLimit: 1 }
+    const answer = await solveAhead(problem, { ...search, onBetter: ({ proof }) => told.push(proof.value) })
+    if (answer.kind !== 'solved') throw new Error(answer.kind)
+    expect(told[0]).toBe(values[0])
+    expect(answer.solved.proof.value).toBeLessThanOrEqual(Math.min(...values) + 1e-6)
+    expect(answer.solved.proof.value).toBeLessThan((values[0] ?? 0) / 2)
   })
 
   it('are the same again for the same seed and work', async () => {
