@@ -44,7 +44,8 @@ serves; those above them are met with them), its size and rounds. May be left ou
   designRest       0: a design is not chosen again in so many practices after it, or so many before one that is held with it.
   gentle           0.6 and 1.4: nobody gets less or more than so many times its even share of a kind of place over all practices.
   alternatives     true: other themes for the first practice not held are planned too, each with what it costs.
-  draws            null: not asked. Else the rest of the term is played through so often to say how likely each ends inside.
+  draws            null: not asked. Else the rest of the term is played through so often to say how likely each ends inside;
+                   that comes on top of timeLimitMs, as its answer must not depend on the clock. Its progress is told.
   seed 1, timeLimitMs 10000 (a ceiling, counted from when the input was read), workLimit null (in units of its own; with one,
                    and time enough, the same input gives the same bytes but for elapsedMs).
 

@@ -11,7 +11,7 @@ import { type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listPlanned } from '#data/session-plans'
-import { changeSession, lockSessions, type Session } from '#data/sessions'
+import { changeSession, getSession, lockSessions, type Session } from '#data/sessions'
 import { saveTermPlan } from '#data/term-plans'
 import { type Done, saved } from '#server/action'
 import type { LoadedAhead } from '#server/ahead-request'
@@ -106,7 +106,10 @@ function inOrder(problem: AheadProblem, practices: readonly PlannedPractice[]): 
   return problem.practices.flatMap(({ id }) => of.get(id) ?? [])
 }
 
-/** Puts what is firm onto the practices. One whose turns are planned already has its own design. */
+/**
+ * Puts what is firm onto the practices. One whose turns are planned already has its own design; one that was written,
+ * called off or moved while this was saved is left as it is.
+ */
 async function tell(
   tx: ClubTx,
   of: { readonly practices: readonly PlannedPractice[]; readonly sessions: readonly Session[] },
@@ -115,11 +118,12 @@ async function tell(
   const ids = firm.map(({ sessionId }) => sessionId)
   await lockSessions(tx, ids)
   const planned = await listPlanned(tx, ids)
-  const sessions = new Map(of.sessions.map((session) => [session.id, session]))
+  const dayOf = new Map(of.sessions.map(({ id, day }) => [id, day]))
   let told = 0
   for (const { sessionId, themeId, designId } of firm) {
-    const session = sessions.get(sessionId)
-    if (!session || planned.has(sessionId)) continue
+    const session = await getSession(tx, sessionId)
+    const isToCome = session.written === 'notWritten' && !session.isCancelled
+    if (!isToCome || session.day !== dayOf.get(sessionId) || planned.has(sessionId)) continue
     told++
     if (session.themeId !== themeId || session.designId !== designId)
       await changeSession(tx, sessionId, { themeId, designId })

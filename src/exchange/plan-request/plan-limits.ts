@@ -11,7 +11,7 @@ export const planLimits = {
   metres: 200,
   /** More seconds than a season has of practice. */
   seconds: 1e7,
-  draws: 100_000,
+  draws: 10_000,
   /** Themes met by designs, over all practices. */
   choices: 20_000,
   idLetters: 80,

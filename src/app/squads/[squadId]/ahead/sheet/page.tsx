@@ -1,10 +1,10 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { orNotFound } from '#app/or-not-found'
 import { loadAheadSheet } from '#server/ahead-sheet'
 import { getViewer } from '#server/viewer'
 import { AheadSheet } from '#ui/ahead/ahead-sheet'
 import { LinkButton } from '#ui/page/button'
+import { Empty } from '#ui/page/empty'
 import { paths, withChoices } from '#ui/paths'
 import { PrintPage } from '#ui/planning/print-page'
 
@@ -21,7 +21,6 @@ export default async function AheadSheetPage({ params, searchParams }: SheetPage
   const query = await searchParams
   const withNames = query.names === 'yes'
   const sheet = await orNotFound(loadAheadSheet(viewer, { squadId, query, withNames }))
-  if (!sheet) notFound()
   const here = paths.aheadSheet(squadId)
   const other = { term: query.term, names: withNames ? null : 'yes' }
   return (
@@ -31,13 +30,21 @@ export default async function AheadSheetPage({ params, searchParams }: SheetPage
           <LinkButton href={withChoices(paths.ahead(squadId), { term: query.term })}>
             Back to the weeks ahead
           </LinkButton>
-          <LinkButton href={withChoices(here, other)}>
-            {withNames ? 'Without names' : 'With children’s names, for coaches only'}
-          </LinkButton>
+          {sheet ? (
+            <LinkButton href={withChoices(here, other)}>
+              {withNames ? 'Without names' : 'With children’s names, for coaches only'}
+            </LinkButton>
+          ) : null}
         </>
       }
     >
-      <AheadSheet {...sheet} />
+      {sheet ? (
+        <AheadSheet {...sheet} />
+      ) : (
+        <Empty>
+          No plan of this term is saved yet. Save one on the page of the weeks ahead, then print it.
+        </Empty>
+      )}
     </PrintPage>
   )
 }
