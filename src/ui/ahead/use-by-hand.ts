@@ -17,16 +17,17 @@ export type ByHand = {
 
 /** `fixed`: practices whose turns are planned, by their ids; they stay as they are. */
 export function useByHand({ draft, ask }: AheadEditing, fixed: ReadonlySet<string>): ByHand {
-  const [said, setSaid] = useState('')
+  const [done, setDone] = useState<Done | null>(null)
   const doings = useMemo(() => {
     const { asked, best } = draft
     const dayOf = (practice: number) => formatDay(asked.practices[practice]?.day ?? '')
     const isFixed = (...touched: readonly number[]) => {
       const own = touched.find((at) => fixed.has(asked.practices[at]?.id ?? ''))
       if (own !== undefined)
-        setSaid(
-          `The turns of ${dayOf(own)} are planned already: it stays as it is. Change its own plan first.`,
-        )
+        setDone({
+          words: `The turns of ${dayOf(own)} are planned already: it stays as it is. Change its own plan first.`,
+          isPlanned: false,
+        })
       return own !== undefined
     }
     const without =
@@ -37,9 +38,10 @@ export function useByHand({ draft, ask }: AheadEditing, fixed: ReadonlySet<strin
       choose: (practice: number, theme: number) => {
         if (isFixed(practice)) return
         ask((request) => changeTheme(request, { draft, practice, theme }), { firm: without(practice) })
-        setSaid(
-          `${dayOf(practice)} is “${asked.themes[theme]?.name ?? ''}”${under(asked, theme)} now, and held. ${rest}`,
-        )
+        setDone({
+          words: `${dayOf(practice)} is “${asked.themes[theme]?.name ?? ''}”${under(asked, theme)} now, and held.`,
+          isPlanned: true,
+        })
       },
       exchange: (practice: number, other: number) => {
         if (!best || practice === other || !asked.practices[practice] || !asked.practices[other]) return
@@ -47,20 +49,22 @@ export function useByHand({ draft, ask }: AheadEditing, fixed: ReadonlySet<strin
         ask((request) => exchangeWith(request, { draft, practice, other }), {
           firm: without(practice, other),
         })
-        setSaid(`${dayOf(practice)} and ${dayOf(other)} are exchanged, and held. ${rest}`)
+        setDone({ words: `${dayOf(practice)} and ${dayOf(other)} are exchanged, and held.`, isPlanned: true })
       },
       hold: (practice: number, isHeld: boolean) => {
         if (isFixed(practice)) return
         if (isHeld) ask((request) => holdPractice(request, { draft, practice }))
         else ask((request) => freePractice(request, { draft, practice }), { firm: without(practice) })
-        setSaid(`${dayOf(practice)} is ${isHeld ? 'held' : 'free again'}. ${rest}`)
+        setDone({ words: `${dayOf(practice)} is ${isHeld ? 'held' : 'free again'}.`, isPlanned: true })
       },
     }
   }, [draft, ask, fixed])
-  return { ...doings, said }
+  // What was asked for may leave no plan: then nothing was planned around it.
+  const rest = done?.isPlanned && draft.best ? ' The rest was planned anew around it.' : ''
+  return { ...doings, said: done ? `${done.words}${rest}` : '' }
 }
 
-const rest = 'The rest was planned anew around it.'
+type Done = { readonly words: string; readonly isPlanned: boolean }
 
 /** What is held for a theme may be about one that stands under it. */
 function under({ themes }: Pick<AheadProblem, 'themes'>, theme: number): string {
