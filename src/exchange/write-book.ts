@@ -1,4 +1,5 @@
 import type { Seconds } from '#common/time'
+import { toThousandth } from '#common/to-thousandth'
 import { writeCsv } from '#exchange/csv/write-csv'
 import type { MatchLine, Role, Situation } from '#exposure/column'
 
@@ -51,8 +52,4 @@ export function writeBook(lines: readonly BookLine[]): string {
     toThousandth(l.seconds - l.fairSeconds),
   ])
   return writeCsv([header, ...rows])
-}
-
-function toThousandth(value: number): number {
-  return Math.round(value * 1000) / 1000 + 0
 }

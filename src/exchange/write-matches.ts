@@ -1,4 +1,5 @@
 import type { Day, Seconds } from '#common/time'
+import { toThousandth } from '#common/to-thousandth'
 import { writeCsv } from '#exchange/csv/write-csv'
 import type { Line } from '#match/match'
 
@@ -51,7 +52,7 @@ export function writeMatches(lines: readonly MatchLineOfFile[]): string {
     l.title,
     l.thereSeconds,
     l.playedSeconds,
-    Math.round(l.dueSeconds * 1000) / 1000,
+    toThousandth(l.dueSeconds),
     l.isStart ? 'yes' : 'no',
     l.lines.keeper,
     l.lines.back,

@@ -1,6 +1,7 @@
+import { toThousandth } from '#common/to-thousandth'
 import type { Role, Situation } from '#exposure/column'
 import { noSeconds } from '#rotation/fair-seconds'
-import type { ColumnSeconds, RotationColumn } from '#rotation/problem'
+import { type ColumnSeconds, type RotationColumn, rotationColumns } from '#rotation/problem'
 import type { PlayerId } from '#squad/player'
 import type { ThemeId } from '#themes/theme'
 
@@ -55,7 +56,13 @@ export function seasonOf(
       },
     })
   }
-  return season
+  return new Map([...season].map(([playerId, own]) => [playerId, { ...own, gap: inThousandths(own.gap) }]))
+}
+
+function inThousandths(gap: ColumnSeconds): ColumnSeconds {
+  const own: Record<RotationColumn, number> = { ...gap }
+  for (const column of rotationColumns) own[column] = toThousandth(gap[column])
+  return own
 }
 
 /** Seconds of playing in each theme that a player is short of; nothing where it is not short. */

@@ -35,6 +35,15 @@ describe('what is carried in from the season', () => {
     expect(seasonOf(columns, { withMatches: true }).get('p1')?.gap.attack).toBe(-430)
   })
 
+  it('is the same in whatever order the book was added up', () => {
+    // These three add up to two different numbers, by which comes first.
+    const parts = [0.1, 0.2, 0.3].map((dueSeconds) => column({ dueSeconds }))
+    const sums = [parts, [...parts].reverse()].map((own) => seasonOf(own, { withMatches: false }))
+    expect(0.1 + 0.2 + 0.3).not.toBe(0.3 + 0.2 + 0.1)
+    expect(sums[0]?.get('p1')?.gap).toEqual(sums[1]?.get('p1')?.gap)
+    expect(sums[0]?.get('p1')?.gap.attack).toBe(-0.6)
+  })
+
   it('themes are short by playing, not by waiting, and nobody is short of less than nothing', () => {
     const short = themeShort(columns)
     expect(short.get('t1')).toEqual(new Map([['p1', 60]]))

@@ -1,3 +1,4 @@
+import { toThousandth } from '#common/to-thousandth'
 import type { Role } from '#exposure/column'
 import type { Owed } from '#lineup/problem'
 import type { PlayerId } from '#squad/player'
@@ -16,6 +17,11 @@ export type MatchColumn = {
 export function owedOfMatches(columns: readonly MatchColumn[], playerId: PlayerId): Omit<Owed, 'starts'> {
   const own = columns.filter((column) => column.playerId === playerId && column.isMember)
   const left = (counts: (role: Role) => boolean) =>
-    own.reduce((sum, { role, seconds, dueSeconds }) => (counts(role) ? sum + dueSeconds - seconds : sum), 0)
+    toThousandth(
+      own.reduce(
+        (sum, { role, seconds, dueSeconds }) => (counts(role) ? sum + dueSeconds - seconds : sum),
+        0,
+      ),
+    )
   return { playSeconds: left((role) => role !== 'rest'), keepSeconds: left((role) => role === 'keep') }
 }
