@@ -3,7 +3,8 @@ import { offersOf } from '#ahead/offers-of-request'
 import type { AheadPlayer, AheadProblem } from '#ahead/problem'
 import type { AheadRequest, RequestedPlayer } from '#ahead/request'
 import { themesOfRequest } from '#ahead/themes-of-request'
-import { isWithin, weekOfTerm, weeksOfTerm } from '#ahead/week-of-term'
+import { weekOfTerm, weeksOfTerm } from '#ahead/week-of-term'
+import { hasDay } from '#common/dated'
 import { toleranceSeconds } from '#fairness/tolerance'
 import { type ColumnSeconds, type RotationColumn, rotationColumns, seatRoles } from '#rotation/problem'
 
@@ -20,7 +21,7 @@ export function problemOfAhead(request: AheadRequest): AheadProblem {
   const offers = offersOf(request)
   const practices = inTime(request.practices).flatMap((own) => {
     const week = weekOfTerm(weeks, { term: request.term, day: own.day })
-    if (week === null || request.closed.some((span) => isWithin(span, own.day))) return []
+    if (week === null || request.closed.some((span) => hasDay(span, own.day))) return []
     const theme = own.held ? themeAt.get(own.held.themeId) : undefined
     const design = own.held?.designId ? (designAt.get(own.held.designId) ?? null) : null
     const held = theme === undefined ? null : { theme, design }
@@ -50,7 +51,7 @@ export function problemOfAhead(request: AheadRequest): AheadProblem {
 }
 
 function isAway({ away }: RequestedPlayer, day: string): boolean {
-  return away.some((span) => isWithin(span, day))
+  return away.some((span) => hasDay(span, day))
 }
 
 function aheadPlayer({ themes, policy }: AheadRequest, player: RequestedPlayer): AheadPlayer {

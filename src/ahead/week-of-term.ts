@@ -1,4 +1,5 @@
 import type { DaySpan } from '#ahead/request'
+import { hasDay } from '#common/dated'
 import { type Day, isoWeekOf } from '#common/time'
 import { isoWeeksBetween } from '#common/weeks'
 
@@ -12,9 +13,5 @@ export function weekOfTerm(
   weeks: ReadonlyMap<string, number>,
   { term, day }: { readonly term: DaySpan; readonly day: Day },
 ): number | null {
-  return isWithin(term, day) ? (weeks.get(isoWeekOf(day)) ?? null) : null
-}
-
-export function isWithin({ firstDay, lastDay }: DaySpan, day: Day): boolean {
-  return firstDay <= day && day <= lastDay
+  return hasDay(term, day) ? (weeks.get(isoWeekOf(day)) ?? null) : null
 }

@@ -1,7 +1,7 @@
 import { type ExpectedAttendance, expectedAttendance } from '#ahead/attendance/expected-attendance'
 import type { ComingPractice } from '#ahead/missing/coming-practice'
 import type { RequestedPlayer } from '#ahead/request'
-import { isWithin } from '#ahead/week-of-term'
+import { hasDay } from '#common/dated'
 import type { Seconds } from '#common/time'
 import type { SessionAccount } from '#fairness/account'
 import { themedPractices, themeParts } from '#fairness/theme-parts'
@@ -64,7 +64,7 @@ export function missingOfPlayers({
   }
   const rows = players.flatMap((player, at) => {
     const chance = chances[at] ?? 0
-    const there = coming.filter(({ day }) => !player.away.some((span) => isWithin(span, day)))
+    const there = coming.filter(({ day }) => !player.away.some((span) => hasDay(span, day)))
     const endPlayed = player.playedSeconds + there.length * chance * usual.playedSeconds
     return wished.map(({ themeId, wishedShare }): PlayerMissing => {
       const key = keyOf(player.id, themeId)

@@ -4,7 +4,7 @@ import { Fragment, useCallback, useMemo } from 'react'
 import { aheadDraft } from '#ahead/draft/ahead-draft'
 import type { AheadEngine } from '#ahead/draft/ahead-engine'
 import { plannedPractices } from '#ahead/draft/planned-practices'
-import { isWithin } from '#ahead/week-of-term'
+import { hasDay } from '#common/dated'
 import type { AheadTerm } from '#ui/ahead/ahead-types'
 import { ChancesPart } from '#ui/ahead/chances-part'
 import { ChangesPart } from '#ui/ahead/changes-part'
@@ -131,7 +131,7 @@ function ClosedLine({
   term: { closed, asOf, firstDay, lastDay, request },
 }: Pick<AheadFormProps, 'squadId' | 'term'>) {
   const inTerm = closed.filter((own) => own.lastDay >= (asOf ?? firstDay) && own.firstDay <= lastDay)
-  const standing = request.practices.filter(({ day }) => inTerm.some((span) => isWithin(span, day)))
+  const standing = request.practices.filter(({ day }) => inTerm.some((span) => hasDay(span, day)))
   return inTerm.length === 0 ? null : (
     <p className="text-sm text-soft">
       Without practice: {inTerm.map((own) => `${own.name}, ${formatDays(own)}`).join('; ')}.
