@@ -1,6 +1,6 @@
 'use client'
 
-import { useCallback, useEffect, useRef } from 'react'
+import { useCallback } from 'react'
 import {
   draftOf,
   type LineUpDraft,
@@ -13,70 +13,39 @@ import {
 import type { LineUpSolver } from '#lineup/draft/line-up-solver'
 import type { LineUpSwap } from '#lineup/draft/swap-line-up'
 import type { MatchPlanRequest } from '#lineup/match-plan'
-import type { SearchClock } from '#ui/planning/running-search'
-import { type RunSearch, useSearch } from '#ui/planning/use-search'
-import { useSteps } from '#ui/planning/use-steps'
+import type { LineUpProblem } from '#lineup/problem'
+import { type DraftEditing, type DraftSearch, useSearchedDraft } from '#ui/planning/use-searched-draft'
 
 type Place = { readonly player: number; readonly window: number }
 
-export type LineUpEditing = {
-  readonly draft: LineUpDraft
-  /** Null: none is running. */
-  readonly search: SearchClock | null
-  /** What went wrong with the last search; null: nothing. */
-  readonly fault: string | null
+export type LineUpEditing = DraftEditing<LineUpDraft> & {
   readonly ask: (change: (request: MatchPlanRequest) => MatchPlanRequest) => void
   readonly swap: (swap: LineUpSwap) => void
   readonly lock: (at: Place) => void
   readonly unlock: (at: Place) => void
-  readonly searchNow: () => void
-  readonly stop: () => void
-  /** Ends the search where it is and leaves the line-up as it stands on the page: it is being saved. */
-  readonly settle: () => void
-  readonly undo: () => void
-  readonly canUndo: boolean
 }
-
-/** How long the exact solver waits for the next change before it begins. */
-const pauseMs = 400
 
 /**
  * A line-up being made: every change of what is asked has its line-up at once, and the exact solver betters it by itself.
  * What the coach's hand changed stays until it asks for a new search.
  */
 export function useLineUpDraft(first: () => LineUpDraft, solver: LineUpSolver): LineUpEditing {
-  const { draft, change, take, undo, canUndo } = useSteps(first)
-  const { problem, isSettled } = draft
-  const shown = useRef(draft)
-  useEffect(() => {
-    shown.current = draft
-  })
-  const run: RunSearch = useCallback(
-    async ({ timeLimitMs, signal, isWanted }) => {
+  const solve: LineUpDraftSearch['solve'] = useCallback(
+    async (problem, { draft, timeLimitMs, signal, take }) => {
+      const start = draft.problem === problem ? (draft.made?.plan ?? null) : null
       const end = await solver(problem, {
-        start: shown.current.problem === problem ? (shown.current.made?.plan ?? null) : null,
-        timeLimitMs,
-        signal,
-        onBetter: (best) => {
-          if (isWanted()) take((now) => withSolved(now, { problem, best, isEnd: false }))
-        },
+        ...{ start, timeLimitMs, signal },
+        onBetter: (best) => take((now) => withSolved(now, { problem, best, isEnd: false })),
       })
-      if (!isWanted()) return 'done'
       if (end.kind === 'impossible') take((now) => withClash(now, { problem, clash: end.clash }))
       else take((now) => withSolved(now, { problem, best: end.best, isEnd: true }))
       return end.kind === 'failed' ? 'failed' : 'done'
     },
-    [problem, solver, take],
+    [solver],
   )
-  const { search, hasFailed, searchNow, stop, forget } = useSearch(run, { isSettled, pauseMs })
-  const settle = useCallback(() => {
-    forget()
-    take((now) => ({ ...now, isSettled: true }))
-  }, [forget, take])
-
+  const { editing, change } = useSearchedDraft(first, { ...search, solve })
   return {
-    ...{ draft, search, searchNow, stop, settle, undo, canUndo },
-    fault: hasFailed ? noSearch : null,
+    ...editing,
     ask: useCallback((to) => change((now) => draftOf(to(now.request))), [change]),
     swap: useCallback((swap) => change((now) => withSwap(now, swap)), [change]),
     lock: useCallback((at) => change((now) => withLock(now, at)), [change]),
@@ -84,5 +53,13 @@ export function useLineUpDraft(first: () => LineUpDraft, solver: LineUpSolver): 
   }
 }
 
-const noSearch =
-  'The search for a fairer line-up failed on this device. The one on the page keeps every rule all the same.'
+type LineUpDraftSearch = DraftSearch<LineUpDraft, LineUpProblem>
+
+const search: Omit<LineUpDraftSearch, 'solve'> = {
+  problemOf: ({ problem }) => problem,
+  isSettled: ({ isSettled }) => isSettled,
+  settled: (draft) => ({ ...draft, isSettled: true }),
+  pauseMs: 400,
+  failed:
+    'The search for a fairer line-up failed on this device. The one on the page keeps every rule all the same.',
+}

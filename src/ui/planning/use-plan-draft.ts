@@ -1,6 +1,6 @@
 'use client'
 
-import { useCallback, useEffect, useMemo, useRef } from 'react'
+import { useCallback } from 'react'
 import {
   draftOf,
   type PlanDraft,
@@ -15,73 +15,39 @@ import type { PlanSolver } from '#planning/plan-solver'
 import type { PlanRequest, PracticePlan } from '#planning/practice-plan'
 import { isSamePlan } from '#planning/same-plan'
 import type { Swap } from '#planning/swap'
-import type { SearchClock } from '#ui/planning/running-search'
-import { type RunSearch, useSearch } from '#ui/planning/use-search'
-import { useSteps } from '#ui/planning/use-steps'
+import type { RotationProblem } from '#rotation/problem'
+import { type DraftEditing, type DraftSearch, useSearchedDraft } from '#ui/planning/use-searched-draft'
 
-export type PlanEditing = {
-  readonly draft: PlanDraft
-  /** Null: none is running. */
-  readonly search: SearchClock | null
-  /** What went wrong with the last search; null: nothing. */
-  readonly fault: string | null
+export type PlanEditing = DraftEditing<PlanDraft> & {
   readonly ask: (change: (request: PlanRequest) => PlanRequest) => void
   readonly swap: (swap: Swap) => void
   readonly lock: (at: { readonly turn: number; readonly player: number }) => void
   readonly unlock: (at: { readonly turn: number; readonly player: number }) => void
-  readonly searchNow: () => void
-  readonly stop: () => void
-  /** Ends the search where it is and leaves the plan as it stands on the page: it is being saved. */
-  readonly settle: () => void
   /** The plan was saved: what it shows to somebody early is held, where the draft is that plan still. */
   readonly hold: (shown: PracticePlan) => void
-  readonly undo: () => void
-  readonly canUndo: boolean
 }
-
-/** How long the exact solver waits for the next change before it begins. */
-const pauseMs = 500
 
 /**
  * A plan being made: every change of what is asked has its plan at once, and the exact solver betters it by itself. What
  * the coach's hand changed stays until it asks for a new search.
  */
 export function usePlanDraft(first: () => PlanDraft, solver: PlanSolver): PlanEditing {
-  const { draft, change, take, undo, canUndo } = useSteps(first)
-  const problem = draft.made?.problem ?? null
-  const plan = useRef(draft.made?.plan ?? null)
-  useEffect(() => {
-    plan.current = draft.made?.plan ?? null
-  })
-  const run = useMemo((): RunSearch | null => {
-    if (!problem) return null
-    return async ({ timeLimitMs, signal, isWanted }) => {
-      const start = plan.current
-      if (!start) return 'done'
+  const solve: PlanDraftSearch['solve'] = useCallback(
+    async (problem, { draft: { made }, timeLimitMs, signal, take }) => {
+      if (!made) return 'done'
       const end = await solver(problem, {
-        start,
-        timeLimitMs,
-        signal,
-        onProgress: (best) => {
-          if (isWanted()) take((now) => withSolved(now, { problem, best, isEnd: false }))
-        },
+        ...{ start: made.plan, timeLimitMs, signal },
+        onProgress: (best) => take((now) => withSolved(now, { problem, best, isEnd: false })),
       })
-      if (!isWanted()) return 'done'
       const best = end.kind === 'impossible' ? null : end.best
       take((now) => withSolved(now, { problem, best, isEnd: true }))
       return end.kind === 'failed' ? 'failed' : 'done'
-    }
-  }, [problem, solver, take])
-  const isSettled = draft.made?.isSettled ?? true
-  const { search, hasFailed, searchNow, stop, forget } = useSearch(run, { isSettled, pauseMs })
-  const settle = useCallback(() => {
-    forget()
-    take((now) => (now.made ? { ...now, made: { ...now.made, isSettled: true } } : now))
-  }, [forget, take])
-
+    },
+    [solver],
+  )
+  const { editing, change, take } = useSearchedDraft(first, { ...search, solve })
   return {
-    ...{ draft, search, searchNow, stop, settle, undo, canUndo },
-    fault: hasFailed ? noSearch : null,
+    ...editing,
     ask: useCallback((to) => change((now) => draftOf(to(now.request))), [change]),
     swap: useCallback((swap) => change((now) => withSwap(now, swap)), [change]),
     lock: useCallback((at) => change((now) => withLock(now, at)), [change]),
@@ -97,5 +63,12 @@ export function usePlanDraft(first: () => PlanDraft, solver: PlanSolver): PlanEd
   }
 }
 
-const noSearch =
-  'The search for a fairer plan failed on this device. The plan below keeps every rule all the same.'
+type PlanDraftSearch = DraftSearch<PlanDraft, RotationProblem>
+
+const search: Omit<PlanDraftSearch, 'solve'> = {
+  problemOf: ({ made }) => made?.problem ?? null,
+  isSettled: ({ made }) => made?.isSettled ?? true,
+  settled: (draft) => (draft.made ? { ...draft, made: { ...draft.made, isSettled: true } } : draft),
+  pauseMs: 500,
+  failed: 'The search for a fairer plan failed on this device. The plan below keeps every rule all the same.',
+}
