@@ -1,5 +1,6 @@
 import { aheadRules } from '#ahead/ahead-rules'
 import type { AheadClash } from '#ahead/clash'
+import { blockThemes } from '#ahead/kept-weeks'
 import type { AheadProblem } from '#ahead/problem'
 import type { AheadRuleName, Pick } from '#ahead/rule'
 import { themeWithAbove } from '#ahead/theme-with-above'
@@ -37,16 +38,11 @@ function clashAt(problem: AheadProblem, left: OffersLeft, practice: number): rea
 }
 
 /** The theme that the rules look at: the one held, or the block's. */
-function themeAt(
-  { practices, blocks }: AheadProblem,
-  practice: number,
-  rules: readonly AheadRuleName[],
-): number | null {
-  const own = practices[practice]
+function themeAt(problem: AheadProblem, practice: number, rules: readonly AheadRuleName[]): number | null {
+  const own = problem.practices[practice]
   if (!own) return null
   if (rules.includes('held') && own.held) return own.held.theme
-  const kept = blocks.filter(({ firstWeek, lastWeek }) => firstWeek <= own.week && own.week <= lastWeek)
-  return rules.includes('block') ? (kept[0]?.theme ?? null) : null
+  return rules.includes('block') ? (blockThemes(problem, own.week)[0] ?? null) : null
 }
 
 /** The nearest theme that all of some offers are of. */

@@ -3,6 +3,7 @@ import { blockThemes } from '#ahead/kept-weeks'
 import { type AheadPlan, chosenOffer } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { themeWithAbove } from '#ahead/theme-with-above'
+import { choiceMeets, didMeet } from '#ahead/themes-met'
 import type { Seconds } from '#common/time'
 
 /** Why a practice is of its theme: the first of these that holds. `theme`: the place of the one it holds for. */
@@ -85,13 +86,11 @@ function lastWeekOf(
   plan: AheadPlan,
   { practice, theme }: { readonly practice: number; readonly theme: number },
 ): number | null {
-  const isOf = (own: number) => themeWithAbove(problem.themes, own).includes(theme)
   const weeks = [
-    ...problem.met.filter(({ themes }) => themes.some(isOf)).map(({ week }) => week),
-    ...problem.practices.slice(0, practice).flatMap(({ week }, at) => {
-      const offer = chosenOffer(problem, plan.choices, at)
-      return offer && isOf(offer.theme) ? [week] : []
-    }),
+    ...problem.met.filter((met) => didMeet(problem, met, theme)).map(({ week }) => week),
+    ...problem.practices
+      .slice(0, practice)
+      .flatMap(({ week }, at) => (choiceMeets(problem, plan.choices, { practice: at, theme }) ? [week] : [])),
   ]
   return weeks.length > 0 ? Math.max(...weeks) : null
 }
