@@ -1,6 +1,5 @@
-import type { AheadChoices } from '#ahead/plan'
-import { chosenOffer } from '#ahead/plan'
-import type { AheadPractice, AheadProblem, MetPractice, Offer } from '#ahead/problem'
+import { type AheadChoices, chosenOffer } from '#ahead/plan'
+import type { AheadProblem, MetPractice, Offer } from '#ahead/problem'
 import type { Pick } from '#ahead/rule'
 import { themeWithAbove } from '#ahead/theme-with-above'
 
@@ -28,11 +27,10 @@ export function choiceMeets(
 export function picksWhere(
   problem: AheadProblem,
   practice: number,
-  isMeant: (offer: Offer, practice: AheadPractice) => boolean,
+  isMeant: (offer: Offer) => boolean,
 ): readonly Pick[] {
-  const own = problem.practices[practice]
-  if (!own) return []
-  return own.offers.flatMap((one, offer) => (isMeant(one, own) ? [{ practice, offer }] : []))
+  const offers = problem.practices[practice]?.offers ?? []
+  return offers.flatMap((own, offer) => (isMeant(own) ? [{ practice, offer }] : []))
 }
 
 /** The offers of a practice that meet a theme. */

@@ -1,28 +1,18 @@
-import { chosenOffer } from '#ahead/plan'
-import type { AheadPractice, AheadProblem, Offer } from '#ahead/problem'
-import { type AheadRule, noLimits } from '#ahead/rule'
-import { offerMeets, picksWhere } from '#ahead/themes-met'
+import type { AheadProblem, Offer } from '#ahead/problem'
+import { offerRule } from '#ahead/rules/offer-rule'
+import { offerMeets } from '#ahead/themes-met'
 
 /** What the coach holds stays: theme and design where both are held, else its theme or one under it. */
-export const held: AheadRule = {
-  name: 'held',
-  faults: (problem, choices) =>
-    problem.practices.flatMap((own, practice) => {
-      const offer = chosenOffer(problem, choices, practice)
-      return !offer || isAsHeld(problem, own, offer)
-        ? []
-        : [{ rule: 'held', practice, theme: own.held?.theme ?? null }]
-    }),
-  limits: (problem) => ({
-    ...noLimits,
-    never: problem.practices.flatMap((own, practice) =>
-      picksWhere(problem, practice, (offer) => !isAsHeld(problem, own, offer)),
-    ),
-  }),
-}
+export const held = offerRule('held', (problem, { held: asked }, offer) =>
+  asked && !isAsHeld(problem, asked, offer) ? [asked.theme] : [],
+)
 
-function isAsHeld(problem: AheadProblem, { held: asked }: AheadPractice, offer: Offer): boolean {
-  if (!asked) return true
-  if (asked.design !== null) return offer.theme === asked.theme && offer.design === asked.design
-  return offerMeets(problem, offer, asked.theme)
+function isAsHeld(
+  problem: AheadProblem,
+  { theme, design }: { readonly theme: number; readonly design: number | null },
+  offer: Offer,
+): boolean {
+  return design === null
+    ? offerMeets(problem, offer, theme)
+    : offer.theme === theme && offer.design === design
 }
