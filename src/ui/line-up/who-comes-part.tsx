@@ -32,29 +32,27 @@ export function WhoComesPart({ request, players, problems, onAsk }: WhoComesPart
       <BesideField problems={problems.filter(({ path }) => path === 'players')} />
       <ComingList
         players={players}
-        isComing={(id) => planned.has(id)}
+        comingOf={(id) => {
+          const [own, player] = [planned.get(id), known.get(id)]
+          return own && player
+            ? {
+                words: thisMatchWords(own.player, player),
+                settings: (
+                  <ForThisMatch
+                    player={own.player}
+                    known={player}
+                    format={request.format}
+                    onChange={(change) => onAsk((now) => withPlayerChanged(now, id, change))}
+                  />
+                ),
+                beside: (
+                  <BesideField problems={problems.filter(({ path }) => path === `players.${own.index}`)} />
+                ),
+              }
+            : null
+        }}
         onToggle={toggle}
         settingsName="For this match"
-        settingsWords={(id) => {
-          const [own, player] = [planned.get(id)?.player, known.get(id)]
-          return own && player ? thisMatchWords(own, player) : ''
-        }}
-        settings={(id) => {
-          const [own, player] = [planned.get(id)?.player, known.get(id)]
-          return own && player ? (
-            <ForThisMatch
-              player={own}
-              known={player}
-              format={request.format}
-              onChange={(change) => onAsk((now) => withPlayerChanged(now, id, change))}
-            />
-          ) : null
-        }}
-        beside={(id) => (
-          <BesideField
-            problems={problems.filter(({ path }) => path === `players.${planned.get(id)?.index}`)}
-          />
-        )}
       />
     </>
   )

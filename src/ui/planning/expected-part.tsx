@@ -40,25 +40,25 @@ export function ExpectedPart({ request, players, onAsk }: ExpectedPartProps) {
   return (
     <ComingList
       players={players}
-      isComing={(id) => planned.has(id)}
+      comingOf={(id) => {
+        const own = planned.get(id)
+        return own
+          ? {
+              words: todayWords(own, turnCount),
+              settings: (
+                <ForToday
+                  player={own}
+                  name={players.find((player) => player.id === id)?.name ?? ''}
+                  turnCount={turnCount}
+                  sides={request.rules.keepsSides ? (request.design.sides?.names ?? null) : null}
+                  onChange={(to) => change(id, to)}
+                />
+              ),
+            }
+          : null
+      }}
       onToggle={toggle}
       settingsName="For today"
-      settingsWords={(id) => {
-        const own = planned.get(id)
-        return own ? todayWords(own, turnCount) : ''
-      }}
-      settings={(id) => {
-        const own = planned.get(id)
-        return own ? (
-          <ForToday
-            player={own}
-            name={players.find((player) => player.id === id)?.name ?? ''}
-            turnCount={turnCount}
-            sides={request.rules.keepsSides ? (request.design.sides?.names ?? null) : null}
-            onChange={(to) => change(id, to)}
-          />
-        ) : null
-      }}
     />
   )
 }
