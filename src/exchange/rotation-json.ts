@@ -1,5 +1,6 @@
-import type { Proof } from '#common/proof'
 import { formatPath } from '#exchange/json-path'
+import { proofJson } from '#exchange/proof-json'
+import { quiet } from '#exchange/quiet'
 import { type RotationRequest, rotationRequestJson } from '#exchange/rotation-request'
 import { findClash } from '#rotation/clash'
 import { explainRotation } from '#rotation/explain-rotation'
@@ -61,17 +62,6 @@ export function impossibleJson(request: RotationRequest) {
     }),
     nearest: nearest && rotationRequestJson({ ...request, problem: nearest }),
   }
-}
-
-/** Sums of thirds that should be nothing come out as 1e-26: less than this is nothing. */
-const noise = 1e-9
-
-function proofJson({ value, bound, proven }: Proof): Proof {
-  return { value: quiet(value), bound: quiet(bound), proven }
-}
-
-function quiet(value: number): number {
-  return Math.abs(value) < noise ? 0 : value
 }
 
 function columnsJson(columns: ColumnSeconds): Readonly<Record<string, number>> {

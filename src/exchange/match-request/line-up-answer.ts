@@ -1,5 +1,6 @@
-import type { Proof } from '#common/proof'
 import type { MatchRequest } from '#exchange/match-request/match-request'
+import { proofJson } from '#exchange/proof-json'
+import { quiet } from '#exchange/quiet'
 import { equalTimeChangesOf } from '#lineup/equal-time-changes'
 import { explainLineUp } from '#lineup/explain-line-up'
 import { type FairLineUp, fairLineUp } from '#lineup/fair-line-up'
@@ -97,15 +98,4 @@ function playerJson(
     least: asked?.leastSeconds ?? 0,
     isLeastKept: play >= (asked?.leastSeconds ?? 0),
   }
-}
-
-/** Sums of thirds that should be nothing come out as 1e-13: less than this is nothing. */
-const noise = 1e-9
-
-export function proofJson({ value, bound, proven }: Proof): Proof {
-  return { value: quiet(value), bound: quiet(bound), proven }
-}
-
-function quiet(value: number): number {
-  return Math.abs(value) < noise ? 0 : value
 }

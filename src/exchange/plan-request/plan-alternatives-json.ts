@@ -1,7 +1,8 @@
 import { chosenOffer, type SolvedAhead } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { proofOf } from '#common/proof'
-import { proofJson, quiet } from '#exchange/plan-request/plan-answer'
+import { proofJson } from '#exchange/proof-json'
+import { quiet } from '#exchange/quiet'
 
 /** A plan with another theme in one practice, and what it is dearer by. */
 type Alternative = { readonly solved: SolvedAhead; readonly costs: number }

@@ -11,6 +11,8 @@ import { firmPractices } from '#ahead/term-plan'
 import { themeWithAbove } from '#ahead/theme-with-above'
 import type { Proof } from '#common/proof'
 import type { PlanRequest } from '#exchange/plan-request/plan-request'
+import { proofJson } from '#exchange/proof-json'
+import { noise, quiet } from '#exchange/quiet'
 import { type RotationColumn, rotationColumns } from '#rotation/problem'
 
 export const planFormat = 'turnbook/plan@1'
@@ -129,15 +131,4 @@ function seatsJson(seats: SeatSeconds | undefined): Readonly<Record<string, numb
       return seconds === 0 ? [] : [[column, seconds]]
     }),
   )
-}
-
-/** Sums of thirds that should be nothing come out as 1e-13: less than this is nothing. */
-const noise = 1e-9
-
-export function proofJson({ value, bound, proven }: Proof): Proof {
-  return { value: quiet(value), bound: quiet(bound), proven }
-}
-
-export function quiet(value: number): number {
-  return Math.abs(value) < noise ? 0 : value
 }
