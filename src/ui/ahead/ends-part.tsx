@@ -5,10 +5,9 @@ import { expectedEnd } from '#ahead/expected-end'
 import { countInside } from '#ahead/explain/ends-inside'
 import type { AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
-import type { ColumnSeconds, RotationColumn } from '#rotation/problem'
+import type { ColumnSeconds } from '#rotation/problem'
 import type { NameOfPlace } from '#ui/ahead/ahead-types'
-import { EndsTable } from '#ui/ahead/ends-table'
-import { Details } from '#ui/page/details'
+import { EndsTables } from '#ui/ahead/ends-tables'
 
 type EndsPartProps = {
   readonly problem: AheadProblem
@@ -16,28 +15,26 @@ type EndsPartProps = {
   readonly nameOf: NameOfPlace
 }
 
-const roles: readonly RotationColumn[] = ['attack', 'defend', 'keep']
-const situations: readonly RotationColumn[] = ['outnumbering', 'level', 'outnumbered']
-
 /** Where everyone is expected to stand at the end of the term, beside where it stands now. */
 export function EndsPart({ problem, plan, nameOf }: EndsPartProps) {
   const before = useMemo(() => problem.players.map(({ gap }) => gap), [problem])
   const after = useMemo(() => expectedEnd(problem, plan).map(({ gap }) => gap), [problem, plan])
-  const rows = { problem, before, after, nameOf, was: 'now', is: 'at the end' }
   return (
     <div className="space-y-4">
       <p className="max-w-prose" data-part="ends">
         {endsSentence(problem, { before, after })}
       </p>
-      <EndsTable {...rows} caption="Roles, now and at the end of the term" columns={roles} />
-      <Details summary="More of us, even, fewer of us">
-        <EndsTable {...rows} caption="Situations, now and at the end of the term" columns={situations} />
-      </Details>
+      <EndsTables
+        {...{ problem, before, after, nameOf }}
+        was="now"
+        is="at the end"
+        captionOf={(of) => `${of}, now and at the end of the term`}
+      />
     </div>
   )
 }
 
-export function endsSentence(
+function endsSentence(
   { players }: Pick<AheadProblem, 'players'>,
   { before, after }: { readonly before: readonly ColumnSeconds[]; readonly after: readonly ColumnSeconds[] },
 ): string {

@@ -7,7 +7,7 @@ import { balanceSpanSeconds } from '#ui/figures/balance-geometry'
 import { Table } from '#ui/page/table'
 import { BeforeAfterBar } from '#ui/planning/before-after-bar'
 
-type EndsTableProps = {
+export type EndsTableProps = {
   readonly problem: AheadProblem
   readonly before: readonly ColumnSeconds[]
   readonly after: readonly ColumnSeconds[]

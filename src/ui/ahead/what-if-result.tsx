@@ -8,12 +8,11 @@ import { countInside } from '#ahead/explain/ends-inside'
 import { type ColumnSeconds, rotationColumns } from '#rotation/problem'
 import type { NameOfPlace } from '#ui/ahead/ahead-types'
 import { DoWhatIf } from '#ui/ahead/do-what-if'
-import { EndsTable } from '#ui/ahead/ends-table'
+import { EndsTables } from '#ui/ahead/ends-tables'
 import { useAheadDraft } from '#ui/ahead/use-ahead-draft'
 import type { WhatIf, WhatIfSends } from '#ui/ahead/what-if-types'
 import { wholeMinutes } from '#ui/figures/minutes'
 import { Button } from '#ui/page/button'
-import { Details } from '#ui/page/details'
 import { Notice } from '#ui/page/notice'
 import { RunningSearch } from '#ui/planning/running-search'
 
@@ -54,26 +53,14 @@ export function WhatIfResult({ squadId, asked, base, solver, nameOf, sends, onCl
               minutes: [minutesOf(gaps.before), minutesOf(gaps.after)],
             })}
           </p>
-          <EndsTable
+          <EndsTables
             problem={draft.asked}
             {...gaps}
             nameOf={nameOf}
             was="with the plan as it is"
             is="then"
-            caption="Roles at the end of the term"
-            columns={['attack', 'defend', 'keep']}
+            captionOf={(of) => `${of} at the end of the term`}
           />
-          <Details summary="More of us, even, fewer of us">
-            <EndsTable
-              problem={draft.asked}
-              {...gaps}
-              nameOf={nameOf}
-              was="with the plan as it is"
-              is="then"
-              caption="Situations at the end of the term"
-              columns={['outnumbering', 'level', 'outnumbered']}
-            />
-          </Details>
         </>
       ) : null}
       {search ? (
