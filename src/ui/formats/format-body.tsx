@@ -5,9 +5,9 @@ import type { SendForm } from '#ui/entry/send-form'
 import { EvenSharePart } from '#ui/formats/even-share-part'
 import { FormatOrigin } from '#ui/formats/format-origin'
 import { FormatTable } from '#ui/formats/format-table'
-import { OneButtonForm } from '#ui/formats/one-button-form'
 import { sourceText } from '#ui/formats/source-text'
 import { LinkButton } from '#ui/page/button'
+import { OneButtonForm } from '#ui/page/one-button-form'
 import { PageLink } from '#ui/page/page-link'
 import { SectionTitle } from '#ui/page/section-title'
 import { paths } from '#ui/paths'
@@ -53,7 +53,7 @@ export function FormatBody(props: FormatBodyProps) {
                     send={props.takeLeastTime}
                     fields={{ formatId: id, key }}
                     label="Promise this"
-                    about={source.body}
+                    name={`Promise this: ${source.body}`}
                   />
                 ) : null}
               </li>
@@ -70,7 +70,7 @@ export function FormatBody(props: FormatBodyProps) {
               send={props.putAway}
               fields={{ formatId: id, what: isPutAway ? 'takeOut' : 'putAway' }}
               label={isPutAway ? 'Take it out again' : 'Put it away'}
-              about={format.name}
+              name={`${isPutAway ? 'Take it out again' : 'Put it away'}: ${format.name}`}
             />
           </div>
         </section>

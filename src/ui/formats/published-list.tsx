@@ -2,9 +2,9 @@ import type { PublishedFormat } from '#match/format/published-format'
 import type { SendForm } from '#ui/entry/send-form'
 import { formatInShort } from '#ui/formats/format-sentences'
 import { FormatTable } from '#ui/formats/format-table'
-import { OneButtonForm } from '#ui/formats/one-button-form'
 import { sourceText } from '#ui/formats/source-text'
 import { Details } from '#ui/page/details'
+import { OneButtonForm } from '#ui/page/one-button-form'
 
 type PublishedListProps = {
   readonly published: readonly PublishedFormat[]
@@ -35,7 +35,12 @@ export function PublishedList({ published, take }: PublishedListProps) {
             <FormatTable format={format} />
             {take ? (
               <div className="mt-3">
-                <OneButtonForm send={take} fields={{ key }} label="Take it over" about={format.name} />
+                <OneButtonForm
+                  send={take}
+                  fields={{ key }}
+                  label="Take it over"
+                  name={`Take it over: ${format.name}`}
+                />
               </div>
             ) : null}
           </Details>

@@ -2,12 +2,11 @@ import type { Day } from '#common/time'
 import type { PlayerAway } from '#squad/player-away'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
-import { Field } from '#ui/page/field'
+import { OneButtonForm } from '#ui/page/one-button-form'
 import { ReplyForm } from '#ui/page/reply-form'
 import { type OfPlayer, PlayerKeys } from '#ui/player/about-form'
-import { spanText } from '#ui/weeks/closed-days-part'
-
-const places = { firstDay: 'First day', lastDay: 'Last day' }
+import { SpanFields, spanPlaces } from '#ui/weeks/span-fields'
+import { spanText } from '#ui/weeks/span-text'
 
 type AwayFormsProps = {
   readonly of: OfPlayer
@@ -31,34 +30,24 @@ export function AwayForms({ of, away, today, sends }: AwayFormsProps) {
             className="flex flex-wrap items-center justify-between gap-x-4 border-b border-rule py-1"
           >
             {spanText(span)}
-            <ReplyForm send={sends.removeAway} refusedTitle="Nothing was changed" waiting="Saving…">
-              <PlayerKeys {...of} />
-              <input type="hidden" name="awayId" value={span.id} />
-              <Button weight="plain" aria-label={`Take out ${spanText(span)}`}>
-                Take out
-              </Button>
-            </ReplyForm>
+            <OneButtonForm
+              send={sends.removeAway}
+              fields={{ ...of, awayId: span.id }}
+              label="Take out"
+              name={`Take out ${spanText(span)}`}
+            />
           </li>
         ))}
       </ul>
-      <ReplyForm send={sends.addAway} refusedTitle="Nothing was changed" waiting="Saving…" places={places}>
+      <ReplyForm
+        send={sends.addAway}
+        refusedTitle="Nothing was changed"
+        waiting="Saving…"
+        places={spanPlaces}
+      >
         <PlayerKeys {...of} />
         <div key={away.length} className="flex flex-wrap items-end gap-4">
-          <Field
-            name="firstDay"
-            id="away-first"
-            label={places.firstDay}
-            type="date"
-            required
-            defaultValue={today}
-          />
-          <Field
-            name="lastDay"
-            id="away-last"
-            label={places.lastDay}
-            hint="That day included. Empty: that one day."
-            type="date"
-          />
+          <SpanFields of="away" firstDay={today} hint="That day included. Empty: that one day." />
           <Button weight="plain">Save days away</Button>
         </div>
       </ReplyForm>

@@ -15,7 +15,7 @@ import { linesSaid } from '#ui/player/lines-said'
 import { MembershipForm } from '#ui/player/membership-form'
 import { keepsLines, memberText } from '#ui/player/setting-words'
 import { listed } from '#ui/plural'
-import { spanText } from '#ui/weeks/closed-days-part'
+import { spanText } from '#ui/weeks/span-text'
 
 export type PlayerSends = Readonly<
   Record<

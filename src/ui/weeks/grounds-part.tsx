@@ -2,6 +2,7 @@ import type { Ground } from '#squad/ground'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
 import { Field } from '#ui/page/field'
+import { OneButtonForm } from '#ui/page/one-button-form'
 import { ReplyForm } from '#ui/page/reply-form'
 
 const places = { place: 'Place', lengthM: 'Length in metres', widthM: 'Width in metres' }
@@ -17,7 +18,6 @@ type GroundsPartProps = {
 
 /** How large each ground is, and those whose size nobody has said. */
 export function GroundsPart({ squadId, grounds, unknownPlaces, set, remove }: GroundsPartProps) {
-  const key = <input type="hidden" name="squadId" value={squadId} />
   return (
     <div className="space-y-5">
       <ul className="max-w-prose">
@@ -29,13 +29,12 @@ export function GroundsPart({ squadId, grounds, unknownPlaces, set, remove }: Gr
             <span>
               <strong className="font-semibold">{place}</strong>: {lengthM} × {widthM} m
             </span>
-            <ReplyForm send={remove} refusedTitle="Nothing was changed" waiting="Saving…">
-              {key}
-              <input type="hidden" name="place" value={place} />
-              <Button weight="plain" aria-label={`Take out ${place}`}>
-                Take out
-              </Button>
-            </ReplyForm>
+            <OneButtonForm
+              send={remove}
+              fields={{ squadId, place }}
+              label="Take out"
+              name={`Take out ${place}`}
+            />
           </li>
         ))}
       </ul>
@@ -45,7 +44,7 @@ export function GroundsPart({ squadId, grounds, unknownPlaces, set, remove }: Gr
         </p>
       ) : null}
       <ReplyForm send={set} refusedTitle="Nothing was changed" waiting="Saving…" places={places}>
-        {key}
+        <input type="hidden" name="squadId" value={squadId} />
         <div className="max-w-xl space-y-4">
           <Field
             name="place"

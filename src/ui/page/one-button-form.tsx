@@ -9,18 +9,18 @@ type OneButtonFormProps = {
   /** What is sent with it. */
   readonly fields: Readonly<Record<string, string>>
   readonly label: string
-  /** What it is for, where several buttons say the same. */
-  readonly about: string
+  /** Label and what it is for, since several buttons may say the same. */
+  readonly name: string
 }
 
 /** A button that does one thing, and what came of it below. */
-export function OneButtonForm({ send, fields, label, about }: OneButtonFormProps) {
+export function OneButtonForm({ send, fields, label, name }: OneButtonFormProps) {
   return (
     <ReplyForm send={send} refusedTitle="Nothing was changed" waiting="Saving…">
-      {Object.entries(fields).map(([name, value]) => (
-        <input key={name} type="hidden" name={name} value={value} />
+      {Object.entries(fields).map(([key, value]) => (
+        <input key={key} type="hidden" name={key} value={value} />
       ))}
-      <Button weight="plain" aria-label={`${label}: ${about}`}>
+      <Button weight="plain" aria-label={name}>
         {label}
       </Button>
     </ReplyForm>
