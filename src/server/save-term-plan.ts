@@ -1,4 +1,5 @@
 import 'server-only'
+import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { checkAhead } from '#ahead/check-ahead'
 import { choicesOfPlan } from '#ahead/draft/choices-of-plan'
@@ -11,7 +12,8 @@ import { type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listPlanned } from '#data/session-plans'
-import { changeSession, getSession, lockSessions, type Session } from '#data/sessions'
+import { changeSession, listSessions, lockSessions, type Session } from '#data/sessions'
+import { lockSquad } from '#data/squad-lock'
 import { saveTermPlan } from '#data/term-plans'
 import { type Done, saved } from '#server/action'
 import type { LoadedAhead } from '#server/ahead-request'
@@ -29,7 +31,10 @@ export async function saveTermPlanOf(
   now = new Date(),
 ): Promise<Result<Done, Problem>> {
   const { squadId, termId, knownVersion, isTold } = input
+  demand(viewer, 'planPractice', { kind: 'squad', squadId })
   return inClub(viewer.clubId, async (tx) => {
+    // Of two who save at once the second sees what the first one saved.
+    await lockSquad(tx, squadId)
     const at = { squadId, query: { term: termId }, now }
     const { term, stored, loaded } = await loadTermAhead(tx, viewer, at)
     if (term?.id !== termId || !loaded)
@@ -118,17 +123,28 @@ async function tell(
   const ids = firm.map(({ sessionId }) => sessionId)
   await lockSessions(tx, ids)
   const planned = await listPlanned(tx, ids)
-  const dayOf = new Map(of.sessions.map(({ id, day }) => [id, day]))
+  const before = of.sessions.filter(({ id }) => ids.includes(id))
+  const toCome = new Map((await listStillToCome(tx, before)).map((session) => [session.id, session]))
   let told = 0
   for (const { sessionId, themeId, designId } of firm) {
-    const session = await getSession(tx, sessionId)
-    const isToCome = session.written === 'notWritten' && !session.isCancelled
-    if (!isToCome || session.day !== dayOf.get(sessionId) || planned.has(sessionId)) continue
+    const session = toCome.get(sessionId)
+    if (!session || planned.has(sessionId)) continue
     told++
     if (session.themeId !== themeId || session.designId !== designId)
       await changeSession(tx, sessionId, { themeId, designId })
   }
   return told
+}
+
+/** Sessions of a squad, in order of time, as they stand now: those that are still to come on the day that was known. */
+async function listStillToCome(tx: ClubTx, known: readonly Session[]): Promise<readonly Session[]> {
+  const [first, last] = [known[0], known.at(-1)]
+  if (!first || !last) return []
+  const days = { squadId: first.squadId, from: first.day, to: last.day }
+  const dayOf = new Map(known.map(({ id, day }) => [id, day]))
+  return (await listSessions(tx, { ...days, kind: 'practice', withCancelled: false })).filter(
+    ({ id, day, written }) => written === 'notWritten' && day === dayOf.get(id),
+  )
 }
 
 function savedWords({
