@@ -1,12 +1,13 @@
 import { evenSeats } from '#ahead/even-seats'
-import { type LeanMove, leanMoves } from '#ahead/lean-moves'
 import { type AheadChoices, chosenOffer } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { seatColumns } from '#ahead/seat-column'
+import { movesWithSeats, type SeatMove, seatMoves } from '#ahead/seat-moves'
 import { themeWithAbove } from '#ahead/theme-with-above'
 import { rotationColumns } from '#rotation/problem'
 
 const columns = seatColumns.length
+const columnByColumn = seatMoves.toSorted((one, other) => one.more - other.more)
 
 /** Everything that leans change, as it stands when chosen offers are shared out evenly. Seconds; players in their order. */
 export type EvenState = {
@@ -25,7 +26,7 @@ export type EvenState = {
   readonly allEven: Float64Array
   /** By practice: the places, among the themes wished for, of those it meets; and the moves that there are seats for. */
   readonly meets: readonly (readonly number[])[]
-  readonly moves: readonly (readonly LeanMove[])[]
+  readonly moves: readonly (readonly SeatMove[])[]
 }
 
 export function evenState(problem: AheadProblem, choices: AheadChoices): EvenState {
@@ -45,15 +46,15 @@ export function evenState(problem: AheadProblem, choices: AheadChoices): EvenSta
   const played = players.map(({ playedSeconds }) => playedSeconds)
   const inTheme = players.map(({ themeSeconds }) => wished.map((theme) => themeSeconds[theme] ?? 0))
   const meets: number[][] = []
-  const moves: LeanMove[][] = []
+  const moves: (readonly SeatMove[])[] = []
   practices.forEach((practice, at) => {
     const offer = chosenOffer(problem, choices, at)
     const met = offer ? themeWithAbove(themes, offer.theme).map((theme) => wished.indexOf(theme)) : []
     meets.push(met.filter((place) => place >= 0))
-    const hasSeats = seatColumns.map((column) => (offer?.seats[column] ?? 0) > 0)
     moves.push(
-      leanMoves.filter(
-        ({ column, forColumn }) => hasSeats[column] && (forColumn === null || hasSeats[forColumn]),
+      movesWithSeats(
+        columnByColumn,
+        seatColumns.map((column) => (offer?.seats[column] ?? 0) > 0),
       ),
     )
     if (!offer) return

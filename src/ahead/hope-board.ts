@@ -2,23 +2,15 @@ import { evenSeats } from '#ahead/even-seats'
 import type { AheadChoices } from '#ahead/plan'
 import { outsideWeight } from '#ahead/plan-value'
 import type { AheadProblem, Offer } from '#ahead/problem'
-import { type SeatColumn, type SeatSeconds, seatColumns, seatMeaning } from '#ahead/seat-column'
+import { type SeatSeconds, seatColumns } from '#ahead/seat-column'
+import { restPlace, seatPlaces } from '#ahead/seat-places'
 import { themeWithAbove } from '#ahead/theme-with-above'
 import { secondsInMinute } from '#common/time'
 import { rotationColumns } from '#rotation/problem'
 
 const figures = rotationColumns.length
-const rest = rotationColumns.indexOf('rest')
-/** The figures that a seat column counts in, waiting being the other side of it. */
-const figuresOf = Object.fromEntries(
-  seatColumns.map((column) => {
-    const { role, situation } = seatMeaning[column]
-    return [
-      column,
-      [role, ...(situation ? [situation] : []), 'rest' as const].map((own) => rotationColumns.indexOf(own)),
-    ]
-  }),
-) as unknown as Readonly<Record<SeatColumn, readonly number[]>>
+/** By seat column the figures that it counts in, waiting being the other side of it. */
+const figuresOf = seatPlaces.map((places) => [...places, restPlace])
 
 /**
  * What choices could come to at best, in minutes, without working out who gets more of what: every gap is taken to close
@@ -70,7 +62,7 @@ export function hopeBoard(problem: AheadProblem): HopeBoard {
     for (let index = 0; index < gap.length; index++) {
       const own = gap[index] ?? 0
       // Waiting falls where playing rises.
-      const reach = own < 0 === (index % figures !== rest) ? up : down
+      const reach = own < 0 === (index % figures !== restPlace) ? up : down
       const off = Math.abs(own) - reach * (seats[index] ?? 0)
       const limit = tolerance[index] ?? 0
       if (off > 0) all += off > limit ? off + outsideWeight * (off - limit) : off
@@ -146,14 +138,13 @@ function evenShare(
   const seats = new Float64Array(problem.players.length * figures)
   const played = new Float64Array(problem.players.length)
   evenSeats(problem, practice, offer).forEach((own, player) => {
-    for (const column of seatColumns) {
-      if (own[column] === 0) continue
-      for (const figure of figuresOf[column]) {
+    seatColumns.forEach((column, seat) => {
+      for (const figure of figuresOf[seat] ?? []) {
         const index = player * figures + figure
         seats[index] = (seats[index] ?? 0) + own[column]
       }
       played[player] = (played[player] ?? 0) + own[column]
-    }
+    })
   })
   return { seats, played }
 }

@@ -1,9 +1,9 @@
 import { slopeOfGap, slopeOfShort } from '#ahead/bent-cost'
 import { evenState } from '#ahead/even-state'
-import type { LeanMove } from '#ahead/lean-moves'
 import type { AheadChoices, AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { noSeats, type SeatColumn, seatColumns } from '#ahead/seat-column'
+import { addMove, type SeatMove } from '#ahead/seat-moves'
 import { rotationColumns } from '#rotation/problem'
 
 const [columns, figures] = [seatColumns.length, rotationColumns.length]
@@ -33,14 +33,12 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
   const [lean, allLean] = [new Float64Array(even.length), new Float64Array(allEven.length)]
 
   /** What a second more of a move costs a player once it has taken so many (negative: given) in the practice at hand. */
-  function slopeFor(move: LeanMove, player: number, taken: number): number {
+  function slopeFor(move: SeatMove, player: number, taken: number): number {
     const base = player * figures
     let slope = 0
-    for (const figure of move.up)
-      slope += slopeOfGap((gap[base + figure] ?? 0) + taken, tolerance[base + figure] ?? 0, width)
-    for (const figure of move.down)
-      slope -= slopeOfGap((gap[base + figure] ?? 0) - taken, tolerance[base + figure] ?? 0, width)
-    if (!move.plays) return slope
+    for (const { place, by } of move.changes)
+      slope += by * slopeOfGap((gap[base + place] ?? 0) + by * taken, tolerance[base + place] ?? 0, width)
+    if (move.less >= 0) return slope
     return slope + (taken === 0 ? (playsSlope[player] ?? 0) : themesSlope(player, taken))
   }
 
@@ -67,7 +65,7 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
 
   /** How far it pays that one takes from another, at most `most`. */
   function stepOf(
-    move: LeanMove,
+    move: SeatMove,
     { taker, giver, most }: { readonly taker: number; readonly giver: number; readonly most: number },
   ): number {
     if (slopeOfExchange(move, taker, giver, most) <= 0) return most
@@ -80,7 +78,7 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
     }
     return low
   }
-  function slopeOfExchange(move: LeanMove, taker: number, giver: number, step: number): number {
+  function slopeOfExchange(move: SeatMove, taker: number, giver: number, step: number): number {
     return slopeFor(move, taker, step) - slopeFor(move, giver, -step)
   }
 
@@ -94,20 +92,19 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
     if (reach === 'inEach') most = Math.min(most, part * (even[here] ?? 0) - sign * (lean[here] ?? 0))
     return most
   }
-  function mayTake(at: number, move: LeanMove, player: number, sign: 1 | -1, reach: LeanReach): number {
-    const own = limitOf(at, move.column, player, sign, reach)
-    if (move.forColumn !== null)
-      return Math.min(own, limitOf(at, move.forColumn, player, sign > 0 ? -1 : 1, reach))
+  function mayTake(at: number, move: SeatMove, player: number, sign: 1 | -1, reach: LeanReach): number {
+    const own = limitOf(at, move.more, player, sign, reach)
+    if (move.less >= 0) return Math.min(own, limitOf(at, move.less, player, sign > 0 ? -1 : 1, reach))
     return sign > 0 ? Math.min(own, waits[at * count + player] ?? 0) : own
   }
 
-  function take(at: number, move: LeanMove, player: number, seconds: number): void {
-    const base = player * figures
-    for (const figure of move.up) gap[base + figure] = (gap[base + figure] ?? 0) + seconds
-    for (const figure of move.down) gap[base + figure] = (gap[base + figure] ?? 0) - seconds
-    addLean(at, move.column, player, seconds)
-    if (move.forColumn !== null) addLean(at, move.forColumn, player, -seconds)
-    if (!move.plays) return
+  function take(at: number, move: SeatMove, player: number, seconds: number): void {
+    addMove(gap, move, { first: player * figures, seconds })
+    addLean(at, move.more, player, seconds)
+    if (move.less >= 0) {
+      addLean(at, move.less, player, -seconds)
+      return
+    }
     waits[at * count + player] = (waits[at * count + player] ?? 0) - seconds
     for (let place = 0; place < share.length; place++) {
       const index = player * share.length + place
@@ -123,7 +120,7 @@ export function leanBoard(problem: AheadProblem, choices: AheadChoices): LeanBoa
   }
 
   /** The pair that gains most by exchanging goes as far as its gain lasts. */
-  function exchange(at: number, move: LeanMove, reach: LeanReach): number {
+  function exchange(at: number, move: SeatMove, reach: LeanReach): number {
     let [taker, giver] = [-1, -1]
     let [takes, gives] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
     for (let player = 0; player < count; player++) {

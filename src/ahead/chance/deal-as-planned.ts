@@ -4,8 +4,9 @@ import type { Desk } from '#ahead/chance/desk'
 import { type EvenShare, shareEvenly } from '#ahead/chance/even-share'
 import { leanTowardsPlan } from '#ahead/chance/lean-towards-plan'
 import type { PracticeToDeal } from '#ahead/chance/practice-to-deal'
-import { restPlace, seatCount, seatPlaces } from '#ahead/chance/seat-places'
 import { columnCount, type Standing } from '#ahead/chance/standing'
+import { addSeat } from '#ahead/seat-moves'
+import { seatCount } from '#ahead/seat-places'
 
 /**
  * Deals as the plan means it, among those who came. First everyone gets what the plan means for it. Then who is behind
@@ -33,9 +34,8 @@ export function dealerAsPlanned(playerCount: number): Dealer {
     leanAsMeant(practice, { came, desk })
     for (let at = 0; at < count; at++)
       for (const seat of practice.columns)
-        addLean(standing.gap, {
-          player: here[at] ?? 0,
-          seat,
+        addSeat(standing.gap, seat, {
+          first: (here[at] ?? 0) * columnCount,
           seconds: desk.lean[at * seatCount + seat] ?? 0,
         })
     leanTowardsPlan(practice, { came, desk, gap: standing.gap })
@@ -106,17 +106,6 @@ function leanAsMeant(
 
 /** Seconds that sums may be off by. */
 const hair = 1e-6
-
-function addLean(
-  gap: Float64Array,
-  { player, seat, seconds }: { readonly player: number; readonly seat: number; readonly seconds: number },
-): void {
-  const { role = 0, situation = -1 } = seatPlaces[seat] ?? {}
-  const first = player * columnCount
-  gap[first + role] = (gap[first + role] ?? 0) + seconds
-  if (situation >= 0) gap[first + situation] = (gap[first + situation] ?? 0) + seconds
-  gap[first + restPlace] = (gap[first + restPlace] ?? 0) - seconds
-}
 
 function addPlayed(
   { themes }: PracticeToDeal,

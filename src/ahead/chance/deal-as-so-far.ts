@@ -1,9 +1,9 @@
 import { balance } from '#ahead/chance/balance'
 import type { Dealer } from '#ahead/chance/dealer'
 import { type EvenShare, shareEvenly } from '#ahead/chance/even-share'
-import { restPlace, seatCount, seatPlaces } from '#ahead/chance/seat-places'
 import { columnCount } from '#ahead/chance/standing'
 import type { AheadProblem } from '#ahead/problem'
+import { restPlace, seatCount, seatPlaces } from '#ahead/seat-places'
 import { situations } from '#exposure/column'
 import { type RotationColumn, rotationColumns, seatRoles } from '#rotation/problem'
 
@@ -96,11 +96,7 @@ export function dealerAsSoFar({ players, themes }: AheadProblem): Dealer | null 
 
 function sumColumns(seats: readonly number[], from: Float64Array, to: Float64Array): void {
   to.fill(0)
-  for (const seat of seats) {
-    const { role = 0, situation = -1 } = seatPlaces[seat] ?? {}
-    add(to, role, from[seat] ?? 0)
-    if (situation >= 0) add(to, situation, from[seat] ?? 0)
-  }
+  for (const seat of seats) for (const place of seatPlaces[seat] ?? []) add(to, place, from[seat] ?? 0)
 }
 
 /** Seconds of attacking, defending and keeping together, in a list of columns that begins somewhere. */

@@ -1,5 +1,5 @@
 import type { PracticeToDeal } from '#ahead/chance/practice-to-deal'
-import { keepSeat } from '#ahead/chance/seat-places'
+import { keepSeat } from '#ahead/seat-places'
 
 /** Even shares of one practice: in it everyone came or did not, so there are two kinds of players. */
 export type EvenShare = {

@@ -2,9 +2,9 @@ import { balance } from '#ahead/chance/balance'
 import type { Came } from '#ahead/chance/dealer'
 import type { Desk } from '#ahead/chance/desk'
 import type { PracticeToDeal } from '#ahead/chance/practice-to-deal'
-import type { SeatMove } from '#ahead/chance/seat-moves'
-import { seatCount } from '#ahead/chance/seat-places'
 import { columnCount } from '#ahead/chance/standing'
+import { addMove, type SeatMove } from '#ahead/seat-moves'
+import { seatCount } from '#ahead/seat-places'
 
 /** What lies between the plan and an even share counts so much of what is off the plan: those who can best spare give first. */
 const insideWeight = 0.25
@@ -29,8 +29,7 @@ export function leanTowardsPlan(practice: PracticeToDeal, leaning: Leaning): voi
       add(desk.lean, at * seatCount + move.more, seconds)
       if (move.less >= 0) add(desk.lean, at * seatCount + move.less, -seconds)
       else desk.room[at] = Math.max(0, (desk.room[at] ?? 0) - seconds)
-      const first = (came.here[at] ?? 0) * columnCount
-      for (const { place, by } of move.changes) add(gap, first + place, by * seconds)
+      addMove(gap, move, { first: (came.here[at] ?? 0) * columnCount, seconds })
     }
   }
 }

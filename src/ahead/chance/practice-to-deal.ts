@@ -1,9 +1,9 @@
-import { type SeatMove, seatMove, seatMoves } from '#ahead/chance/seat-moves'
+import { columnCount, standingNow } from '#ahead/chance/standing'
 import { type AheadPlan, chosenOffer } from '#ahead/plan'
 import type { AheadPractice, AheadProblem, Offer } from '#ahead/problem'
 import { seatColumns } from '#ahead/seat-column'
+import { addSeat, movesWithSeats, type SeatMove, seatMoves } from '#ahead/seat-moves'
 import { themeWithAbove } from '#ahead/theme-with-above'
-import { rotationColumns } from '#rotation/problem'
 
 /** A practice as its plan has it, in lists that are quick to go through. */
 export type PracticeToDeal = {
@@ -28,15 +28,14 @@ export function practicesToDeal(
   problem: AheadProblem,
   { choices, leans }: AheadPlan,
 ): readonly (PracticeToDeal | null)[] {
-  const gap = problem.players.flatMap((player) => rotationColumns.map((column) => player.gap[column]))
+  const { gap } = standingNow(problem)
   return problem.practices.map((practice, at) => {
     const offer = chosenOffer(problem, choices, at)
     if (!offer) return null
     problem.players.forEach((_, player) => {
       seatColumns.forEach((column, seat) => {
-        const lean = leans[at]?.[player]?.[column] ?? 0
-        for (const { place, by } of seatMove(seat).changes)
-          addTo(gap, player * rotationColumns.length + place, by * lean)
+        const seconds = leans[at]?.[player]?.[column] ?? 0
+        addSeat(gap, seat, { first: player * columnCount, seconds })
       })
     })
     return practiceToDeal({ problem, practice, offer, leans: leans[at] ?? [], meant: gap })
@@ -54,14 +53,14 @@ function practiceToDeal({
   readonly practice: AheadPractice
   readonly offer: Offer
   readonly leans: AheadPlan['leans'][number]
-  readonly meant: readonly number[]
+  readonly meant: Float64Array
 }): PracticeToDeal {
-  const columns = seatColumns.flatMap((column, seat) => (seats[column] > 0 ? [seat] : []))
+  const hasSeats = seatColumns.map((column) => seats[column] > 0)
   return {
     liveSeconds,
     seats: Float64Array.from(seatColumns.map((column) => seats[column])),
-    columns,
-    moves: seatMoves(columns),
+    columns: seatColumns.flatMap((_, seat) => (hasSeats[seat] ? [seat] : [])),
+    moves: movesWithSeats(seatMoves, hasSeats),
     themes: themeWithAbove(themes, theme),
     keeps: players.map(({ keeps }) => keeps),
     gentle,
@@ -72,10 +71,6 @@ function practiceToDeal({
         return seatColumns.map((column) => (chance > 0 ? (leans[player]?.[column] ?? 0) / chance : 0))
       }),
     ),
-    meant: Float64Array.from(meant),
+    meant: meant.slice(),
   }
-}
-
-function addTo(list: number[], at: number, seconds: number): void {
-  list[at] = (list[at] ?? 0) + seconds
 }
