@@ -17,6 +17,7 @@ import { listThemes, type StoredTheme } from '#data/themes'
 import { themedPractices } from '#fairness/theme-parts'
 import { loadAheadPlayers } from '#server/ahead-players'
 import { daysSoFar, type SquadSeason } from '#server/squad-season'
+import type { ClosedDays } from '#squad/closed-days'
 import type { Term } from '#squad/squad'
 
 /** A design rests in so many practices after it, and nobody gets less or more of the even share: our own judgement. */
@@ -32,6 +33,8 @@ export type LoadedAhead = {
   /** By name, in the order of the request. */
   readonly players: readonly { readonly id: string; readonly name: string }[]
   readonly themes: readonly StoredTheme[]
+  /** Days without practice, with their names. */
+  readonly closed: readonly ClosedDays[]
   /** Practices of the term that are written, in order of time. */
   readonly written: readonly { readonly id: string; readonly day: Day }[]
 }
@@ -79,6 +82,7 @@ export async function loadAheadRequest(
   )
   const held = heldBy({ sessions, planned, stored, designs })
   const grounds = new Map((await listGroundSizes(tx)).map((ground) => [ground.place, ground]))
+  const closed = await listClosedDays(tx, { squadId: squad.id })
   const players = await loadAheadPlayers(tx, { of, term, accounts, themes })
   return {
     request: {
@@ -94,10 +98,7 @@ export async function loadAheadRequest(
           held: held.get(id) ?? null,
         }
       }),
-      closed: (await listClosedDays(tx, { squadId: squad.id })).map(({ firstDay, lastDay }) => ({
-        firstDay,
-        lastDay,
-      })),
+      closed: closed.map(({ firstDay, lastDay }) => ({ firstDay, lastDay })),
       themes: themes.map(({ id, name, parentId, order }) => ({ id, name, parentId, order })),
       programme: await listProgrammeRules(tx, squadTerm),
       blocks: await listProgrammeBlocks(tx, squadTerm),
@@ -114,6 +115,7 @@ export async function loadAheadRequest(
     fixed: new Set(sessions.filter(({ id }) => planned.has(id) && held.has(id)).map(({ id }) => id)),
     players: players.map(({ id, name }) => ({ id, name })),
     themes,
+    closed,
     written: written.map(({ sessionId, day }) => ({ id: sessionId, day })),
   }
 }

@@ -4,7 +4,6 @@ import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
 import { firstAhead } from '#ahead/draft/first-ahead'
 import type { WrittenSince } from '#ahead/explain/what-changed'
-import { listClosedDays } from '#data/closed-days'
 import { type ClubTx, inClub } from '#data/in-club'
 import { findTermPlan, type StoredTermPlan } from '#data/term-plans'
 import { type LoadedAhead, loadAheadRequest } from '#server/ahead-request'
@@ -59,11 +58,7 @@ export async function loadAheadPage(viewer: Viewer, at: AtAhead) {
           name: theme.name,
           depth,
         })),
-        closed: (await listClosedDays(tx, { squadId: squad.id })).map(({ name, firstDay, lastDay }) => ({
-          name,
-          firstDay,
-          lastDay,
-        })),
+        closed: loaded.closed.map(({ name, firstDay, lastDay }) => ({ name, firstDay, lastDay })),
       },
     }
   })
