@@ -13,8 +13,8 @@ import { termNow } from '#squad/term-now'
  * What a plan of the squad's weeks ahead rests on, as a request for `turnbook plan`: of the term that runs or comes next
  * within the days asked for. Children stand in it by id, never by name. Where no term is left it has no practices.
  */
-export async function exportAhead(tx: ClubTx, { squadId, from, to }: SquadDays): Promise<string> {
-  const of = await getSquadSeason(tx, { squadId, now: new Date() })
+export async function exportAhead(tx: ClubTx, { squadId, from, to }: SquadDays, now: Date): Promise<string> {
+  const of = await getSquadSeason(tx, { squadId, now })
   const terms = of.season.terms.filter((own) => shareADay(own, { firstDay: from, lastDay: to }))
   const toCome = terms.filter(({ lastDay }) => lastDay >= of.today)
   const term = termNow(toCome, of.today) ?? terms.at(-1) ?? of.season

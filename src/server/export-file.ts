@@ -36,10 +36,14 @@ export type ExportKind = keyof typeof exports
 export const exportKinds = Object.keys(exports) as readonly ExportKind[]
 
 /** One of the files a squad can be taken away as. Callers have asked whether the viewer may. @throws AppError `notFound`. */
-export async function exportFile(tx: ClubTx, what: ExportKind, scope: SquadDays): Promise<ExportedFile> {
+export async function exportFile(
+  tx: ClubTx,
+  what: ExportKind,
+  { now = new Date(), ...scope }: SquadDays & { readonly now?: Date },
+): Promise<ExportedFile> {
   const squad = await getSquad(tx, scope.squadId)
   const { ending, mediaType, title, write } = exports[what]
-  const text = await write(tx, scope)
+  const text = await write(tx, scope, now)
   const days = scope.from === allDays.from ? '' : ` ${scope.from} to ${scope.to}`
   return { fileName: `${squad.name} ${title}${days}.${ending}`, mediaType, text }
 }

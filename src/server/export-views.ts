@@ -23,6 +23,7 @@ export type ExportWish = {
 export async function loadExport(
   viewer: Viewer,
   { squadId, what, from, to }: ExportWish,
+  now = new Date(),
 ): Promise<ExportedFile> {
   demand(viewer, 'exportFiles', { kind: 'squad', squadId })
   const kind = exportKinds.find((one) => one === what)
@@ -35,8 +36,8 @@ export async function loadExport(
   return inClub(
     viewer.clubId,
     async (tx) => {
-      const file = await exportFile(tx, kind, scope)
-      const by = { personId: viewer.personId, at: new Date() }
+      const file = await exportFile(tx, kind, { ...scope, now })
+      const by = { personId: viewer.personId, at: now }
       const detail = { what: kind, from: scope.from, to: scope.to }
       await recordAudit(tx, { action: 'exportFile', objectKind: 'squad', objectId: squadId, detail, by })
       return file
