@@ -8,7 +8,6 @@ import { recordAudit } from '#data/audit'
 import { inClub } from '#data/in-club'
 import { saveProgrammeBlocks } from '#data/programme-blocks'
 import { listProgrammeRules, saveProgrammeRules } from '#data/programme-rules'
-import { lockSquad } from '#data/squad-lock'
 import { listThemes, type StoredTheme } from '#data/themes'
 import { type Done, saved } from '#server/action'
 import { openTerm } from '#server/open-term'
@@ -30,7 +29,6 @@ export async function changeProgrammeRulesOf(
 ): Answer {
   demand(viewer, 'changeProgramme', { kind: 'squad', squadId })
   return inClub(viewer.clubId, async (tx) => {
-    await lockSquad(tx, squadId)
     const term = await openTerm(tx, { squadId, termId, now })
     if (!term.ok) return term
     const themes = await listThemes(tx)
@@ -71,7 +69,6 @@ export async function changeProgrammeBlocksOf(
 ): Answer {
   demand(viewer, 'changeProgramme', { kind: 'squad', squadId })
   return inClub(viewer.clubId, async (tx) => {
-    await lockSquad(tx, squadId)
     const term = await openTerm(tx, { squadId, termId, now })
     if (!term.ok) return term
     const themes = await listThemes(tx)

@@ -5,7 +5,6 @@ import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
 import { inClub } from '#data/in-club'
-import { lockSquad } from '#data/squad-lock'
 import { listThemes, saveProgramme } from '#data/themes'
 import { type Done, saved } from '#server/action'
 import { openTerm } from '#server/open-term'
@@ -22,7 +21,6 @@ export async function changeProgrammeOf(
 ): Promise<Result<Done, Problem>> {
   demand(viewer, 'changeProgramme', { kind: 'squad', squadId })
   return inClub(viewer.clubId, async (tx) => {
-    await lockSquad(tx, squadId)
     const term = await openTerm(tx, { squadId, termId, now })
     if (!term.ok) return term
     const known = new Set((await listThemes(tx)).map(({ id }) => id))

@@ -10,7 +10,6 @@ import { newId } from '#data/ids'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listProgrammeBlocks, saveProgrammeBlocks } from '#data/programme-blocks'
 import { listProgrammeRules, saveProgrammeRules } from '#data/programme-rules'
-import { lockSquad } from '#data/squad-lock'
 import { listThemes, recordThemes, type StoredTheme } from '#data/themes'
 import { nameKey } from '#exchange/table/name-form'
 import { type Done, saved } from '#server/action'
@@ -36,7 +35,6 @@ export async function takeProgrammeOf(
   return inClub(viewer.clubId, async (tx) => {
     // Themes may be added: two squads that begin at once must not add them twice.
     await lockClub(tx)
-    await lockSquad(tx, squadId)
     const term = await openTerm(tx, { squadId, termId, now })
     if (!term.ok) return term
     const found = from.kind === 'ours' ? await takeOurs(tx, from.key) : await readOf(tx, from)
