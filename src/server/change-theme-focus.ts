@@ -1,7 +1,6 @@
 import 'server-only'
 import { demand } from '#access/demand'
 import type { Viewer } from '#access/viewer'
-import { AppError } from '#common/app-error'
 import type { Problem } from '#common/problem'
 import { type Result, refuse } from '#common/result'
 import { recordAudit } from '#data/audit'
@@ -11,6 +10,7 @@ import { inClub } from '#data/in-club'
 import { saveThemeDesigns } from '#data/theme-designs'
 import { changeTheme, listThemes } from '#data/themes'
 import { type Done, saved } from '#server/action'
+import { getTheme } from '#server/change-theme'
 import type { ThemeFocusInput } from '#server/programme-input'
 
 /**
@@ -25,8 +25,7 @@ export async function changeThemeFocusOf(
   demand(viewer, 'changeProgramme', { kind: 'squad', squadId })
   return inClub(viewer.clubId, async (tx) => {
     await lockClub(tx)
-    const theme = (await listThemes(tx)).find(({ id }) => id === themeId)
-    if (!theme) throw new AppError('notFound', `no theme ${themeId}`)
+    const theme = getTheme(await listThemes(tx), themeId)
     const designs = new Map((await listEveryDesign(tx)).map((design) => [design.id, design]))
     if (designIds.some((id) => !designs.has(id)))
       return refuse({ path: '', message: 'One of these designs is no longer there. Reload the page.' })

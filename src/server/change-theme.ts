@@ -88,7 +88,8 @@ export async function moveThemeOf(
   })
 }
 
-function getTheme(themes: readonly StoredTheme[], themeId: ThemeId): StoredTheme {
+/** @throws AppError `notFound`. */
+export function getTheme(themes: readonly StoredTheme[], themeId: ThemeId): StoredTheme {
   const theme = themes.find(({ id }) => id === themeId)
   if (!theme) throw new AppError('notFound', `no theme ${themeId}`)
   return theme
