@@ -23,7 +23,8 @@ export const nameOf = (what: string) =>
         context.addIssue({ code: 'custom', message: 'has no letter in it; write a name' })
     })
 
-const day = z
+/** Of a season, a holiday and the like. */
+export const day = z
   .string('choose a day')
   .refine(isDay, 'write a day of the calendar, such as 2026-03-31')
   .refine((text) => text >= earliestDay && text <= latestDay, 'is far from today; look at the year')

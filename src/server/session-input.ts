@@ -138,11 +138,14 @@ const wholeMinutes = (least: number, most: number) =>
 
 const goalsRight = `write a whole number, 0 to ${mostGoals}`
 
+/** Where a session is held. */
+export const place = z.string().trim().max(120, 'a place can be 120 letters at most')
+
 /** When and where a session is held, and what it is called. */
 const whenAndWhere = {
   day: z.string().refine(isDay, 'write a day of the calendar, such as 2026-03-31'),
   title: sessionTitle.default(''),
-  place: z.string().trim().max(120, 'a place can be 120 letters at most').default(''),
+  place: place.default(''),
   startsAt: optional(z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'write a time of day such as 17:30')),
 }
 

@@ -1,16 +1,8 @@
 import 'server-only'
 import { z } from 'zod'
-import { isDay } from '#common/time'
-import { nameOf } from '#server/club-input'
+import { day, nameOf } from '#server/club-input'
+import { place } from '#server/session-input'
 import type { Weekday } from '#squad/weekly-days'
-
-/** A year typed too short is a day of antiquity, and would pass for one. */
-const [earliestDay, latestDay] = ['1990-01-01', '2199-12-31']
-
-const day = z
-  .string('choose a day')
-  .refine(isDay, 'write a day of the calendar, such as 2026-03-31')
-  .refine((text) => text >= earliestDay && text <= latestDay, 'is far from today; look at the year')
 
 /** Both days belong to it; an empty last day is the first again. */
 const span = { firstDay: day, lastDay: z.union([z.literal(''), day]).default('') }
@@ -47,8 +39,6 @@ export type AwayInput = z.infer<typeof awayInput>
 
 export const removeAwayInput = z.object({ ...ofSquad, playerId: z.uuid(), awayId: z.uuid() })
 export type RemoveAwayInput = z.infer<typeof removeAwayInput>
-
-const place = z.string().trim().max(120, 'a place can be 120 letters at most')
 
 const metresRight = 'write metres from 5 to 200, such as 40 or 32.5'
 const metres = z
