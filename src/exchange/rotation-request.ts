@@ -1,30 +1,23 @@
 import type { Problem } from '#common/problem'
 import { accept, type Result } from '#common/result'
+import type { SearchSettings } from '#common/search-settings'
+import { readRequest } from '#exchange/read-request'
 import { rotationRequestProblems } from '#exchange/rotation-request-problems'
 import {
   type RotationRequestJson,
   rotationRequestFormat,
   rotationRequestShape,
 } from '#exchange/rotation-request-shape'
-import { readShape } from '#exchange/shape-problems'
 import { noSeconds } from '#rotation/fair-seconds'
 import { resting, roleOf, seatPlace, stationOf } from '#rotation/place'
 import { type RotationProblem, rotationColumns } from '#rotation/problem'
 
-/** How long and how a rotation may be searched for. */
-export type RotationSettings = {
-  readonly seed: number
-  readonly timeLimitMs: number
-  readonly workLimit: number | null
-}
-export type RotationRequest = { readonly problem: RotationProblem; readonly settings: RotationSettings }
+export type RotationRequest = { readonly problem: RotationProblem; readonly settings: SearchSettings }
 
 /** Reads a request for a rotation (`turnbook/rotation-request@1`) from parsed JSON; refused with every problem found. */
 export function readRotationRequest(json: unknown): Result<RotationRequest, Problem> {
-  const read = readShape(rotationRequestShape, json, [])
-  if (read.value === null) return { ok: false, reasons: read.problems }
-  const problems = rotationRequestProblems(read.value)
-  if (problems.length > 0) return { ok: false, reasons: problems }
+  const read = readRequest(json, { shape: rotationRequestShape, problemsOf: rotationRequestProblems })
+  if (!read.ok) return read
   const { seed = 1, timeLimitMs = 2000, workLimit = null } = read.value
   return accept({ problem: toProblem(read.value), settings: { seed, timeLimitMs, workLimit } })
 }

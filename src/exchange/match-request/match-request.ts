@@ -1,8 +1,9 @@
 import type { Problem } from '#common/problem'
 import { accept, type Result } from '#common/result'
+import type { SearchSettings } from '#common/search-settings'
 import { matchRequestProblems } from '#exchange/match-request/match-request-problems'
 import { type MatchRequestJson, matchRequestShape } from '#exchange/match-request/match-request-shape'
-import { readShape } from '#exchange/shape-problems'
+import { readRequest } from '#exchange/read-request'
 import { defaultMarks } from '#lineup/default-marks'
 import { nothingMet } from '#lineup/met-seconds'
 import { placesFor } from '#lineup/places-for'
@@ -20,26 +21,17 @@ import { noWishes } from '#match/format/line-wish'
 import type { LinePlaces } from '#match/format/match-format'
 import { placesInAll } from '#match/format/places-in-all'
 
-/** How long and how a line-up may be searched for. */
-export type MatchSettings = {
-  readonly seed: number
-  readonly timeLimitMs: number
-  readonly workLimit: number | null
-  readonly tradeOffs: boolean
-}
 export type MatchRequest = {
   readonly problem: LineUpProblem
-  readonly settings: MatchSettings
+  readonly settings: SearchSettings & { readonly tradeOffs: boolean }
   /** As it was sent. */
   readonly json: MatchRequestJson
 }
 
 /** Reads a request for a line-up (`turnbook/match-request@1`) from parsed JSON; refused with every problem found. */
 export function readMatchRequest(json: unknown): Result<MatchRequest, Problem> {
-  const read = readShape(matchRequestShape, json, [])
-  if (read.value === null) return { ok: false, reasons: read.problems }
-  const problems = matchRequestProblems(read.value)
-  if (problems.length > 0) return { ok: false, reasons: problems }
+  const read = readRequest(json, { shape: matchRequestShape, problemsOf: matchRequestProblems })
+  if (!read.ok) return read
   const { seed = 1, timeLimitMs = 2000, workLimit = null, tradeOffs = true } = read.value
   return accept({
     problem: lineUpProblemOf(read.value),

@@ -1,17 +1,15 @@
 import type { AheadRequest, DaySpan, RequestedDesign, RequestedPlayer } from '#ahead/request'
 import type { Problem } from '#common/problem'
 import { accept, type Result } from '#common/result'
+import type { SearchSettings } from '#common/search-settings'
 import { planRequestProblems } from '#exchange/plan-request/plan-request-problems'
 import { type PlanRequestJson, planRequestShape } from '#exchange/plan-request/plan-request-shape'
-import { readShape } from '#exchange/shape-problems'
+import { readRequest } from '#exchange/read-request'
 import { noSeconds } from '#rotation/fair-seconds'
 import type { ProgrammeRule } from '#themes/programme-rule'
 
 /** How long and how the weeks ahead may be searched for, and what is worked out beside the plan. */
-export type PlanSettings = {
-  readonly seed: number
-  readonly timeLimitMs: number
-  readonly workLimit: number | null
+export type PlanSettings = SearchSettings & {
   readonly alternatives: boolean
   /** Terms drawn to say how likely each player ends inside; null: not asked. */
   readonly draws: number | null
@@ -26,16 +24,24 @@ export type PlanRequest = {
 
 /** Reads a request for the weeks ahead (`turnbook/plan-request@1`) from parsed JSON; refused with every problem found. */
 export function readPlanRequest(json: unknown): Result<PlanRequest, Problem> {
-  const read = readShape(planRequestShape, json, [])
-  if (read.value === null) return { ok: false, reasons: read.problems }
-  const problems = planRequestProblems(read.value)
-  if (problems.length > 0) return { ok: false, reasons: problems }
-  const { alternatives = true, draws = null, seed = 1, timeLimitMs = 10_000, workLimit = null } = read.value
+  const read = readRequest(json, { shape: planRequestShape, problemsOf: planRequestProblems })
+  if (!read.ok) return read
   return accept({
     request: aheadRequestOf(read.value),
-    settings: { alternatives, draws, seed, timeLimitMs, workLimit },
+    settings: planSettingsOf(read.value),
     json: read.value,
   })
+}
+
+/** With what holds where nothing is said. */
+export function planSettingsOf({
+  alternatives = true,
+  draws = null,
+  seed = 1,
+  timeLimitMs = 10_000,
+  workLimit = null,
+}: Partial<PlanSettings>): PlanSettings {
+  return { alternatives, draws, seed, timeLimitMs, workLimit }
 }
 
 /** What a request without faults asks, in the words of the trade. */

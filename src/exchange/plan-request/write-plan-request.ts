@@ -1,5 +1,5 @@
 import type { AheadRequest, DaySpan } from '#ahead/request'
-import type { PlanSettings } from '#exchange/plan-request/plan-request'
+import { type PlanSettings, planSettingsOf } from '#exchange/plan-request/plan-request'
 import { type PlanRequestJson, planRequestFormat } from '#exchange/plan-request/plan-request-shape'
 import { withoutGone } from '#exchange/plan-request/without-gone'
 
@@ -9,7 +9,6 @@ import { withoutGone } from '#exchange/plan-request/without-gone'
  */
 export function writePlanRequest(asked: AheadRequest, settings: Partial<PlanSettings> = {}): PlanRequestJson {
   const request = withoutGone(asked)
-  const { alternatives = true, draws = null, seed = 1, timeLimitMs = 10_000, workLimit = null } = settings
   return {
     format: planRequestFormat,
     term: spanJson(request.term),
@@ -37,11 +36,7 @@ export function writePlanRequest(asked: AheadRequest, settings: Partial<PlanSett
     players: request.players.map(playerJson),
     designRest: request.designRest,
     gentle: { ...request.gentle },
-    alternatives,
-    draws,
-    seed,
-    timeLimitMs,
-    workLimit,
+    ...planSettingsOf(settings),
   }
 }
 
