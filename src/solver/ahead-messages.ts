@@ -3,15 +3,9 @@ import type { AheadPlan, SolvedAhead } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import type { AheadAlternative } from '#solver/ahead-alternatives'
 import type { ReachableEnds } from '#solver/reachable'
+import type { WorkerSettings } from '#solver/solver-settings'
 
-/** How long and how a worker may search. */
-export type AheadWorkerSettings = {
-  readonly seed: number
-  readonly timeLimitMs: number
-  readonly workLimit: number | null
-  /** The plan that is there already: what comes back is no worse. */
-  readonly start?: AheadPlan
-}
+export type AheadWorkerSettings = WorkerSettings<AheadPlan>
 
 /** What a worker is asked for; one thing at a time. */
 export type AheadCall =

@@ -1,3 +1,5 @@
+import type { SearchSettings } from '#common/search-settings'
+
 /** How much may still be done, by the clock and by a count of work that is the same on every machine. */
 export type Deadline = {
   readonly leftMs: () => number
@@ -12,12 +14,9 @@ export type Deadline = {
  */
 const surePerMs = 0.1
 
-export function setDeadline(settings: {
-  readonly began: number
-  readonly timeLimitMs: number
-  readonly workLimit: number | null
-}): Deadline {
-  const { began, timeLimitMs, workLimit } = settings
+type Limits = Omit<SearchSettings, 'seed'> & { readonly began: number }
+
+export function setDeadline({ began, timeLimitMs, workLimit }: Limits): Deadline {
   let work = workLimit === null ? null : Math.min(workLimit, Math.floor(timeLimitMs * surePerMs))
   return {
     leftMs: () => began + timeLimitMs - performance.now(),
@@ -33,7 +32,7 @@ export function setDeadline(settings: {
  * is left; of the whole where work is counted, as otherwise the clock would say how much each may do.
  */
 export function shareOfTime(
-  { began, timeLimitMs, workLimit }: Parameters<typeof setDeadline>[0],
+  { began, timeLimitMs, workLimit }: Limits,
   { searches, index }: { readonly searches: number; readonly index: number },
 ): number {
   if (workLimit !== null) return timeLimitMs / searches

@@ -4,15 +4,9 @@ import type { LineUpClash } from '#lineup/find-line-up-clash'
 import type { LineUp, LineUpPlan } from '#lineup/line-up'
 import type { LineUpProblem } from '#lineup/problem'
 import type { WayOut } from '#solver/line-up-ways-out'
+import type { WorkerSettings } from '#solver/solver-settings'
 
-/** How long and how a worker may search. */
-export type LineUpWorkerSettings = {
-  readonly seed: number
-  readonly timeLimitMs: number
-  readonly workLimit: number | null
-  /** The plan that is there already: what comes back is no worse. */
-  readonly start?: LineUpPlan
-}
+export type LineUpWorkerSettings = WorkerSettings<LineUpPlan>
 
 /** What a worker is asked for; one thing at a time. */
 export type LineUpCall =

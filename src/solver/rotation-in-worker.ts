@@ -2,7 +2,7 @@ import type { ClashPart } from '#rotation/clash'
 import type { RotationProblem } from '#rotation/problem'
 import type { Rotation } from '#rotation/rotation'
 import { type AskedWorker, askWorker } from '#solver/ask-worker'
-import type { WorkerCall, WorkerSettings, WorkerWord } from '#solver/rotation-messages'
+import type { WorkerCall, WorkerWord } from '#solver/rotation-messages'
 import { rotationSoFar } from '#solver/rotation-so-far'
 import type { SolveProgress } from '#solver/solve-progress'
 
@@ -50,7 +50,7 @@ export function prepareRotationWorker(start: () => RotationWorker = pageWorker):
 /** Solves a rotation beside the page, which stays free; with the worker that waits, where one does. */
 export async function solveInWorker(
   problem: RotationProblem,
-  settings: WorkerSettings,
+  settings: WorkerCall['settings'],
   { onProgress, signal }: WorkerWatch = {},
   start: () => RotationWorker = pageWorker,
 ): Promise<WorkedRotation> {

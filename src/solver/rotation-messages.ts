@@ -3,21 +3,14 @@ import type { RotationPlan } from '#rotation/plan'
 import type { RotationProblem } from '#rotation/problem'
 import type { Rotation } from '#rotation/rotation'
 import type { SolveProgress } from '#solver/solve-progress'
-
-/** How long and how a worker may search. */
-export type WorkerSettings = {
-  readonly seed: number
-  readonly timeLimitMs: number
-  readonly workLimit: number | null
-  /** The plan that is there already: what comes back is no less fair, and a request that it answers is never impossible. */
-  readonly start?: RotationPlan
-}
+import type { WorkerSettings } from '#solver/solver-settings'
 
 /** What a worker is asked for; one thing at a time. */
 export type WorkerCall = {
   readonly kind: 'solve'
   readonly problem: RotationProblem
-  readonly settings: WorkerSettings
+  /** A request that `start` answers is never impossible. */
+  readonly settings: WorkerSettings<RotationPlan>
 }
 
 /** What a worker says: any number of times `progress`, then one of the others. */

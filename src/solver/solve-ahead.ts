@@ -23,18 +23,9 @@ import { setDeadline } from '#solver/deadline'
 import { takeFirstPlans } from '#solver/first-plans'
 import { loadSolver } from '#solver/highs'
 import { NotDecided } from '#solver/not-decided'
+import type { SolverSettings } from '#solver/solver-settings'
 
-export type AheadSettings = {
-  readonly seed: number
-  readonly timeLimitMs: number
-  readonly workLimit: number | null
-  /** When the request had been read, by `performance.now()`. */
-  readonly began: number
-  /** A plan that is known already; where it keeps the rules, what comes back is no worse. */
-  readonly start?: AheadPlan
-  /** Told of every better plan, with what is proven of it so far. */
-  readonly onBetter?: (best: SolvedAhead) => void
-}
+export type AheadSettings = SolverSettings<AheadPlan, SolvedAhead>
 
 export type AheadAnswer =
   | { readonly kind: 'solved'; readonly solved: SolvedAhead }

@@ -14,18 +14,9 @@ import { lineUpClasses } from '#solver/line-up-classes'
 import { type Known, reachGoals } from '#solver/line-up-goals'
 import type { LineUpSearch } from '#solver/line-up-stage'
 import { rulesInForce } from '#solver/rules-in-force'
+import type { SolverSettings } from '#solver/solver-settings'
 
-export type LineUpSettings = {
-  readonly seed: number
-  readonly timeLimitMs: number
-  readonly workLimit: number | null
-  /** When the request had been read, by `performance.now()`. */
-  readonly began: number
-  /** A plan that is known already; where it keeps the rules, what comes back is no worse. */
-  readonly start?: LineUpPlan
-  /** Told of every better plan, with what is proven of it so far. */
-  readonly onBetter?: (lineUp: LineUp) => void
-}
+export type LineUpSettings = SolverSettings<LineUpPlan, LineUp>
 
 export type LineUpAnswer =
   | { readonly kind: 'solved'; readonly lineUp: LineUp }

@@ -24,6 +24,7 @@ import { improveByWindows } from '#solver/improve-by-windows'
 import { polish } from '#solver/polish'
 import { boardOf, lower, polishMs, type Search, solverInTime } from '#solver/search'
 import type { OnProgress, SolveStage } from '#solver/solve-progress'
+import type { WorkerSettings } from '#solver/solver-settings'
 
 /** Players times turns up to which whole timetables are the quickest way to a proof. */
 const fewPlaces = 350
@@ -34,15 +35,10 @@ const firstTries = 200_000
 const triesPerPlace = 600
 const firstHeat = 0.1
 
-export type SolveSettings = {
-  readonly seed: number
-  readonly timeLimitMs: number
-  readonly workLimit: number | null
+export type SolveSettings = WorkerSettings<RotationPlan> & {
   /** When the request had been read, by `performance.now()`. */
   readonly began: number
   readonly onProgress?: OnProgress
-  /** A plan that is known already; where it keeps the rules, what comes back is no less fair. */
-  readonly start?: RotationPlan
 }
 
 /**
