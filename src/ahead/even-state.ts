@@ -1,10 +1,10 @@
 import { evenSeats } from '#ahead/even-seats'
 import { type AheadChoices, chosenOffer } from '#ahead/plan'
+import { playerColumns } from '#ahead/player-columns'
 import type { AheadProblem } from '#ahead/problem'
 import { seatColumns } from '#ahead/seat-column'
 import { movesWithSeats, type SeatMove, seatMoves } from '#ahead/seat-moves'
-import { themeWithAbove } from '#ahead/theme-with-above'
-import { rotationColumns } from '#rotation/problem'
+import { wishedThemes, wishedThemesMet } from '#ahead/wished-themes'
 
 const columns = seatColumns.length
 const columnByColumn = seatMoves.toSorted((one, other) => one.more - other.more)
@@ -32,11 +32,8 @@ export type EvenState = {
 export function evenState(problem: AheadProblem, choices: AheadChoices): EvenState {
   const { players, practices, themes } = problem
   const count = players.length
-  const wished = themes.flatMap(({ wishedShare }, theme) => (wishedShare > 0 ? [theme] : []))
-  const gap = Float64Array.from(players.flatMap((own) => rotationColumns.map((column) => own.gap[column])))
-  const tolerance = Float64Array.from(
-    players.flatMap((own) => rotationColumns.map((column) => own.tolerance[column])),
-  )
+  const wished = wishedThemes(themes)
+  const [gap, tolerance] = [playerColumns(players, 'gap'), playerColumns(players, 'tolerance')]
   const share = Float64Array.from(wished.map((theme) => themes[theme]?.wishedShare ?? 0))
   const themeTolerance = Float64Array.from(players, (own) => own.themeTolerance)
   const short = new Float64Array(count * wished.length)
@@ -45,12 +42,11 @@ export function evenState(problem: AheadProblem, choices: AheadChoices): EvenSta
   const allEven = new Float64Array(count * columns)
   const played = players.map(({ playedSeconds }) => playedSeconds)
   const inTheme = players.map(({ themeSeconds }) => wished.map((theme) => themeSeconds[theme] ?? 0))
-  const meets: number[][] = []
+  const meets: (readonly number[])[] = []
   const moves: (readonly SeatMove[])[] = []
   practices.forEach((practice, at) => {
     const offer = chosenOffer(problem, choices, at)
-    const met = offer ? themeWithAbove(themes, offer.theme).map((theme) => wished.indexOf(theme)) : []
-    meets.push(met.filter((place) => place >= 0))
+    meets.push(offer ? wishedThemesMet(themes, { wished, theme: offer.theme }) : [])
     moves.push(
       movesWithSeats(
         columnByColumn,

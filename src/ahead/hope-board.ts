@@ -1,10 +1,11 @@
 import { evenSeats } from '#ahead/even-seats'
 import type { AheadChoices } from '#ahead/plan'
 import { outsideWeight } from '#ahead/plan-value'
+import { playerColumns } from '#ahead/player-columns'
 import type { AheadProblem, Offer } from '#ahead/problem'
 import { type SeatSeconds, seatColumns } from '#ahead/seat-column'
 import { restPlace, seatPlaces } from '#ahead/seat-places'
-import { themeWithAbove } from '#ahead/theme-with-above'
+import { wishedThemes, wishedThemesMet } from '#ahead/wished-themes'
 import { secondsInMinute } from '#common/time'
 import { rotationColumns } from '#rotation/problem'
 
@@ -30,23 +31,17 @@ export type HopeBoard = {
 export function hopeBoard(problem: AheadProblem): HopeBoard {
   const { players, practices, themes, gentle } = problem
   const count = players.length
-  const wished = themes.flatMap(({ wishedShare }, theme) => (wishedShare > 0 ? [theme] : []))
+  const wished = wishedThemes(themes)
   const width = wished.length
   const share = Float64Array.from(wished.map((theme) => themes[theme]?.wishedShare ?? 0))
-  const [gap, tolerance] = (['gap', 'tolerance'] as const).map((kind) =>
-    Float64Array.from(players.flatMap((own) => rotationColumns.map((column) => own[kind][column]))),
-  ) as [Float64Array, Float64Array]
+  const [gap, tolerance] = [playerColumns(players, 'gap'), playerColumns(players, 'tolerance')]
   const themeTolerance = Float64Array.from(players.map((own) => own.themeTolerance))
   const seats = new Float64Array(count * figures)
   const played = Float64Array.from(players.map(({ playedSeconds }) => playedSeconds))
   const inTheme = Float64Array.from(
     players.flatMap(({ themeSeconds }) => wished.map((theme) => themeSeconds[theme] ?? 0)),
   )
-  const meets = themes.map((_, theme) =>
-    themeWithAbove(themes, theme)
-      .map((own) => wished.indexOf(own))
-      .filter((place) => place >= 0),
-  )
+  const meets = themes.map((_, theme) => wishedThemesMet(themes, { wished, theme }))
   const shares = practices.map((practice) => {
     const known = new Map<SeatSeconds, EvenShare>()
     return practice.offers.map((offer) => {

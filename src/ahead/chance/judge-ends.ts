@@ -1,5 +1,6 @@
 import { isColumnInside, isThemeInside, secondsBeyond } from '#ahead/chance/is-inside'
 import { columnCount, type Standing } from '#ahead/chance/standing'
+import { playerColumns } from '#ahead/player-columns'
 import type { AheadProblem } from '#ahead/problem'
 import { rotationColumns } from '#rotation/problem'
 
@@ -17,14 +18,15 @@ export type EndJudge = {
 export function endJudge({ players, themes }: Pick<AheadProblem, 'players' | 'themes'>): EndJudge {
   const judgedCount = firstThemeJudged + themes.length
   const marks = new Uint8Array(players.length * judgedCount)
-  const tolerances = players.map(({ tolerance }) => rotationColumns.map((column) => tolerance[column]))
+  const tolerances = playerColumns(players, 'tolerance')
   const inside = (end: Standing) => {
     players.forEach(({ themeTolerance }, player) => {
       const first = player * judgedCount
       let [seats, inThemes] = [1, 1]
       rotationColumns.forEach((column, place) => {
-        const gap = end.gap[player * columnCount + place] ?? 0
-        const is = isColumnInside(column, { gap, tolerance: tolerances[player]?.[place] ?? 0 }) ? 1 : 0
+        const at = player * columnCount + place
+        const [gap, tolerance] = [end.gap[at] ?? 0, tolerances[at] ?? 0]
+        const is = isColumnInside(column, { gap, tolerance }) ? 1 : 0
         marks[first + firstColumnJudged + place] = is
         seats &= is
       })

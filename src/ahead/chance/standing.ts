@@ -1,3 +1,4 @@
+import { playerColumns } from '#ahead/player-columns'
 import type { AheadProblem } from '#ahead/problem'
 import { rotationColumns } from '#rotation/problem'
 
@@ -15,7 +16,7 @@ export const columnCount = rotationColumns.length
 /** How everyone stands before the first practice to come. */
 export function standingNow({ players, themes }: Pick<AheadProblem, 'players' | 'themes'>): Standing {
   return {
-    gap: Float64Array.from(players.flatMap(({ gap }) => rotationColumns.map((column) => gap[column]))),
+    gap: playerColumns(players, 'gap'),
     played: Float64Array.from(players.map(({ playedSeconds }) => playedSeconds)),
     themes: Float64Array.from(
       players.flatMap(({ themeSeconds }) => themes.map((_, theme) => themeSeconds[theme] ?? 0)),

@@ -1,12 +1,13 @@
 import type { ChanceInside, Chances, WayChances } from '#ahead/chance/chances'
 import type { HardestToLose } from '#ahead/chance/hardest-to-lose'
 import type { AheadProblem } from '#ahead/problem'
+import { wishedThemes } from '#ahead/wished-themes'
 import { rotationColumns } from '#rotation/problem'
 import type { NameOfPlace } from '#ui/ahead/ahead-types'
 import { chanceText } from '#ui/ahead/chance-text'
 import { columnName } from '#ui/ahead/column-names'
 import { practiceDay } from '#ui/ahead/practice-day'
-import { askedThemes, playedSentence } from '#ui/ahead/say-chances'
+import { playedSentence } from '#ui/ahead/say-chances'
 import { minutesText } from '#ui/figures/minutes'
 import { Table } from '#ui/page/table'
 import { listed } from '#ui/plural'
@@ -135,7 +136,7 @@ function ColumnTable({
       head={[
         { key: 'player', label: 'Player' },
         ...open.map((column) => ({ key: column, label: columnName(column), isFigure: true })),
-        ...askedThemes(themes).map((theme) => ({
+        ...wishedThemes(themes).map((theme) => ({
           key: `theme ${theme}`,
           label: themes[theme]?.name ?? '',
           isFigure: true,
@@ -148,7 +149,7 @@ function ColumnTable({
           {open.map((column) => (
             <FigureCell key={column} chance={columns[column]} />
           ))}
-          {askedThemes(themes).map((theme) => (
+          {wishedThemes(themes).map((theme) => (
             <FigureCell key={themes[theme]?.id} chance={byTheme[theme]} />
           ))}
         </tr>

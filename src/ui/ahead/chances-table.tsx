@@ -1,10 +1,11 @@
 import type { ChanceWord } from '#ahead/chance/chance-word'
 import type { Chances } from '#ahead/chance/chances'
 import type { AheadProblem } from '#ahead/problem'
+import { wishedThemes } from '#ahead/wished-themes'
 import type { RotationColumn } from '#rotation/problem'
 import type { NameOfPlace } from '#ui/ahead/ahead-types'
 import { columnName } from '#ui/ahead/column-names'
-import { askedThemes, likelyThemes, openColumns } from '#ui/ahead/say-chances'
+import { likelyThemes, openColumns } from '#ui/ahead/say-chances'
 import { Table } from '#ui/page/table'
 import { listed } from '#ui/plural'
 import { words } from '#ui/words'
@@ -21,7 +22,7 @@ export function ChancesTable({
   chances: { plan, carryOn },
   nameOf,
 }: ChancesTableProps) {
-  const asked = askedThemes(themes)
+  const asked = wishedThemes(themes)
   return (
     <Table
       caption="Ending the term inside the band"

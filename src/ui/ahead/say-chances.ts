@@ -1,6 +1,7 @@
 import type { Chances, PlayerChances, WayChances } from '#ahead/chance/chances'
 import type { HardestToLose, LostPractice } from '#ahead/chance/hardest-to-lose'
 import type { AheadProblem } from '#ahead/problem'
+import { wishedThemes } from '#ahead/wished-themes'
 import { type RotationColumn, rotationColumns } from '#rotation/problem'
 import { wholeMinutes } from '#ui/figures/minutes'
 
@@ -15,7 +16,7 @@ export function chancesSentences(
   const all = plan.players.length
   const inSeats = likelyPlayers(plan)
   const seats = `In roles and situations, ${inSeats} of ${all} ${inSeats === 1 ? 'is' : 'are'} likely to end the term inside the band with this plan${carryOn ? `, and ${likelyPlayers(carryOn)} if all goes on as so far` : ''}.`
-  const asked = askedThemes(themes)
+  const asked = wishedThemes(themes)
   if (asked.length === 0 || all === 0) return [seats]
   const mean = (way: WayChances) =>
     Math.round((way.players.reduce((sum, own) => sum + likelyThemes(own, asked), 0) / all) * 10) / 10
@@ -33,11 +34,6 @@ export function openColumns({ columns }: Pick<PlayerChances, 'columns'>): readon
 
 const likelyPlayers = ({ players }: WayChances) =>
   players.filter(({ seats }) => seats.word === 'likely').length
-
-/** Themes with a wished share, as places in the list. */
-export function askedThemes(themes: AheadProblem['themes']): readonly number[] {
-  return themes.flatMap(({ wishedShare }, theme) => (wishedShare > 0 ? [theme] : []))
-}
 
 /** Of how many themes a player is likely to end inside. */
 export function likelyThemes({ byTheme }: Pick<PlayerChances, 'byTheme'>, asked: readonly number[]): number {
