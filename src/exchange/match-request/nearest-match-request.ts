@@ -1,3 +1,4 @@
+import { leastLetGo, mostSingly } from '#exchange/least-let-go'
 import { lineUpProblemOf } from '#exchange/match-request/match-request'
 import type { MatchRequestJson } from '#exchange/match-request/match-request-shape'
 import { checkLineUp } from '#lineup/check-line-up'
@@ -12,9 +13,8 @@ import { placesInAll } from '#match/format/places-in-all'
 type Loosening = (json: MatchRequestJson) => MatchRequestJson
 
 /**
- * The request with as little let go as makes a line-up possible; null where none was found. Everything that can be let
- * go is, and then taken back one after another as long as a line-up is found: what is dearest first, so that a held
- * place or a rule of spells goes before a pair that is kept apart.
+ * The request with as little let go as makes a line-up possible; null where none was found. What is dearest is taken back
+ * first, so that a held place or a rule of spells goes before a pair that is kept apart.
  */
 export function nearestMatchRequest(
   json: MatchRequestJson,
@@ -25,14 +25,8 @@ export function nearestMatchRequest(
     const isPlayed = problem.windows.every(({ places }) => placesInAll(places) > 0)
     return isPlayed && findLineUpClash(problem).length === 0 && hasLineUp(problem, seed)
   }
-  let needed = loosenings(json)
-  if (needed.length === 0 || !works(needed)) return null
-  for (const one of needed) {
-    if (!hasTime()) break
-    const without = needed.filter((other) => other !== one)
-    if (works(without)) needed = without
-  }
-  return needed.length === 0 ? null : loosened(json, needed)
+  const needed = leastLetGo(loosenings(json), { works, hasTime })
+  return needed && loosened(json, needed)
 }
 
 /** Whether a line-up is found; one that is merely possible, before a good one. */
@@ -45,9 +39,6 @@ function hasLineUp(problem: LineUpProblem, seed: number): boolean {
 function loosened(json: MatchRequestJson, by: readonly Loosening[]): MatchRequestJson {
   return by.reduce((request, loosen) => loosen(request), json)
 }
-
-/** More than so many of one kind are let go together. */
-const mostSingly = 12
 
 /** The dearest first. */
 function loosenings(json: MatchRequestJson): readonly Loosening[] {

@@ -2,6 +2,7 @@ import { problemOfAhead } from '#ahead/problem-of-request'
 import { quickAhead } from '#ahead/quick-plan'
 import type { AheadRuleName } from '#ahead/rule'
 import type { JsonPath } from '#exchange/json-path'
+import { leastLetGo, mostSingly } from '#exchange/least-let-go'
 import { aheadRequestOf } from '#exchange/plan-request/plan-request'
 import type { PlanRequestJson } from '#exchange/plan-request/plan-request-shape'
 
@@ -11,25 +12,17 @@ export type LetGoAhead = { readonly rule: AheadRuleName; readonly path: JsonPath
 type Loosening = LetGoAhead & { readonly loosen: (json: PlanRequestJson) => PlanRequestJson }
 
 /**
- * The request with as little let go as makes a plan possible, and what that is; null where none was found. Everything
- * that can be let go is, and then taken back one after another as long as a plan is found: what is dearest first, so that
- * the rest between two practices of a design goes before a block, and a practice only where nothing can be played in it.
- * Grounds, times, who comes and which design serves what are facts, and stay.
+ * The request with as little let go as makes a plan possible, and what that is; null where none was found. What is dearest
+ * is taken back first, so that the rest between two practices of a design goes before a block, and a practice only where
+ * nothing can be played in it. Grounds, times, who comes and which design serves what are facts, and stay.
  */
 export function nearestPlanRequest(
   json: PlanRequestJson,
   { seed, hasTime }: { readonly seed: number; readonly hasTime: () => boolean },
 ): { readonly json: PlanRequestJson; readonly letGo: readonly LetGoAhead[] } | null {
   const works = (kept: readonly Loosening[]) => isPossible(loosened(json, kept), seed)
-  let needed = loosenings(json)
-  if (needed.length === 0 || !works(needed)) return null
-  for (const one of needed) {
-    if (!hasTime()) break
-    const without = needed.filter((other) => other !== one)
-    if (works(without)) needed = without
-  }
-  if (needed.length === 0) return null
-  return { json: loosened(json, needed), letGo: needed.map(({ rule, path }) => ({ rule, path })) }
+  const needed = leastLetGo(loosenings(json), { works, hasTime })
+  return needed && { json: loosened(json, needed), letGo: needed.map(({ rule, path }) => ({ rule, path })) }
 }
 
 function isPossible(json: PlanRequestJson, seed: number): boolean {
@@ -94,9 +87,6 @@ function ofThemes({ themes }: PlanRequestJson, rule: ThemeRule): readonly Loosen
     themes: request.themes.map((own, index) => (gone.has(index) ? { ...own, [rule]: null } : own)),
   }))
 }
-
-/** More than so many of one kind are let go together. */
-const mostSingly = 12
 
 /** Each of some places of a list let go by itself, or all at once where they are many. */
 function singly(
