@@ -75,51 +75,47 @@ export function AheadForm({ squadId, term, engine, save, whatIfs }: AheadFormPro
         <PracticesPart squadId={squadId} term={term} draft={draft} byHand={byHand} nameOf={nameOf} />
       </section>
       {draft.best ? (
-        <section>
-          <SectionTitle note="Left of the middle is less than an even share, right of it is more; the band is the tolerance: what still counts as about even.">
-            Where everyone ends
-          </SectionTitle>
-          <EndsPart problem={draft.asked} plan={draft.best.plan} nameOf={nameOf} />
-          <div className="mt-4">
-            <ReachPart problem={draft.problem} plan={draft.best.plan} engine={engine} nameOf={nameOf} />
-          </div>
-        </section>
-      ) : null}
-      {draft.best ? (
-        <section>
-          <SectionTitle note="How likely everyone is to end inside the band, who comes being a matter of chance; and which practice matters most.">
-            Will it work?
-          </SectionTitle>
-          <ChancesPart
-            problem={draft.asked}
-            plan={draft.best.plan}
-            isResting={editing.search === null}
-            nameOf={nameOf}
-          />
-        </section>
-      ) : null}
-      {draft.best ? (
-        <section>
-          <SectionTitle note="Nearly as good, but with another theme in one practice; the rest is planned around it.">
-            Other plans
-          </SectionTitle>
-          <OthersPart term={term} editing={editing} best={draft.best} engine={engine} />
-        </section>
-      ) : null}
-      {draft.best ? (
-        <section>
-          <SectionTitle note="Nothing is changed by looking. The plan is made anew for it, and everyone’s end is shown beside what it would be.">
-            What if
-          </SectionTitle>
-          <WhatIfPart
-            squadId={squadId}
-            term={term}
-            draft={draft}
-            solver={engine.solve}
-            nameOf={nameOf}
-            sends={whatIfs}
-          />
-        </section>
+        <>
+          <section>
+            <SectionTitle note="Left of the middle is less than an even share, right of it is more; the band is the tolerance: what still counts as about even.">
+              Where everyone ends
+            </SectionTitle>
+            <EndsPart problem={draft.asked} plan={draft.best.plan} nameOf={nameOf} />
+            <div className="mt-4">
+              <ReachPart problem={draft.problem} plan={draft.best.plan} engine={engine} nameOf={nameOf} />
+            </div>
+          </section>
+          <section>
+            <SectionTitle note="How likely everyone is to end inside the band, who comes being a matter of chance; and which practice matters most.">
+              Will it work?
+            </SectionTitle>
+            <ChancesPart
+              problem={draft.asked}
+              plan={draft.best.plan}
+              isResting={editing.search === null}
+              nameOf={nameOf}
+            />
+          </section>
+          <section>
+            <SectionTitle note="Nearly as good, but with another theme in one practice; the rest is planned around it.">
+              Other plans
+            </SectionTitle>
+            <OthersPart term={term} editing={editing} best={draft.best} engine={engine} />
+          </section>
+          <section>
+            <SectionTitle note="Nothing is changed by looking. The plan is made anew for it, and everyone’s end is shown beside what it would be.">
+              What if
+            </SectionTitle>
+            <WhatIfPart
+              squadId={squadId}
+              term={term}
+              draft={draft}
+              solver={engine.solve}
+              nameOf={nameOf}
+              sends={whatIfs}
+            />
+          </section>
+        </>
       ) : null}
       <SaveAhead squadId={squadId} term={term} practices={practices} editing={editing} save={save} />
     </div>

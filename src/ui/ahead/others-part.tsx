@@ -6,7 +6,9 @@ import { changeTheme } from '#ahead/draft/by-hand'
 import { expectedEnd } from '#ahead/expected-end'
 import { countInside } from '#ahead/explain/ends-inside'
 import { chosenOffer, type SolvedAhead } from '#ahead/plan'
+import { firmPractices } from '#ahead/term-plan'
 import type { AheadTerm } from '#ui/ahead/ahead-types'
+import { practiceDay } from '#ui/ahead/practice-day'
 import type { AheadEditing } from '#ui/ahead/use-ahead-draft'
 import { useErrand } from '#ui/ahead/use-errand'
 import { formatDay } from '#ui/format-day'
@@ -65,7 +67,7 @@ export function OthersPart({ term, editing, best, engine }: OthersPartProps) {
       {found?.length === 0 ? <Notice>No other theme can come then.</Notice> : null}
       {found && found.length > 0 ? (
         <Table
-          caption={`Plans side by side, by what ${formatDay(asked.practices[practice]?.day ?? '')} is about`}
+          caption={`Plans side by side, by what ${practiceDay(asked, practice)} is about`}
           head={[
             { key: 'theme', label: 'That practice' },
             { key: 'next', label: 'The next four' },
@@ -126,7 +128,7 @@ function PlanRow({ solved, costs, practice, editing, onTake }: PlanRowProps) {
       <th scope="row">{nameAt(practice)}</th>
       <td>
         {asked.practices
-          .slice(0, 4)
+          .slice(0, firmPractices)
           .map((_, at) => nameAt(at))
           .join(' · ')}
       </td>

@@ -3,8 +3,8 @@
 import { useMemo, useState } from 'react'
 import { changeTheme, exchangeWith, freePractice, holdPractice } from '#ahead/draft/by-hand'
 import type { AheadProblem } from '#ahead/problem'
+import { practiceDay } from '#ui/ahead/practice-day'
 import type { AheadEditing } from '#ui/ahead/use-ahead-draft'
-import { formatDay } from '#ui/format-day'
 
 /** What the coach does with single practices; each is held where it was put, and the rest is planned anew. */
 export type ByHand = {
@@ -20,7 +20,7 @@ export function useByHand({ draft, ask }: AheadEditing, fixed: ReadonlySet<strin
   const [done, setDone] = useState<Done | null>(null)
   const doings = useMemo(() => {
     const { asked, best } = draft
-    const dayOf = (practice: number) => formatDay(asked.practices[practice]?.day ?? '')
+    const dayOf = (practice: number) => practiceDay(asked, practice)
     const isFixed = (...touched: readonly number[]) => {
       const own = touched.find((at) => fixed.has(asked.practices[at]?.id ?? ''))
       if (own !== undefined)

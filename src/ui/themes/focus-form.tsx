@@ -1,4 +1,6 @@
+import { situations } from '#exposure/column'
 import { focusShare } from '#exposure/focus-share'
+import { seatRoles } from '#practice/turn'
 import type { ThemeFocus } from '#themes/theme-focus'
 import type { SendForm } from '#ui/entry/send-form'
 import { Button } from '#ui/page/button'
@@ -19,9 +21,6 @@ type FocusFormProps = {
   readonly send: SendForm
 }
 
-const roles = ['attack', 'defend', 'keep'] as const
-const situations = ['outnumbering', 'level', 'outnumbered'] as const
-
 /** What a theme is about, and which designs serve it. */
 export function FocusForm({ squadId, theme, designs, servingIds, send }: FocusFormProps) {
   const told = designs.map((design) => ({ ...design, share: focusShare(design.rounds, theme.focus) }))
@@ -38,7 +37,7 @@ export function FocusForm({ squadId, theme, designs, servingIds, send }: FocusFo
         <Ticks
           legend="What it is mostly about"
           name="roles"
-          options={roles.map((role) => ({ value: role, label: words.role[role] }))}
+          options={seatRoles.map((role) => ({ value: role, label: words.role[role] }))}
           ticked={theme.focus.roles}
         />
         <Ticks
