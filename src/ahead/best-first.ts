@@ -1,12 +1,10 @@
+import type { OtherPlan } from '#ahead/draft/ahead-engine'
 import { chosenOffer, type SolvedAhead } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { proofOf } from '#common/proof'
 
-/** A plan with another theme in one practice, and the minutes that it is worse by. */
-type Alternative = { readonly theme: number; readonly solved: SolvedAhead; readonly costs: number }
-
 /** A plan, and others beside it. */
-type BesideIt = { readonly solved: SolvedAhead; readonly others: readonly Alternative[] }
+type BesideIt = { readonly solved: SolvedAhead; readonly others: readonly OtherPlan[] }
 
 /** Minutes that are none. */
 const hair = 1e-6
@@ -16,7 +14,7 @@ const hair = 1e-6
  * that nobody is handed a plan while a better one is known. Costs are those of the best.
  */
 export function bestFirst(problem: AheadProblem, practice: number, { solved, others }: BesideIt): BesideIt {
-  const best = others.reduce<Alternative | null>(
+  const best = others.reduce<OtherPlan | null>(
     (least, own) => (least === null || minutesOf(own.solved) < minutesOf(least.solved) ? own : least),
     null,
   )

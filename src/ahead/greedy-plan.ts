@@ -20,9 +20,7 @@ export function greedyChoices(limits: LimitsBoard, hope: HopeBoard): AheadChoice
   const way = chooseInOrder(limits, {
     mostTried,
     rank: (practice, left, chosen) => {
-      chosen.forEach((offer, earlier) => {
-        hope.add(earlier, offer, 1)
-      })
+      hope.addAll(chosen, 1)
       const ranked = left
         .map((offer) => {
           hope.add(practice, offer, 1)
@@ -31,9 +29,7 @@ export function greedyChoices(limits: LimitsBoard, hope: HopeBoard): AheadChoice
           return { offer, value }
         })
         .sort((one, other) => one.value - other.value || one.offer - other.offer)
-      chosen.forEach((offer, earlier) => {
-        hope.add(earlier, offer, -1)
-      })
+      hope.addAll(chosen, -1)
       return ranked.map(({ offer }) => offer)
     },
   })

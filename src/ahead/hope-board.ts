@@ -25,7 +25,8 @@ export type HopeBoard = {
   readonly add: (practice: number, offer: number, sign: 1 | -1) => void
   /** Takes another offer for a practice that has one. */
   readonly change: (practice: number, from: number, to: number) => void
-  readonly valueOf: (choices: AheadChoices) => number
+  /** Takes choices for the first practices, as many as there are, or takes them back. */
+  readonly addAll: (choices: AheadChoices, sign: 1 | -1) => void
 }
 
 export function hopeBoard(problem: AheadProblem): HopeBoard {
@@ -109,15 +110,10 @@ export function hopeBoard(problem: AheadProblem): HopeBoard {
     value,
     add,
     change,
-    valueOf: (choices) => {
+    addAll: (choices, sign) => {
       choices.forEach((offer, practice) => {
-        add(practice, offer, 1)
+        add(practice, offer, sign)
       })
-      const all = value()
-      choices.forEach((offer, practice) => {
-        add(practice, offer, -1)
-      })
-      return all
     },
   }
 }

@@ -19,9 +19,7 @@ export function nearChoices(
   },
 ): readonly AheadChoices[] {
   const found: { readonly near: AheadChoices; readonly value: number }[] = []
-  choices.forEach((own, practice) => {
-    hope.add(practice, own, 1)
-  })
+  hope.addAll(choices, 1)
   practices.forEach(({ offers }, practice) => {
     const now = choices[practice] ?? 0
     for (let offer = 0; offer < offers.length; offer++) {
@@ -33,9 +31,7 @@ export function nearChoices(
       hope.change(practice, offer, now)
     }
   })
-  choices.forEach((own, practice) => {
-    hope.add(practice, own, -1)
-  })
+  hope.addAll(choices, -1)
   return found
     .sort((one, other) => one.value - other.value)
     .slice(0, most)

@@ -23,9 +23,7 @@ export function searchChoices(
   { limits, hope, chance, start, steps, most }: ChoiceSearch,
 ): readonly AheadChoices[] {
   const choices = [...start]
-  choices.forEach((offer, practice) => {
-    hope.add(practice, offer, 1)
-  })
+  hope.addAll(choices, 1)
   let value = hope.value()
   let known: readonly { readonly choices: AheadChoices; readonly value: number }[] = []
   const hottest = value * 0.03 + 1
@@ -48,9 +46,7 @@ export function searchChoices(
       if (other >= 0) put(other, otherWas)
     }
   }
-  choices.forEach((offer, practice) => {
-    hope.add(practice, offer, -1)
-  })
+  hope.addAll(choices, -1)
   return known.map((own) => own.choices)
 
   function put(at: number, chosen: number): void {
