@@ -1,5 +1,6 @@
 import 'server-only'
 import { earlierDay } from '#common/earlier-day'
+import { laterDay } from '#common/later-day'
 import type { Day } from '#common/time'
 import { dateOf, dayOf } from '#data/days'
 import type { ClubTx } from '#data/in-club'
@@ -60,10 +61,6 @@ function sharedDays(a: Days, b: Days): Days | null {
   const firstDay = laterDay(a.firstDay, b.firstDay)
   const lastDay = earlierDay(a.lastDay, b.lastDay)
   return firstDay <= lastDay ? { firstDay, lastDay } : null
-}
-
-function laterDay(one: Day, other: Day): Day {
-  return earlierDay(one, other) === one ? other : one
 }
 
 /** Practices and matches of the season that would lie outside the new days, those called off left out. */

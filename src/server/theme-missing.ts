@@ -3,6 +3,7 @@ import type { ComingPractice } from '#ahead/missing/coming-practice'
 import { forecastThemes, type ProgrammeForecast, plannedFor } from '#ahead/missing/forecast-themes'
 import { type MissingOfPlayers, missingOfPlayers } from '#ahead/missing/missing-of-players'
 import { hasDay } from '#common/dated'
+import { laterDay } from '#common/later-day'
 import { type Day, isoWeekOf } from '#common/time'
 import { mondayOf } from '#common/weeks'
 import { listClosedDays } from '#data/closed-days'
@@ -74,7 +75,7 @@ async function loadComing(
   { of: { squad, today }, term, themes }: Pick<OfTerm, 'of' | 'term' | 'themes'>,
 ): Promise<readonly ComingPractice[]> {
   if (term.lastDay < today) return []
-  const from = term.firstDay > today ? term.firstDay : today
+  const from = laterDay(term.firstDay, today)
   const at = { squadId: squad.id, from, to: term.lastDay, kind: 'practice', withCancelled: false } as const
   const sessions = (await listSessions(tx, at)).filter(({ written }) => written === 'notWritten')
   const closed = await listClosedDays(tx, { squadId: squad.id })
