@@ -1,14 +1,12 @@
 import 'server-only'
-import { isId, newId } from '#data/ids'
+import { newId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
-import type { SquadId, TermId } from '#squad/squad'
+import { couldBeThere, type SquadTerm } from '#data/squad-term'
 import type { ProgrammeBlock } from '#themes/programme-rule'
-
-type SquadTerm = { readonly squadId: SquadId; readonly termId: TermId }
 
 /** Weeks of a squad's term that are kept for one theme, in order of weeks. */
 export async function listProgrammeBlocks(tx: ClubTx, at: SquadTerm): Promise<readonly ProgrammeBlock[]> {
-  if (!isId(at.squadId) || !isId(at.termId)) return []
+  if (!couldBeThere(at)) return []
   return tx.db.programmeBlock.findMany({
     where: { clubId: tx.clubId, squadId: at.squadId, termId: at.termId },
     select: { themeId: true, firstWeek: true, lastWeek: true },

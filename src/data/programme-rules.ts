@@ -1,14 +1,11 @@
 import 'server-only'
-import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
-import type { SquadId, TermId } from '#squad/squad'
+import { couldBeThere, type SquadTerm } from '#data/squad-term'
 import type { ProgrammeRule } from '#themes/programme-rule'
-
-type SquadTerm = { readonly squadId: SquadId; readonly termId: TermId }
 
 /** The programme of a squad's term with its rules, by the themes' own order. */
 export async function listProgrammeRules(tx: ClubTx, at: SquadTerm): Promise<readonly ProgrammeRule[]> {
-  if (!isId(at.squadId) || !isId(at.termId)) return []
+  if (!couldBeThere(at)) return []
   return tx.db.programmeEntry.findMany({
     where: { clubId: tx.clubId, squadId: at.squadId, termId: at.termId },
     select: {

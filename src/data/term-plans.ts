@@ -5,8 +5,9 @@ import type { Author } from '#data/author'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import { lockSquad } from '#data/squad-lock'
+import { couldBeThere, type SquadTerm } from '#data/squad-term'
 import { termPlanShape } from '#exchange/term-plan-json'
-import type { SquadId, TermId } from '#squad/squad'
+import type { TermId } from '#squad/squad'
 
 /** The plan of a squad's term as it stands; `version` counts from 1 how often it was saved. */
 export type StoredTermPlan = {
@@ -16,11 +17,9 @@ export type StoredTermPlan = {
   readonly madeAt: Date
 }
 
-type At = { readonly squadId: SquadId; readonly termId: TermId }
-
 /** What it names may have gone since; whoever reads it passes that over. */
-export async function findTermPlan(tx: ClubTx, at: At): Promise<StoredTermPlan | null> {
-  if (!isId(at.squadId) || !isId(at.termId)) return null
+export async function findTermPlan(tx: ClubTx, at: SquadTerm): Promise<StoredTermPlan | null> {
+  if (!couldBeThere(at)) return null
   const row = await tx.db.termPlan.findUnique({
     where: keyOf(tx, at),
     select: { version: true, plan: true, madeById: true, madeAt: true },
@@ -39,7 +38,7 @@ export async function saveTermPlan(
     knownVersion,
     by,
     ...at
-  }: At & { readonly plan: TermPlan; readonly knownVersion: number; readonly by: Author },
+  }: SquadTerm & { readonly plan: TermPlan; readonly knownVersion: number; readonly by: Author },
 ): Promise<number> {
   await lockSquad(tx, at.squadId)
   if (!(await isTerm(tx, at.termId))) throw new AppError('notFound', `no term ${at.termId}`)
@@ -65,6 +64,6 @@ async function isTerm(tx: ClubTx, termId: TermId): Promise<boolean> {
   return isId(termId) && (await tx.db.term.count({ where: { clubId: tx.clubId, id: termId } })) > 0
 }
 
-function keyOf(tx: ClubTx, { squadId, termId }: At) {
+function keyOf(tx: ClubTx, { squadId, termId }: SquadTerm) {
   return { clubId_squadId_termId: { clubId: tx.clubId, squadId, termId } }
 }

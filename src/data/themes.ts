@@ -2,6 +2,7 @@ import 'server-only'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import { listProgrammeRules, saveProgrammeRules } from '#data/programme-rules'
+import { couldBeThere, type SquadTerm } from '#data/squad-term'
 import { themeFocusShape } from '#exchange/theme-focus-json'
 import type { SquadId, TermId } from '#squad/squad'
 import { noRule } from '#themes/programme-rule'
@@ -58,11 +59,9 @@ export async function changeTheme(
   })
 }
 
-type SquadTerm = { readonly squadId: SquadId; readonly termId: TermId }
-
 /** What a squad's programme wishes for a term, by the themes' own order. */
 export async function listProgramme(tx: ClubTx, at: SquadTerm): Promise<readonly ProgrammeEntry[]> {
-  if (!isId(at.squadId) || !isId(at.termId)) return []
+  if (!couldBeThere(at)) return []
   return tx.db.programmeEntry.findMany({
     where: { clubId: tx.clubId, squadId: at.squadId, termId: at.termId },
     select: { themeId: true, wishedShare: true },
@@ -85,6 +84,18 @@ export async function listProgrammes(
   for (const { squadId, ...entry } of rows)
     programmes.set(squadId, [...(programmes.get(squadId) ?? []), entry])
   return programmes
+}
+
+/** The terms for which one of these squads wishes for anything. */
+export async function listTermsWithProgramme(
+  tx: ClubTx,
+  squadIds: readonly SquadId[],
+): Promise<readonly SquadTerm[]> {
+  return tx.db.programmeEntry.findMany({
+    where: { clubId: tx.clubId, squadId: { in: squadIds.filter(isId) } },
+    select: { squadId: true, termId: true },
+    distinct: ['squadId', 'termId'],
+  })
 }
 
 /** Puts what a squad wishes for in the place of what it wished before; a theme that stays keeps its rules. */

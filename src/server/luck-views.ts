@@ -6,7 +6,7 @@ import { earlierDay } from '#common/earlier-day'
 import type { Day } from '#common/time'
 import { type ClubTx, inClub } from '#data/in-club'
 import { listSquadPlayers } from '#data/players'
-import { listReviews } from '#data/reviews'
+import { listReviewsOfSquad } from '#data/reviews'
 import { listSeasons } from '#data/seasons'
 import { getSquad } from '#data/squads'
 import { namesApart } from '#fairness/book/names-apart'
@@ -94,10 +94,6 @@ async function openTerms(
   const object = { kind: 'squad', squadId } as const
   if (may(viewer, 'seeLuck', object)) return begun
   demand(viewer, 'seeReviewedLuck', object)
-  const open: TermOfSeason[] = []
-  for (const term of begun) {
-    const review = (await listReviews(tx, term.id)).find((one) => one.squadId === squadId)
-    if (review && isFinal(review, today)) open.push(term)
-  }
-  return open
+  const final = (await listReviewsOfSquad(tx, squadId)).filter((review) => isFinal(review, today))
+  return begun.filter(({ id }) => final.some(({ termId }) => termId === id))
 }

@@ -1,7 +1,7 @@
 import 'server-only'
 import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
-import { earlierDay } from '#common/earlier-day'
+import { laterDay } from '#common/later-day'
 import type { Day } from '#common/time'
 import { isoWeeksBetween, mondayOf } from '#common/weeks'
 import { listDesigns } from '#data/designs'
@@ -9,9 +9,10 @@ import type { ClubTx } from '#data/in-club'
 import { listProgrammeBlocks } from '#data/programme-blocks'
 import { listProgrammeRules } from '#data/programme-rules'
 import { listSeasons } from '#data/seasons'
+import type { SquadTerm } from '#data/squad-term'
 import { listSquads } from '#data/squads'
 import { listThemeDesigns, type ThemeDesign } from '#data/theme-designs'
-import { listProgrammes } from '#data/themes'
+import { listTermsWithProgramme } from '#data/themes'
 import type { DesignSheet } from '#practice/design-sheet'
 import type { Squad, Term } from '#squad/squad'
 import { ourProgrammeFor, ourProgrammes } from '#themes/our-programmes'
@@ -51,10 +52,6 @@ export async function loadProgrammeSettings(
   }
 }
 
-function laterDay(one: Day, other: Day): Day {
-  return earlierDay(one, other) === one ? other : one
-}
-
 /** That of the squad's age first. */
 function oursFor({ ageLimit }: Squad): readonly ProgrammeSource[] {
   const first = ourProgrammeFor(ageLimit)
@@ -71,14 +68,21 @@ async function listOthers(
   const squads = (await listSquads(tx)).filter(({ id }) =>
     may(viewer, 'seeSquad', { kind: 'squad', squadId: id }),
   )
-  const squadIds = squads.map(({ id }) => id)
-  const sources: ProgrammeSource[] = []
-  for (const season of (await listSeasons(tx)).toReversed())
-    for (const own of season.terms.toReversed()) {
-      const programmes = await listProgrammes(tx, { squadIds, termId: own.id })
-      for (const { id, name } of squads)
-        if ((programmes.get(id)?.length ?? 0) > 0 && !(id === squad.id && own.id === term.id))
-          sources.push({ value: `${id} ${own.id}`, label: `${name}, ${own.name} ${season.name}` })
-    }
-  return sources
+  const held = await listTermsWithProgramme(
+    tx,
+    squads.map(({ id }) => id),
+  )
+  const isSource = (at: SquadTerm) =>
+    held.some(({ squadId, termId }) => squadId === at.squadId && termId === at.termId) &&
+    !(at.squadId === squad.id && at.termId === term.id)
+  return (await listSeasons(tx)).toReversed().flatMap((season) =>
+    season.terms.toReversed().flatMap((own) =>
+      squads
+        .filter(({ id }) => isSource({ squadId: id, termId: own.id }))
+        .map(({ id, name }) => ({
+          value: `${id} ${own.id}`,
+          label: `${name}, ${own.name} ${season.name}`,
+        })),
+    ),
+  )
 }
