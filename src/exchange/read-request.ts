@@ -1,6 +1,6 @@
 import type { z } from 'zod'
 import type { Problem } from '#common/problem'
-import { accept, type Result, refuse } from '#common/result'
+import { accept, type Result } from '#common/result'
 import { readShape } from '#exchange/shape-problems'
 
 /** A request as it was sent, from parsed JSON: what its numbers mean is looked at where its shape is right. */
@@ -12,7 +12,8 @@ export function readRequest<Shape extends z.ZodType>(
   },
 ): Result<z.output<Shape>, Problem> {
   const { value, problems } = readShape(asked.shape, json, [])
-  if (value === null) return refuse(...problems)
+  // Handed on whole: there may be more of them than a call takes.
+  if (value === null) return { ok: false, reasons: problems }
   const wrong = asked.problemsOf(value)
-  return wrong.length > 0 ? refuse(...wrong) : accept(value)
+  return wrong.length > 0 ? { ok: false, reasons: wrong } : accept(value)
 }
