@@ -1,5 +1,6 @@
+import { requestOf } from '#cli/request-of'
 import type { Verb } from '#cli/verb'
-import { jsonText, parseJsonText } from '#exchange/json-text'
+import { jsonText } from '#exchange/json-text'
 import { ledgerJson } from '#exchange/ledger-json'
 import { readSeasonLog } from '#exchange/season-log'
 import { seasonLedger } from '#fairness/season-ledger'
@@ -10,10 +11,7 @@ export const verb: Verb = {
   help: 'Reads turnbook/season-log@1 and writes turnbook/ledger@1. Needs no database.',
   options: [],
   run: async (call) => {
-    const json = parseJsonText(await call.readInput())
-    if (!json.ok) return { kind: 'refused', problems: json.reasons }
-    const log = readSeasonLog(json.value)
-    if (!log.ok) return { kind: 'refused', problems: log.reasons }
-    return { kind: 'done', output: jsonText(ledgerJson(seasonLedger(log.value))) }
+    const { request } = await requestOf(call, readSeasonLog)
+    return { kind: 'done', output: jsonText(ledgerJson(seasonLedger(request))) }
   },
 }

@@ -1,7 +1,8 @@
-import { CouldNot } from '#cli/could-not'
 import { matchPlanHelp } from '#cli/match-plan-help'
+import { orCouldNotDecide } from '#cli/or-could-not-decide'
+import { requestOf } from '#cli/request-of'
 import type { Verb } from '#cli/verb'
-import { jsonText, parseJsonText } from '#exchange/json-text'
+import { jsonText } from '#exchange/json-text'
 import { impossibleMatch } from '#exchange/match-request/impossible-match'
 import { lineUpAnswer, matchPlanFormat } from '#exchange/match-request/line-up-answer'
 import { type MatchRequest, readMatchRequest } from '#exchange/match-request/match-request'
@@ -10,7 +11,6 @@ import type { LineUp } from '#lineup/line-up'
 import type { LineUpClash } from '#lineup/line-up-clash'
 import { lineUpTradeOffs } from '#solver/line-up-trade-offs'
 import { lineUpWaysOut } from '#solver/line-up-ways-out'
-import { NotDecided } from '#solver/not-decided'
 import { solveLineUp } from '#solver/solve-line-up'
 
 /** Parts of the time allowed at which the line-up, and then the ways out, must be there; offers have the rest. */
@@ -23,28 +23,19 @@ export const verb: Verb = {
   help: matchPlanHelp,
   options: [],
   run: async (call) => {
-    const json = parseJsonText(await call.readInput())
-    if (!json.ok) return { kind: 'refused', problems: json.reasons }
-    const began = performance.now()
-    const request = readMatchRequest(json.value)
-    if (!request.ok) return { kind: 'refused', problems: request.reasons }
-    const answer = await solveLineUp(request.value.problem, within(request.value, began, untilSolved)).catch(
-      orCouldNot,
+    const { request, began } = await requestOf(call, readMatchRequest)
+    const answer = await solveLineUp(request.problem, within(request, began, untilSolved)).catch(
+      orCouldNotDecide,
     )
     return answer.kind === 'impossible'
-      ? { kind: 'impossible', output: jsonText(await impossible(request.value, answer.clash, began)) }
-      : { kind: 'done', output: jsonText(await answered(request.value, answer.lineUp, began)) }
+      ? { kind: 'impossible', output: jsonText(await impossible(request, answer.clash, began)) }
+      : { kind: 'done', output: jsonText(await answered(request, answer.lineUp, began)) }
   },
 }
 
 /** The settings of a search that is to end at a part of the time allowed. */
 function within({ settings }: MatchRequest, began: number, part: number) {
   return { ...settings, began, timeLimitMs: settings.timeLimitMs * part }
-}
-
-function orCouldNot(error: unknown): never {
-  if (error instanceof NotDecided) throw new CouldNot(`${error.message} Let it take longer, or ask for less.`)
-  throw error
 }
 
 async function answered(request: MatchRequest, lineUp: LineUp, began: number) {

@@ -1,21 +1,22 @@
 import { bestFirst } from '#ahead/best-first'
 import { chancesInSlices } from '#ahead/chance/chances-of'
 import { hardestInSlices } from '#ahead/chance/hardest-to-lose'
+import { inOneGo } from '#ahead/chance/slices'
 import type { SolvedAhead } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { problemOfAhead } from '#ahead/problem-of-request'
 import { startProgress } from '#cli/backup/start-progress'
-import { CouldNot } from '#cli/could-not'
+import { orCouldNotDecide } from '#cli/or-could-not-decide'
 import { planHelp } from '#cli/plan-help'
+import { requestOf } from '#cli/request-of'
 import type { Verb } from '#cli/verb'
-import { jsonText, parseJsonText } from '#exchange/json-text'
+import { jsonText } from '#exchange/json-text'
 import { impossiblePlan } from '#exchange/plan-request/impossible-plan'
 import { planAlternativesJson } from '#exchange/plan-request/plan-alternatives-json'
 import { planAnswer, planFormat } from '#exchange/plan-request/plan-answer'
 import { planChancesJson } from '#exchange/plan-request/plan-chances-json'
 import { type PlanRequest, readPlanRequest } from '#exchange/plan-request/plan-request'
 import { aheadAlternatives } from '#solver/ahead-alternatives'
-import { NotDecided } from '#solver/not-decided'
 import { reachableEnds } from '#solver/reachable'
 import { solveAhead } from '#solver/solve-ahead'
 
@@ -25,15 +26,10 @@ export const verb: Verb = {
   help: planHelp,
   options: [],
   run: async (call) => {
-    const json = parseJsonText(await call.readInput())
-    if (!json.ok) return { kind: 'refused', problems: json.reasons }
-    const began = performance.now()
-    const read = readPlanRequest(json.value)
-    if (!read.ok) return { kind: 'refused', problems: read.reasons }
-    const request = read.value
+    const { request, began } = await requestOf(call, readPlanRequest)
     const problem = problemOfAhead(request.request)
     const asked: Asked = { request, problem, began, say: call.say }
-    const answer = await solveAhead(problem, within(asked, untilSolved)).catch(orCouldNot)
+    const answer = await solveAhead(problem, within(asked, untilSolved)).catch(orCouldNotDecide)
     if (answer.kind === 'solved')
       return { kind: 'done', output: jsonText(await answered(asked, answer.solved)) }
     const said = impossiblePlan(request, {
@@ -66,11 +62,6 @@ function hasTime({ request: { settings }, began }: Asked, part: number): boolean
   return performance.now() - began < settings.timeLimitMs * part
 }
 
-function orCouldNot(error: unknown): never {
-  if (error instanceof NotDecided) throw new CouldNot(`${error.message} Let it take longer, or ask for less.`)
-  throw error
-}
-
 async function answered(asked: Asked, found: SolvedAhead) {
   const { request, problem, began, say } = asked
   const { draws, seed, alternatives } = request.settings
@@ -98,18 +89,9 @@ async function answered(asked: Asked, found: SolvedAhead) {
       drawn &&
       planChancesJson(
         problem,
-        toEnd(chancesInSlices(problem, solved.plan, drawn), tell('how likely everyone ends inside')),
-        toEnd(hardestInSlices(problem, solved.plan, drawn), tell('which practice is hardest to lose')),
+        inOneGo(chancesInSlices(problem, solved.plan, drawn), tell('how likely everyone ends inside')),
+        inOneGo(hardestInSlices(problem, solved.plan, drawn), tell('which practice is hardest to lose')),
       ),
     elapsedMs: Math.round(performance.now() - began),
-  }
-}
-
-/** A reckoning in slices to its end; where that takes long, whoever waits is told how far it is. */
-function toEnd<Result>(slices: Generator<number, Result>, tell: (part: number) => void): Result {
-  for (;;) {
-    const step = slices.next()
-    if (step.done) return step.value
-    tell(step.value)
   }
 }
