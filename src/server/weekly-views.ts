@@ -4,6 +4,7 @@ import { may } from '#access/may'
 import type { Viewer } from '#access/viewer'
 import { earlierDay } from '#common/earlier-day'
 import type { Problem } from '#common/problem'
+import type { Result } from '#common/result'
 import type { Day } from '#common/time'
 import { listClosedDays } from '#data/closed-days'
 import { listGroundSizes } from '#data/ground-sizes'
@@ -32,10 +33,7 @@ export type WeeklyPage = {
   readonly lastDay: Day
   readonly asked: AskedWeekly
   /** Null: nothing has been asked for yet. */
-  readonly found:
-    | { readonly ok: true; readonly days: WeeklyDays }
-    | { readonly ok: false; readonly problems: readonly Problem[] }
-    | null
+  readonly found: Result<WeeklyDays, Problem> | null
   /** Those to come, of the squad and of the whole club. */
   readonly closed: readonly ClosedDays[]
   readonly grounds: readonly Ground[]
@@ -96,9 +94,7 @@ async function findAsked(
   tx: ClubTx,
   { squad, today }: Pick<SquadSeason, 'squad' | 'today'>,
   typed: AskedWeekly,
-): Promise<WeeklyPage['found']> {
+): Promise<Result<WeeklyDays, Problem>> {
   const asked = parseFields(weeklyShape, typed)
-  if (!asked.ok) return { ok: false, problems: asked.reasons }
-  const found = await findWeeklyDays(tx, { squadId: squad.id, today, asked: asked.value })
-  return found.ok ? { ok: true, days: found.value } : { ok: false, problems: found.reasons }
+  return asked.ok ? findWeeklyDays(tx, { squadId: squad.id, today, asked: asked.value }) : asked
 }

@@ -59,7 +59,7 @@ const show = async (query: Fields = asked, who: Asker = 'coach') =>
   })
 const daysShown = async (query: Fields = asked) => {
   const { found } = await show(query)
-  return found?.ok ? found.days.add.join() : ''
+  return found?.ok ? found.value.add.join() : ''
 }
 /** Where it is gone to travels as a throw of Next's. */
 const enter = async (fields: Fields) =>
@@ -139,7 +139,7 @@ describe('weekly practices', () => {
     const { found } = await show()
     expect(found).toEqual({
       ok: true,
-      days: {
+      value: {
         add: ['2026-10-06', '2026-10-27'],
         skipped: [
           { day: '2026-10-13', why: 'closed', name: 'Fair on the field' },
@@ -186,7 +186,7 @@ describe('weekly practices', () => {
     for (const [change, path, message] of wrong) {
       const query = { ...asked, ...change }
       const problem = { path, message: expect.stringMatching(message) }
-      expect((await show(query)).found).toEqual({ ok: false, problems: [problem] })
+      expect((await show(query)).found).toEqual({ ok: false, reasons: [problem] })
       expect(await enter({ ...query, days: '' })).toMatchObject({ problems: [problem] })
     }
   })

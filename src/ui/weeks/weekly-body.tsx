@@ -1,4 +1,5 @@
 import type { Problem } from '#common/problem'
+import type { Result } from '#common/result'
 import type { Day } from '#common/time'
 import type { ClosedDays } from '#squad/closed-days'
 import type { Ground } from '#squad/ground'
@@ -21,10 +22,7 @@ type WeeklyBodyProps = {
   readonly today: Day
   readonly lastDay: Day
   readonly asked: Parameters<typeof AskWeeklyForm>[0]['asked']
-  readonly found:
-    | { readonly ok: true; readonly days: WeeklyDays }
-    | { readonly ok: false; readonly problems: readonly Problem[] }
-    | null
+  readonly found: Result<WeeklyDays, Problem> | null
   readonly closed: readonly ClosedDays[]
   readonly grounds: readonly Ground[]
   readonly unknownPlaces: readonly string[]
@@ -45,10 +43,10 @@ export function WeeklyBody({ squad, found, asked, sends, ...page }: WeeklyBodyPr
           today={page.today}
           lastDay={page.lastDay}
           asked={asked}
-          problems={found && !found.ok ? found.problems : []}
+          problems={found && !found.ok ? found.reasons : []}
         />
         {found?.ok ? (
-          <FoundWeekly squadId={squad.id} asked={asked} days={found.days} send={sends.enter} />
+          <FoundWeekly squadId={squad.id} asked={asked} days={found.value} send={sends.enter} />
         ) : null}
       </section>
       <section>
