@@ -1,6 +1,7 @@
 import {
   type Draw,
   type DrawnBlock,
+  goalTurns,
   keepChance,
   type LuckRole,
   luckRoles,
@@ -43,7 +44,7 @@ function chancesOfBlock(block: DrawnBlock, { player, column }: { player: number;
   let kept = 0
   for (const turn of block.turns) {
     if (!turn.players.includes(player)) continue
-    if (isKeep) kept += turn.places.find((place) => (place[column] ?? 0) > 0)?.[column] ?? 0
+    if (isKeep) kept += goalTurns(turn)
     else if (goal < 1)
       open = together(open, chancesOfPlaces(openPlaces(block, turn).map((place) => place[column] ?? 0)))
   }

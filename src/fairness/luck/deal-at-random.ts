@@ -1,6 +1,6 @@
 import type { Chance } from '#common/chance'
 import { groupBy } from '#common/group-by'
-import { type Draw, luckRoles, openPlaces, type PlaceTurns } from '#fairness/luck/draw'
+import { type Draw, goalTurns, luckRoles, openPlaces, type PlaceTurns } from '#fairness/luck/draw'
 
 /** Deals a draw again and again: each call writes the turns of every player and role (player × 4 + role) into `turns`. */
 export function dealer(draw: Draw, chance: Chance): (turns: Float64Array) => void {
@@ -11,7 +11,7 @@ export function dealer(draw: Draw, chance: Chance): (turns: Float64Array) => voi
     turns: block.turns.map((turn) => {
       const { places, drawn } = manyAlikeLast(openPlaces(block, turn))
       return {
-        goal: turn.places.find((place) => place[2] > 0)?.[2] ?? 0,
+        goal: goalTurns(turn),
         players: Int32Array.from(turn.players),
         open: Int32Array.from(places.flat()),
         drawn,

@@ -1,4 +1,4 @@
-import { type Draw, keepChance, luckRoles, openPlaces } from '#fairness/luck/draw'
+import { type Draw, goalTurns, keepChance, luckRoles, openPlaces } from '#fairness/luck/draw'
 
 /** Of a player and role (player × 4 + role): turns it had, what a fair draw gives on average, and the variance of that. */
 export type DrawMoments = {
@@ -21,7 +21,7 @@ export function drawMoments(draw: Draw): DrawMoments {
     let kept = 0
     for (const turn of block.turns) {
       const open = openPlaces(block, turn)
-      kept += turn.places.find((place) => place[2] > 0)?.[2] ?? 0
+      kept += goalTurns(turn)
       const means = luckRoles.map((_, role) => average(open.map((place) => place[role] ?? 0)))
       const spreads = luckRoles.map(
         (_, role) => average(open.map((place) => (place[role] ?? 0) ** 2)) - (means[role] ?? 0) ** 2,

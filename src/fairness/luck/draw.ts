@@ -35,6 +35,11 @@ export function keepChance(block: DrawnBlock, player: number): number {
   return block.able.includes(player) ? block.keepers.length / block.able.length : 0
 }
 
+/** Turns that a place in goal gives in a turn; 0: it has none. */
+export function goalTurns({ places }: DrawnTurn): number {
+  return places.find(([, , keep]) => keep > 0)?.[2] ?? 0
+}
+
 /** What the places of a turn give that are not in goal. */
 export function openPlaces(block: DrawnBlock, turn: DrawnTurn): readonly PlaceTurns[] {
   return turn.places.filter((_, at) => !block.keepers.includes(turn.players[at] ?? -1))

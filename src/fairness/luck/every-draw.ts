@@ -1,4 +1,5 @@
-import { type Draw, type DrawnTurn, luckRoles, openPlaces, type PlaceTurns } from '#fairness/luck/draw'
+import { groupBy } from '#common/group-by'
+import { type Draw, goalTurns, luckRoles, openPlaces, type PlaceTurns } from '#fairness/luck/draw'
 
 /** How many ways there are to deal a draw, places that give the same taken as one; each is as likely as any other. */
 export function countDraws({ blocks }: Draw): number {
@@ -44,7 +45,7 @@ export function visitDraws(draw: Draw, visit: (turns: Float64Array) => void): vo
           goOn(at + 1)
           return
         }
-        const goal = goalOf(turn)
+        const goal: PlaceTurns = [0, 0, goalTurns(turn), 0]
         for (const keeper of keepers) give(keeper, goal, 1)
         deal(
           turn.players.filter((player) => !keepers.includes(player)),
@@ -57,11 +58,6 @@ export function visitDraws(draw: Draw, visit: (turns: Float64Array) => void): vo
     }
   }
   goOn(0)
-}
-
-/** What a place in goal gives in a turn. */
-function goalOf({ places }: DrawnTurn): PlaceTurns {
-  return [0, 0, places.find((place) => place[2] > 0)?.[2] ?? 0, 0]
 }
 
 function subsets(of: readonly number[], size: number): readonly (readonly number[])[] {
@@ -77,12 +73,10 @@ function ways(of: number, size: number): number {
 }
 
 function waysToDeal(places: readonly PlaceTurns[]): number {
-  const alike = new Map<string, number>()
-  for (const place of places) alike.set(place.join(), (alike.get(place.join()) ?? 0) + 1)
   let [left, count] = [places.length, 1]
-  for (const size of alike.values()) {
-    count *= ways(left, size)
-    left -= size
+  for (const { length } of groupBy(places, (place) => place.join()).values()) {
+    count *= ways(left, length)
+    left -= length
   }
   return count
 }

@@ -52,7 +52,7 @@ export function luckOrHabit(
   const moving = columns.filter(({ at }) => (moments.variance[at] ?? 0) > noise)
   const counts = { practices: practices.length, turns: draw.turns, leftOut: draw.leftOut }
   if (moving.length === 0) return { ...counts, squad: null, players: single ? [] : null }
-  const squad = squadLuck(draw, { moments, tested: players, seed })
+  const squad = squadLuck(draw, { moments, columns: moving.map(({ at }) => at), seed })
   if (!single) return { ...counts, squad, players: null }
   const pValues = moving.map((column) => chanceOfGap(draw, column))
   const adjusted = adjustedByBenjaminiHochberg(pValues)

@@ -1,6 +1,6 @@
 import { seededChance } from '#common/chance'
 import { dealer } from '#fairness/luck/deal-at-random'
-import { type Draw, luckRoles } from '#fairness/luck/draw'
+import type { Draw } from '#fairness/luck/draw'
 import type { DrawMoments } from '#fairness/luck/draw-moments'
 import { countDraws, visitDraws } from '#fairness/luck/every-draw'
 import { noise } from '#fairness/noise'
@@ -20,8 +20,8 @@ const mostDraws = 999
 const enoughAsWide = 100
 
 /**
- * The squad first: gaps of everyone tested in all roles, each measured by the spread that a fair draw gives it, squared
- * and added up, against the same of dealt draws. Every way to deal where they are few; else draws at random from the
+ * The squad first: gaps in `columns` (player × 4 + role, each of some spread), each measured by the spread that a fair draw
+ * gives it, squared and added up, against the same of dealt draws. Every way to deal where they are few; else draws at random from the
  * seed, ended as soon as enough were as wide. Source of the ending: J. Besag & P. Clifford, "Sequential Monte Carlo
  * p-values", Biometrika 78 (1991) 301-304; from memory.
  */
@@ -29,13 +29,10 @@ export function squadLuck(
   draw: Draw,
   {
     moments,
-    tested,
+    columns,
     seed,
-  }: { readonly moments: DrawMoments; readonly tested: readonly number[]; readonly seed: number },
+  }: { readonly moments: DrawMoments; readonly columns: readonly number[]; readonly seed: number },
 ): SquadLuck {
-  const columns = tested
-    .flatMap((player) => luckRoles.map((_, role) => player * luckRoles.length + role))
-    .filter((at) => (moments.variance[at] ?? 0) > noise)
   const width = (turns: Float64Array) => {
     let sum = 0
     for (const at of columns) {
