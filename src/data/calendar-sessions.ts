@@ -1,11 +1,10 @@
 import 'server-only'
+import { groupBy } from '#common/group-by'
 import type { Day } from '#common/time'
 import { dateOf, dayOf } from '#data/days'
 import { isId } from '#data/ids'
 import type { ClubTx } from '#data/in-club'
 import { periodList } from '#data/sessions'
-import { listSquads } from '#data/squads'
-import { listThemes } from '#data/themes'
 import type { SessionInCalendar } from '#exchange/icalendar/event-of-session'
 import type { SquadId } from '#squad/squad'
 
@@ -35,29 +34,20 @@ export async function listCalendarSessions(
       cancelledAt: true,
       revision: true,
       revisedAt: true,
-      themeId: true,
-      designId: true,
+      squad: { select: { name: true } },
+      theme: { select: { name: true } },
+      design: { select: { theme: { select: { name: true } } } },
     },
     orderBy: [{ day: 'asc' }, { startsAt: { sort: 'asc', nulls: 'first' } }, { id: 'asc' }],
   })
-  const squads = new Map((await listSquads(tx)).map(({ id, name }) => [id, name]))
-  const themes = new Map((await listThemes(tx)).map(({ id, name }) => [id, name]))
-  const ofDesigns = new Map((await listDesignThemes(tx)).map(({ id, themeId }) => [id, themeId]))
-  return rows.map(({ themeId, designId, periods, cancelledAt, ...row }) => ({
+  return rows.map(({ squad, theme, design, periods, cancelledAt, ...row }) => ({
     ...row,
     day: dayOf(row.day),
-    squadName: squads.get(row.squadId) ?? '',
-    themeName: themes.get(themeId ?? ofDesigns.get(designId ?? '') ?? '') ?? null,
+    squadName: squad.name,
+    themeName: (theme ?? design?.theme)?.name ?? null,
     lengthSeconds: row.lengthSeconds ?? periodList.parse(periods)?.at(-1)?.end ?? null,
     isCancelled: cancelledAt !== null,
   }))
-}
-
-async function listDesignThemes(tx: ClubTx) {
-  return tx.db.practiceDesign.findMany({
-    where: { clubId: tx.clubId },
-    select: { id: true, themeId: true },
-  })
 }
 
 /** What the children are called who are or were in each of these squads. */
@@ -70,7 +60,6 @@ export async function listNamesBySquad(
     select: { squadId: true, player: { select: { name: true } } },
     distinct: ['squadId', 'playerId'],
   })
-  const names = new Map<SquadId, string[]>()
-  for (const { squadId, player } of rows) names.set(squadId, [...(names.get(squadId) ?? []), player.name])
-  return names
+  const bySquad = groupBy(rows, ({ squadId }) => squadId)
+  return new Map([...bySquad].map(([squadId, own]) => [squadId, own.map(({ player }) => player.name)]))
 }
