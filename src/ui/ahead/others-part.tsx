@@ -25,8 +25,6 @@ type OthersPartProps = {
   readonly engine: AheadEngine
 }
 
-const limitMs = 10_000
-
 /** Plans nearly as good that begin with another theme, beside each other. */
 export function OthersPart({ term, editing, best, engine }: OthersPartProps) {
   const { asked, problem } = editing.draft
@@ -35,7 +33,7 @@ export function OthersPart({ term, editing, best, engine }: OthersPartProps) {
   )
   const [practiceId, setPracticeId] = useState(free[0]?.id ?? '')
   const practice = asked.practices.findIndex(({ id }) => id === practiceId)
-  const { found, clock, hasFailed, run, stop } = useErrand<readonly OtherPlan[]>(problem, limitMs)
+  const { found, search, hasFailed, run, stop } = useErrand<readonly OtherPlan[]>(problem)
   if (practice < 0) return null
   return (
     <div className="space-y-4">
@@ -55,14 +53,7 @@ export function OthersPart({ term, editing, best, engine }: OthersPartProps) {
           Show other plans
         </Button>
       </div>
-      {clock ? (
-        <RunningSearch
-          search={clock}
-          label="Planning with other themes"
-          says="Planning with other themes"
-          onStop={stop}
-        />
-      ) : null}
+      {search ? <RunningSearch search={search} says="Planning with other themes" onStop={stop} /> : null}
       {hasFailed ? <Notice>Other plans could not be made on this device.</Notice> : null}
       {found?.length === 0 ? <Notice>No other theme can come then.</Notice> : null}
       {found && found.length > 0 ? (

@@ -45,12 +45,7 @@ export function ProofOfAhead({ editing }: { readonly editing: AheadEditing }) {
       ) : null}
       {fault ? <Notice>{fault}</Notice> : null}
       {search ? (
-        <RunningSearch
-          search={search}
-          label="Looking for a better plan"
-          says="Looking for a better plan"
-          onStop={editing.stop}
-        />
+        <RunningSearch search={search} says="Looking for a better plan" onStop={editing.stop} />
       ) : best && !best.proof.proven ? (
         <Button type="button" weight="plain" onClick={editing.searchNow}>
           Look for a better plan

@@ -22,11 +22,9 @@ type ReachPartProps = {
   readonly nameOf: NameOfPlace
 }
 
-const limitMs = 10_000
-
 /** Who ends outside the tolerance, and whether any plan could have brought it inside. Nothing where nobody does. */
 export function ReachPart({ problem, plan, engine, nameOf }: ReachPartProps) {
-  const { found, clock, hasFailed, run, stop } = useErrand<readonly ReachOfPlayer[]>(plan, limitMs)
+  const { found, search, hasFailed, run, stop } = useErrand<readonly ReachOfPlayer[]>(plan)
   const outside = expectedEnd(problem, plan).flatMap(({ gap }, player) => {
     const own = problem.players[player]
     const columns = own ? columnsOutside(own, gap) : []
@@ -43,13 +41,8 @@ export function ReachPart({ problem, plan, engine, nameOf }: ReachPartProps) {
           </li>
         ))}
       </ul>
-      {clock ? (
-        <RunningSearch
-          search={clock}
-          label="Looking at what any plan could reach"
-          says="Looking at what any plan could reach"
-          onStop={stop}
-        />
+      {search ? (
+        <RunningSearch search={search} says="Looking at what any plan could reach" onStop={stop} />
       ) : found ? null : (
         <Button
           type="button"

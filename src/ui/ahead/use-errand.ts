@@ -1,58 +1,36 @@
 'use client'
 
-import { useCallback, useEffect, useRef, useState } from 'react'
-import type { SearchClock } from '#ui/planning/running-search'
+import { useCallback, useEffect, useState } from 'react'
+import { type OneSearch, useOneSearch } from '#ui/planning/use-one-search'
 
-export type Errand<Found> = {
+export type Errand<Found> = Pick<OneSearch, 'search' | 'hasFailed' | 'stop'> & {
   /** Null: nothing was asked, or what was asked is of no use any more. */
   readonly found: Found | null
-  /** Null: none is running. */
-  readonly clock: SearchClock | null
-  readonly hasFailed: boolean
   readonly run: (
     ask: (watch: { readonly timeLimitMs: number; readonly signal: AbortSignal }) => Promise<Found | null>,
   ) => void
-  readonly stop: () => void
 }
 
-const tickMs = 250
-
 /** Something that is asked for once, takes a while, and can be stopped. `about`: another one, and what was found is forgotten. */
-export function useErrand<Found>(about: unknown, limitMs: number): Errand<Found> {
+export function useErrand<Found>(about: unknown): Errand<Found> {
   const [found, setFound] = useState<Found | null>(null)
-  const [clock, setClock] = useState<SearchClock | null>(null)
-  const [hasFailed, setHasFailed] = useState(false)
-  const running = useRef<AbortController | null>(null)
+  const { start, forget, ...search } = useOneSearch()
   // biome-ignore lint/correctness/useExhaustiveDependencies: it is the change of what it is about that counts
   useEffect(
     () => () => {
-      running.current?.abort()
-      running.current = null
+      forget()
       setFound(null)
-      setClock(null)
     },
-    [about],
+    [about, forget],
   )
   const run: Errand<Found>['run'] = useCallback(
-    (ask) => {
-      running.current?.abort()
-      const own = new AbortController()
-      running.current = own
-      const began = performance.now()
-      setHasFailed(false)
-      setClock({ elapsedMs: 0, limitMs })
-      const ticking = setInterval(() => {
-        if (running.current === own) setClock({ elapsedMs: performance.now() - began, limitMs })
-      }, tickMs)
-      void ask({ timeLimitMs: limitMs, signal: own.signal })
-        .then((answer) => running.current === own && setFound(answer))
-        .catch(() => running.current === own && setHasFailed(true))
-        .finally(() => {
-          clearInterval(ticking)
-          if (running.current === own) setClock(null)
-        })
-    },
-    [limitMs],
+    (ask) =>
+      start(async ({ isWanted, ...watch }) => {
+        const answer = await ask(watch)
+        if (isWanted()) setFound(answer)
+        return 'done'
+      }),
+    [start],
   )
-  return { found, clock, hasFailed, run, stop: useCallback(() => running.current?.abort(), []) }
+  return { ...search, found, run }
 }

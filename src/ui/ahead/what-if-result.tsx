@@ -64,12 +64,7 @@ export function WhatIfResult({ squadId, asked, base, solver, nameOf, sends, onCl
         </>
       ) : null}
       {search ? (
-        <RunningSearch
-          search={search}
-          label="Looking for the best plan for this"
-          says="Looking for the best plan for this"
-          onStop={stop}
-        />
+        <RunningSearch search={search} says="Looking for the best plan for this" onStop={stop} />
       ) : null}
       <div className="flex flex-wrap items-end gap-3">
         <DoWhatIf squadId={squadId} deed={asked.deed} sends={sends} />

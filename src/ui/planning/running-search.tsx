@@ -7,13 +7,14 @@ export type SearchClock = { readonly elapsedMs: number; readonly limitMs: number
 /** A search for something better that is running, and the way to stop it. */
 export function RunningSearch({
   search,
-  label,
   says,
+  label = says,
   onStop,
 }: {
   readonly search: SearchClock
-  readonly label: string
   readonly says: string
+  /** What the bar is called, where what it says changes as it goes. */
+  readonly label?: string
   readonly onStop: () => void
 }) {
   return (

@@ -2,7 +2,8 @@
 
 import { useCallback, useEffect, useMemo, useRef } from 'react'
 import type { SearchClock } from '#ui/planning/running-search'
-import { type RunSearch, useSearch } from '#ui/planning/use-search'
+import type { RunSearch } from '#ui/planning/use-one-search'
+import { useSearch } from '#ui/planning/use-search'
 import { useSteps } from '#ui/planning/use-steps'
 
 /** What is looked for beside a draft, and how. Each the same from one render to the next. */
