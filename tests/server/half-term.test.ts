@@ -9,33 +9,24 @@ import type { AheadProblem } from '#ahead/problem'
 import { problemOfAhead } from '#ahead/problem-of-request'
 import { themeWithAbove } from '#ahead/theme-with-above'
 import { inClub } from '#data/in-club'
-import { listSessions, markWritten } from '#data/sessions'
 import { type ColumnSeconds, type RotationColumn, rotationColumns } from '#rotation/problem'
 import { loadAheadRequest } from '#server/ahead-request'
-import { loadSquadSeason } from '#server/squad-season'
+import { getSquadSeason } from '#server/squad-season'
 import { reachableEnds } from '#solver/reachable'
 import { solveAhead } from '#solver/solve-ahead'
 import { clubId, demoSquads, springId } from '../../seeds/club'
-import { loadDemoBook } from '../support/demo-book'
-import { demoViewer } from '../support/demo-viewer'
+import { halfTerm, loadDemoAtHalfTerm } from '../support/demo-half-term'
 
 const squadId = demoSquads.underTen.id
-/** Half of the spring term, which runs from 1 January to 30 June 2026. */
-const halfTerm = '2026-04-01'
 
 let problem: AheadProblem
 let names: readonly string[]
 let plan: AheadPlan
 
 beforeAll(async () => {
-  await loadDemoBook()
-  const viewer = await demoViewer('idris')
+  await loadDemoAtHalfTerm()
   const loaded = await inClub(clubId, async (tx) => {
-    const days = { squadId, from: halfTerm, to: '2026-06-30', kind: 'practice' as const }
-    const sessionIds = (await listSessions(tx, days)).map(({ id }) => id)
-    const by = { personId: viewer.personId, at: new Date() }
-    await markWritten(tx, { sessionIds, written: 'notWritten', by })
-    const of = { ...(await loadSquadSeason(tx, viewer, { squadId })), today: halfTerm }
+    const of = await getSquadSeason(tx, { squadId, now: new Date(`${halfTerm}T12:00:00Z`) })
     const term = of.season.terms.find(({ id }) => id === springId)
     if (!term) throw new Error('the demo club has no spring term')
     return loadAheadRequest(tx, { of, term, stored: null })
