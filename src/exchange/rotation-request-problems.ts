@@ -2,11 +2,17 @@ import type { Problem } from '#common/problem'
 import { type JsonPath, problemAt, quote } from '#exchange/json-path'
 import type { RotationRequestJson } from '#exchange/rotation-request-shape'
 import { searchProblems } from '#exchange/search-problems'
-import { doubledIdProblems, unknownIdProblems, wholeProblems } from '#exchange/value-problems'
+import {
+  doubledIdProblems,
+  type KnownIds,
+  knownIdsOf,
+  unknownIdProblems,
+  wholeProblems,
+} from '#exchange/value-problems'
 
 /** Everything that is wrong with a request of the right shape, whatever the numbers there are. */
 export function rotationRequestProblems(json: RotationRequestJson): readonly Problem[] {
-  const known = { ids: new Set(json.players.map(({ id }) => id)), list: 'players' }
+  const known = knownIdsOf('players', json.players)
   const lastTurn = json.rounds.reduce((sum, { turns }) => sum + turns.length, 0)
   return [
     ...doubledIdProblems(
@@ -26,7 +32,6 @@ export function rotationRequestProblems(json: RotationRequestJson): readonly Pro
   ]
 }
 
-type Known = { readonly ids: ReadonlySet<string>; readonly list: string }
 type PlayerJson = RotationRequestJson['players'][number]
 type RoundJson = RotationRequestJson['rounds'][number]
 
@@ -63,7 +68,7 @@ function turnProblems(turn: number | undefined, lastTurn: number, at: JsonPath):
   return [problemAt(at, `is ${turn}; a turn from 1 to ${lastTurn} would be right`)]
 }
 
-function roundProblems(round: RoundJson, known: Known, at: JsonPath): readonly Problem[] {
+function roundProblems(round: RoundJson, known: KnownIds, at: JsonPath): readonly Problem[] {
   const { sides } = round
   return [
     ...wholeProblems(round.turnSeconds, 1, [...at, 'turnSeconds'], 'a whole number of seconds'),
@@ -98,7 +103,7 @@ function stationProblems(
 
 function apartProblems(
   [one, other]: readonly [string, string],
-  known: Known,
+  known: KnownIds,
   at: JsonPath,
 ): readonly Problem[] {
   return [
@@ -110,7 +115,7 @@ function apartProblems(
   ]
 }
 
-function fixedProblems(json: RotationRequestJson, known: Known, lastTurn: number): readonly Problem[] {
+function fixedProblems(json: RotationRequestJson, known: KnownIds, lastTurn: number): readonly Problem[] {
   const turns = json.rounds.flatMap((round) => round.turns)
   const seen = new Set<string>()
   return (json.fixed ?? []).flatMap((fixed, index) => {

@@ -29,12 +29,19 @@ export function dayProblems(text: string, at: JsonPath): readonly Problem[] {
   return [problemAt(at, `is ${quote(text)}; a day of the calendar as YYYY-MM-DD would be right`)]
 }
 
-/** An id must be among those known; `known` null: the list of them could not be read, so nothing can be said. */
-export function unknownIdProblems(
-  id: string,
-  at: JsonPath,
-  known: { readonly ids: ReadonlySet<string> | null; readonly list: string },
-): readonly Problem[] {
+export function tooManyProblems(count: number, allowed: number, at: JsonPath): readonly Problem[] {
+  return count > allowed ? [problemAt(at, `are ${count}; ${allowed} or fewer would be right`)] : []
+}
+
+/** Ids that things of a list may be named by; null: the list could not be read, so nothing can be said. */
+export type KnownIds = { readonly ids: ReadonlySet<string> | null; readonly list: string }
+
+export function knownIdsOf(list: string, things: readonly { readonly id: string }[]): KnownIds {
+  return { ids: new Set(things.map(({ id }) => id)), list }
+}
+
+/** An id must be among those known. */
+export function unknownIdProblems(id: string, at: JsonPath, known: KnownIds): readonly Problem[] {
   if (known.ids === null || known.ids.has(id)) return []
   return [
     problemAt(at, `${quote(id)} is not an id of ${known.list}; one that is listed there would be right`),

@@ -2,7 +2,15 @@ import type { Problem } from '#common/problem'
 import { type JsonPath, problemAt, quote } from '#exchange/json-path'
 import type { MatchRequestJson } from '#exchange/match-request/match-request-shape'
 import { searchProblems } from '#exchange/search-problems'
-import { doubledIdProblems, shareProblems, unknownIdProblems, wholeProblems } from '#exchange/value-problems'
+import {
+  doubledIdProblems,
+  type KnownIds,
+  knownIdsOf,
+  shareProblems,
+  tooManyProblems,
+  unknownIdProblems,
+  wholeProblems,
+} from '#exchange/value-problems'
 import { fieldLines } from '#match/format/line-wish'
 import { lines } from '#match/match'
 
@@ -18,7 +26,7 @@ const most = {
 
 /** Everything that is wrong with a request of the right shape, whatever the numbers there are. */
 export function matchRequestProblems(json: MatchRequestJson): readonly Problem[] {
-  const known = { ids: new Set(json.players.map(({ id }) => id)), list: 'players' }
+  const known = knownIdsOf('players', json.players)
   const whole = json.periods.reduce((sum, seconds) => sum + seconds, 0)
   return [
     ...periodProblems(json, whole),
@@ -49,7 +57,6 @@ export function matchRequestProblems(json: MatchRequestJson): readonly Problem[]
   ]
 }
 
-type Known = { readonly ids: ReadonlySet<string>; readonly list: string }
 type PlayerJson = MatchRequestJson['players'][number]
 
 function periodProblems({ periods }: MatchRequestJson, whole: number): readonly Problem[] {
@@ -60,10 +67,6 @@ function periodProblems({ periods }: MatchRequestJson, whole: number): readonly 
   const tooMany = tooManyProblems(periods.length, most.periods, ['periods'])
   if (tooMany.length > 0 || whole <= most.daySeconds) return [...each, ...tooMany]
   return [...each, problemAt(['periods'], `last ${whole} seconds; a day or less in all would be right`)]
-}
-
-function tooManyProblems(count: number, allowed: number, at: JsonPath): readonly Problem[] {
-  return count > allowed ? [problemAt(at, `are ${count}; ${allowed} or fewer would be right`)] : []
 }
 
 function placesProblems(places: MatchRequestJson['places']): readonly Problem[] {
@@ -186,7 +189,7 @@ function ruleProblems(rules: NonNullable<MatchRequestJson['rules']>): readonly P
 
 function pairProblems(
   [one, other]: readonly [string, string],
-  known: Known,
+  known: KnownIds,
   at: JsonPath,
 ): readonly Problem[] {
   return [

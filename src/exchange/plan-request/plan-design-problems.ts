@@ -2,15 +2,15 @@ import type { Problem } from '#common/problem'
 import { type JsonPath, problemAt } from '#exchange/json-path'
 import { planLimits } from '#exchange/plan-request/plan-limits'
 import type { PlanRequestJson } from '#exchange/plan-request/plan-request-shape'
-import { betweenProblems, type Known, tooManyProblems } from '#exchange/plan-request/plan-value-problems'
-import { unknownIdProblems } from '#exchange/value-problems'
+import { betweenProblems, wholeBetweenProblems } from '#exchange/plan-request/plan-value-problems'
+import { type KnownIds, tooManyProblems, unknownIdProblems } from '#exchange/value-problems'
 import { practiceLimits } from '#practice/practice-size'
 
 type DesignJson = PlanRequestJson['designs'][number]
 type RoundJson = DesignJson['rounds'][number]
 
 /** What is wrong with one design of a request; its rounds are no larger than the book's may be. */
-export function designProblems(design: DesignJson, themes: Known, at: JsonPath): readonly Problem[] {
+export function designProblems(design: DesignJson, themes: KnownIds, at: JsonPath): readonly Problem[] {
   const { lengthM, widthM, rounds } = design
   const metres = { least: 1, most: planLimits.metres, what: 'a number of metres' }
   const turns = rounds.reduce((sum, { turnCount }) => sum + turnCount, 0)
@@ -41,7 +41,7 @@ function roundProblems({ turnCount, turnSeconds, gapSeconds, stations, freeGame 
     0,
   )
   return [
-    ...wholeBetween(turnCount, { least: 1, most: practiceLimits.turnCount, what: 'turns' }, [
+    ...wholeBetweenProblems(turnCount, { least: 1, most: practiceLimits.turnCount, what: 'turns' }, [
       ...at,
       'turnCount',
     ]),
@@ -53,18 +53,18 @@ function roundProblems({ turnCount, turnSeconds, gapSeconds, stations, freeGame 
           ),
         ]
       : []),
-    ...wholeBetween(turnSeconds, { least: 1, most: practiceLimits.turnSeconds, what: 'seconds' }, [
+    ...wholeBetweenProblems(turnSeconds, { least: 1, most: practiceLimits.turnSeconds, what: 'seconds' }, [
       ...at,
       'turnSeconds',
     ]),
-    ...wholeBetween(gapSeconds ?? 0, { least: 0, most: practiceLimits.gapSeconds, what: 'seconds' }, [
+    ...wholeBetweenProblems(gapSeconds ?? 0, { least: 0, most: practiceLimits.gapSeconds, what: 'seconds' }, [
       ...at,
       'gapSeconds',
     ]),
     ...tooManyProblems(stations.length, practiceLimits.areas, [...at, 'stations']),
     ...stations.flatMap((station, index) =>
       (['attack', 'defend', 'keep'] as const).flatMap((role) =>
-        wholeBetween(station[role] ?? 0, { least: 0, most: practiceLimits.places, what: 'seats' }, [
+        wholeBetweenProblems(station[role] ?? 0, { least: 0, most: practiceLimits.places, what: 'seats' }, [
           ...at,
           'stations',
           index,
@@ -76,13 +76,4 @@ function roundProblems({ turnCount, turnSeconds, gapSeconds, stations, freeGame 
       ? []
       : [problemAt([...at, 'stations'], 'have no seat; a station with a seat would be right')]),
   ]
-}
-
-function wholeBetween(
-  value: number,
-  { least, most, what }: { readonly least: number; readonly most: number; readonly what: string },
-  at: JsonPath,
-): readonly Problem[] {
-  if (Number.isInteger(value) && value >= least && value <= most) return []
-  return [problemAt(at, `is ${value}; a whole number of ${what} from ${least} to ${most} would be right`)]
 }

@@ -2,19 +2,14 @@ import type { Problem } from '#common/problem'
 import { type JsonPath, problemAt } from '#exchange/json-path'
 import { planLimits } from '#exchange/plan-request/plan-limits'
 import type { PlanRequestJson } from '#exchange/plan-request/plan-request-shape'
-import {
-  betweenProblems,
-  type Known,
-  spanProblems,
-  tooManyProblems,
-} from '#exchange/plan-request/plan-value-problems'
-import { unknownIdProblems, wholeProblems } from '#exchange/value-problems'
+import { betweenProblems, spanProblems } from '#exchange/plan-request/plan-value-problems'
+import { type KnownIds, tooManyProblems, unknownIdProblems, wholeProblems } from '#exchange/value-problems'
 import { rotationColumns } from '#rotation/problem'
 
 type PlayerJson = PlanRequestJson['players'][number]
 
 /** What is wrong with one player of a request and with its record. */
-export function planPlayerProblems(player: PlayerJson, themes: Known, at: JsonPath): readonly Problem[] {
+export function planPlayerProblems(player: PlayerJson, themes: KnownIds, at: JsonPath): readonly Problem[] {
   const { away = [], gap, fair, playedSeconds } = player
   const most = planLimits.seconds
   const had = { least: 0, most, what: 'seconds' }
@@ -47,7 +42,7 @@ const slack = 0.5
 
 function themeSecondsProblems(
   { themeSeconds = {}, playedSeconds = 0 }: PlayerJson,
-  themes: Known,
+  themes: KnownIds,
   at: JsonPath,
 ): readonly Problem[] {
   return Object.entries(themeSeconds).flatMap(([theme, seconds]) => {

@@ -6,35 +6,31 @@ import { designProblems } from '#exchange/plan-request/plan-design-problems'
 import { planLimits } from '#exchange/plan-request/plan-limits'
 import { planPlayerProblems } from '#exchange/plan-request/plan-player-problems'
 import type { PlanRequestJson } from '#exchange/plan-request/plan-request-shape'
-import { blockProblems, themeProblems } from '#exchange/plan-request/plan-theme-problems'
-import {
-  betweenProblems,
-  datesProblems,
-  type Known,
-  knownOf,
-  spanProblems,
-  tooManyProblems,
-} from '#exchange/plan-request/plan-value-problems'
+import { blockProblems, themesProblems } from '#exchange/plan-request/plan-theme-problems'
+import { betweenProblems, datesProblems, spanProblems } from '#exchange/plan-request/plan-value-problems'
 import { searchProblems } from '#exchange/search-problems'
 import {
   doubledIdProblems,
+  type KnownIds,
+  knownIdsOf,
   secondsProblems,
   shareProblems,
+  tooManyProblems,
   unknownIdProblems,
   wholeProblems,
 } from '#exchange/value-problems'
 
 /** Everything that is wrong with a request of the right shape, whatever the numbers there are. */
 export function planRequestProblems(json: PlanRequestJson): readonly Problem[] {
-  const themes = knownOf('themes', json.themes)
-  const designs = knownOf('designs', json.designs)
+  const themes = knownIdsOf('themes', json.themes)
+  const designs = knownIdsOf('designs', json.designs)
   return [
     ...termProblems(json.term),
     ...policyProblems(json.policy ?? {}),
     ...(['practices', 'themes', 'designs', 'players'] as const).flatMap((list) => listProblems(json, list)),
     ...practiceProblems(json, { themes, designs }),
     ...closedProblems(json),
-    ...json.themes.flatMap((_, index) => themeProblems(json.themes, index)),
+    ...themesProblems(json, themes),
     ...blockProblems(json, themes),
     ...json.designs.flatMap((design, index) => designProblems(design, themes, ['designs', index])),
     ...choiceProblems(json),
@@ -94,7 +90,7 @@ function choiceProblems({ practices, designs }: PlanRequestJson): readonly Probl
   return [problemAt(['designs'], message)]
 }
 
-type Lists = { readonly themes: Known; readonly designs: Known }
+type Lists = { readonly themes: KnownIds; readonly designs: KnownIds }
 
 function practiceProblems(json: PlanRequestJson, { themes, designs }: Lists): readonly Problem[] {
   const metres = { least: 1, most: planLimits.metres, what: 'a number of metres' }

@@ -2,26 +2,26 @@ import type { Problem } from '#common/problem'
 import { type JsonPath, problemAt } from '#exchange/json-path'
 import { planLimits } from '#exchange/plan-request/plan-limits'
 import type { PlanRequestJson } from '#exchange/plan-request/plan-request-shape'
-import {
-  type Known,
-  knownOf,
-  tooManyProblems,
-  weekProblems,
-} from '#exchange/plan-request/plan-value-problems'
-import { shareProblems, unknownIdProblems } from '#exchange/value-problems'
+import { wholeBetweenProblems } from '#exchange/plan-request/plan-value-problems'
+import { type KnownIds, shareProblems, tooManyProblems, unknownIdProblems } from '#exchange/value-problems'
 
-type Themes = PlanRequestJson['themes']
+type ParentOf = ReadonlyMap<string, string | null>
 
-/** What is wrong with one theme of a request and with its rules. */
-export function themeProblems(themes: Themes, index: number): readonly Problem[] {
-  const theme = themes[index]
-  if (!theme) return []
-  const at: JsonPath = ['themes', index]
-  const known = knownOf('themes', themes)
+/** What is wrong with the themes of a request and with their rules. */
+export function themesProblems({ themes }: PlanRequestJson, known: KnownIds): readonly Problem[] {
+  const parentOf = new Map(themes.map(({ id, parent = null }) => [id, parent]))
+  return themes.flatMap((theme, index) => themeProblems(theme, { known, parentOf }, ['themes', index]))
+}
+
+function themeProblems(
+  theme: PlanRequestJson['themes'][number],
+  { known, parentOf }: { readonly known: KnownIds; readonly parentOf: ParentOf },
+  at: JsonPath,
+): readonly Problem[] {
   const { id, parent, share, after, firstWeek, lastWeek, leastWeeksBetween, mostWeeksBetween } = theme
   return [
     ...(parent == null ? [] : unknownIdProblems(parent, [...at, 'parent'], known)),
-    ...(leadsBack(themes, id)
+    ...(leadsBack(parentOf, id)
       ? [
           problemAt(
             [...at, 'parent'],
@@ -45,7 +45,7 @@ export function themeProblems(themes: Themes, index: number): readonly Problem[]
   ]
 }
 
-export function blockProblems({ blocks = [] }: PlanRequestJson, themes: Known): readonly Problem[] {
+export function blockProblems({ blocks = [] }: PlanRequestJson, themes: KnownIds): readonly Problem[] {
   return [
     ...tooManyProblems(blocks.length, planLimits.blocks, ['blocks']),
     ...blocks.flatMap(({ theme, firstWeek, lastWeek }, index) => {
@@ -63,19 +63,23 @@ export function blockProblems({ blocks = [] }: PlanRequestJson, themes: Known): 
 
 type Week = number | null | undefined
 
+const weeks = { least: 1, most: planLimits.weeks, what: 'weeks' } as const
+
 function weeksInOrder(
   { first, last }: { readonly first: Week; readonly last: Week },
   at: { readonly first: JsonPath; readonly last: JsonPath },
 ): readonly Problem[] {
-  const each = [...weekProblems(first, at.first), ...weekProblems(last, at.last)]
+  const each = [
+    ...wholeBetweenProblems(first, weeks, at.first),
+    ...wholeBetweenProblems(last, weeks, at.last),
+  ]
   if (each.length > 0 || first == null || last == null || first <= last) return each
   return [problemAt(at.last, `is ${last}; ${first} or more would be right`)]
 }
 
-function leadsBack(themes: Themes, id: string): boolean {
-  const parentOf = new Map(themes.map((theme) => [theme.id, theme.parent ?? null]))
+function leadsBack(parentOf: ParentOf, id: string): boolean {
   let at = parentOf.get(id) ?? null
-  for (let steps = 0; at !== null && at !== id && steps <= themes.length; steps += 1)
+  for (let steps = 0; at !== null && at !== id && steps <= parentOf.size; steps += 1)
     at = parentOf.get(at) ?? null
   return at === id
 }

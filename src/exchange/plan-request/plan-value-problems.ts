@@ -1,35 +1,26 @@
 import type { Problem } from '#common/problem'
 import { isDay } from '#common/time'
 import { type JsonPath, problemAt } from '#exchange/json-path'
-import { planLimits } from '#exchange/plan-request/plan-limits'
 import type { PlanRequestJson } from '#exchange/plan-request/plan-request-shape'
 import { dayProblems } from '#exchange/value-problems'
 
-/** Ids that things may be named by. */
-export type Known = { readonly ids: ReadonlySet<string>; readonly list: string }
-
-export function knownOf(list: string, things: readonly { readonly id: string }[]): Known {
-  return { ids: new Set(things.map(({ id }) => id)), list }
-}
-
-export function tooManyProblems(count: number, allowed: number, at: JsonPath): readonly Problem[] {
-  return count > allowed ? [problemAt(at, `are ${count}; ${allowed} or fewer would be right`)] : []
-}
+type Said = number | null | undefined
+type Range = { readonly least: number; readonly most: number; readonly what: string }
 
 /** `what` says which: "a number of metres". */
-export function betweenProblems(
-  value: number | null | undefined,
-  { least, most, what }: { readonly least: number; readonly most: number; readonly what: string },
-  at: JsonPath,
-): readonly Problem[] {
-  if (value === undefined || value === null || (value >= least && value <= most)) return []
+export function betweenProblems(value: Said, { least, most, what }: Range, at: JsonPath): readonly Problem[] {
+  if (value == null || (value >= least && value <= most)) return []
   return [problemAt(at, `is ${value}; ${what} from ${least} to ${most} would be right`)]
 }
 
-export function weekProblems(value: number | null | undefined, at: JsonPath): readonly Problem[] {
-  if (value === undefined || value === null) return []
-  if (Number.isInteger(value) && value >= 1 && value <= planLimits.weeks) return []
-  return [problemAt(at, `is ${value}; a whole number of weeks from 1 to ${planLimits.weeks} would be right`)]
+/** `what` says of which: "seats". */
+export function wholeBetweenProblems(
+  value: Said,
+  { least, most, what }: Range,
+  at: JsonPath,
+): readonly Problem[] {
+  if (value == null || (Number.isInteger(value) && value >= least && value <= most)) return []
+  return [problemAt(at, `is ${value}; a whole number of ${what} from ${least} to ${most} would be right`)]
 }
 
 /** Two days, the second not before the first. */
