@@ -1,11 +1,10 @@
 import 'server-only'
 import type { ComingPractice } from '#ahead/missing/coming-practice'
-import { forecastThemes, type ProgrammeForecast, plannedFor } from '#ahead/missing/forecast-themes'
+import { type ComingWeek, comingWeeks } from '#ahead/missing/coming-weeks'
+import { forecastThemes, type ProgrammeForecast } from '#ahead/missing/forecast-themes'
 import { type MissingOfPlayers, missingOfPlayers } from '#ahead/missing/missing-of-players'
 import { hasDay } from '#common/dated'
 import { laterDay } from '#common/later-day'
-import { type Day, isoWeekOf } from '#common/time'
-import { mondayOf } from '#common/weeks'
 import { listClosedDays } from '#data/closed-days'
 import type { ClubTx } from '#data/in-club'
 import { listSessions } from '#data/sessions'
@@ -24,13 +23,7 @@ export type ThemesMissing = {
   readonly players: MissingOfPlayers & {
     readonly names: readonly { readonly id: string; readonly name: string }[]
   }
-  /** Weeks with practices to come: how many, and of each theme of the programme how many of them are planned. */
-  readonly weeks: readonly {
-    readonly week: string
-    readonly firstDay: Day
-    readonly practices: number
-    readonly planned: ReadonlyMap<string, number>
-  }[]
+  readonly weeks: readonly ComingWeek[]
 }
 
 type OfTerm = {
@@ -48,24 +41,13 @@ export async function loadMissing(tx: ClubTx, at: OfTerm): Promise<ThemesMissing
   const coming = await loadComing(tx, { of, term, themes })
   const players = await loadAheadPlayers(tx, { of, term, accounts, themes })
   const forecast = forecastThemes({ themes, programme, cover, coming })
-  const weeks = [...new Set(coming.map(({ day }) => isoWeekOf(day)))]
   return {
     forecast,
     players: {
       ...missingOfPlayers({ themes, programme, players, accounts, coming }),
       names: players.map(({ id, name }) => ({ id, name })),
     },
-    weeks: weeks.map((week) => {
-      const own = coming.filter(({ day }) => isoWeekOf(day) === week)
-      return {
-        week,
-        firstDay: mondayOf(week),
-        practices: own.length,
-        planned: new Map(
-          forecast.themes.map(({ themeId }) => [themeId, plannedFor(themeId, { themes, coming: own })]),
-        ),
-      }
-    }),
+    weeks: comingWeeks({ themes, themeIds: forecast.themes.map(({ themeId }) => themeId), coming }),
   }
 }
 

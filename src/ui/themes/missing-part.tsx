@@ -1,3 +1,4 @@
+import type { ComingWeek } from '#ahead/missing/coming-weeks'
 import type { ProgrammeForecast, ThemeForecast } from '#ahead/missing/forecast-themes'
 import type { MissingOfPlayers } from '#ahead/missing/missing-of-players'
 import { type GridCell, ThemeGrid } from '#ui/charts/theme-grid'
@@ -9,13 +10,6 @@ import { paths } from '#ui/paths'
 import { MissingPlayers } from '#ui/themes/missing-players'
 import { endText, forecastSentence } from '#ui/themes/missing-words'
 import { words } from '#ui/words'
-
-type ComingWeek = {
-  readonly week: string
-  readonly firstDay: string
-  readonly practices: number
-  readonly planned: ReadonlyMap<string, number>
-}
 
 type MissingPartProps = {
   readonly squadId: string

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { comingWeeks } from '#ahead/missing/coming-weeks'
 import { forecastThemes } from '#ahead/missing/forecast-themes'
 import { missingOfPlayers } from '#ahead/missing/missing-of-players'
 import { themedPractices } from '#fairness/theme-parts'
@@ -51,6 +52,24 @@ describe('what is missing of a programme', () => {
     expect(forecast.themes).toEqual([
       { themeId: 'build', met: 1, due: 2, planned: 2, atEnd: 1 + 2 + 0.25, dueAtEnd: 4 },
       { themeId: 'shoot', met: 3, due: 1, planned: 1, atEnd: 3 + 1 + 0.75, dueAtEnd: 2 },
+    ])
+  })
+
+  it('tells weeks to come by their Mondays, with what is planned in each', () => {
+    const twice = [...coming, { id: '9', day: '2026-10-01', themeId: null }]
+    const weeks = comingWeeks({ themes, themeIds: ['build', 'shoot'], coming: twice })
+    expect(weeks.map(({ firstDay, practices }) => [firstDay, practices])).toEqual([
+      ['2026-09-28', 2],
+      ['2026-10-05', 1],
+      ['2026-10-12', 1],
+      ['2026-10-19', 1],
+    ])
+    // Passing stands under building up, and counts for it.
+    expect(weeks.map(({ planned }) => [planned.get('build'), planned.get('shoot')])).toEqual([
+      [1, 0],
+      [1, 0],
+      [0, 1],
+      [0, 0],
     ])
   })
 
