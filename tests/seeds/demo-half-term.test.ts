@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { chancesOf } from '#ahead/chance/chances-of'
+import { chancesInSlices } from '#ahead/chance/chances-in-slices'
+import { inOneGo } from '#ahead/chance/in-one-go'
 import { checkAhead } from '#ahead/check-ahead'
 import { planValue } from '#ahead/plan-value'
 import { problemOfAhead } from '#ahead/problem-of-request'
@@ -71,7 +72,7 @@ describe('the demo club at half term', () => {
     const problem = problemOfAhead(await request())
     const plan = quickAhead(problem, { seed: 1 })
     if (!plan) throw new Error('no plan')
-    const chances = chancesOf(problem, plan, { seed: 1, draws: 100 })
+    const chances = inOneGo(chancesInSlices(problem, plan, { seed: 1, draws: 100 }))
     const likely = (way: typeof chances.carryOn) =>
       way?.players.filter(({ seats }) => seats.word === 'likely').length ?? 0
     expect(likely(chances.plan)).toBeGreaterThanOrEqual(12)

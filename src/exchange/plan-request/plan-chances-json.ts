@@ -1,5 +1,5 @@
 import type { ChanceInside, Chances, WayChances } from '#ahead/chance/chances'
-import type { HardestToLose } from '#ahead/chance/hardest-to-lose'
+import type { HardestToLose } from '#ahead/chance/hardest-in-slices'
 import type { AheadProblem } from '#ahead/problem'
 
 /** How likely everyone ends inside, under the plan and as so far, and which practice would be hardest to lose. */

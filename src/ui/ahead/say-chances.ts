@@ -1,5 +1,5 @@
 import type { Chances, PlayerChances, WayChances } from '#ahead/chance/chances'
-import type { HardestToLose, LostPractice } from '#ahead/chance/hardest-to-lose'
+import type { HardestToLose, LostPractice } from '#ahead/chance/hardest-in-slices'
 import type { AheadProblem } from '#ahead/problem'
 import { wishedThemes } from '#ahead/wished-themes'
 import { type RotationColumn, rotationColumns } from '#rotation/problem'

@@ -2,8 +2,8 @@
 
 import { useCallback, useEffect, useRef, useState } from 'react'
 import type { Chances } from '#ahead/chance/chances'
-import { chancesInSlices } from '#ahead/chance/chances-of'
-import { type HardestToLose, hardestInSlices } from '#ahead/chance/hardest-to-lose'
+import { chancesInSlices } from '#ahead/chance/chances-in-slices'
+import { type HardestToLose, hardestInSlices } from '#ahead/chance/hardest-in-slices'
 import type { AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { runSlices } from '#ui/ahead/run-slices'

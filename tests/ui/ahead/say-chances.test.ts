@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { chanceWord } from '#ahead/chance/chance-word'
 import type { ChanceInside, Chances, WayChances } from '#ahead/chance/chances'
-import type { HardestToLose, LostPractice } from '#ahead/chance/hardest-to-lose'
+import type { HardestToLose, LostPractice } from '#ahead/chance/hardest-in-slices'
 import type { AheadProblem } from '#ahead/problem'
 import { rotationColumns } from '#rotation/problem'
 import { chanceText } from '#ui/ahead/chance-text'

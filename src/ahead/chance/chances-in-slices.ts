@@ -4,7 +4,6 @@ import { dealerAsPlanned } from '#ahead/chance/deal-as-planned'
 import { dealerAsSoFar } from '#ahead/chance/deal-as-so-far'
 import { playedWay } from '#ahead/chance/played-way'
 import { practicesToDeal } from '#ahead/chance/practice-to-deal'
-import { inOneGo } from '#ahead/chance/slices'
 import type { AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 
@@ -14,13 +13,9 @@ const slice = 20
 /**
  * How likely everyone is to end the term inside the tolerance under a plan, and if all goes on as so far; both with the
  * same players coming and staying away, so that what differs is not chance. Exact where the ways to come and stay away
- * are no more than the draws.
+ * are no more than the draws. In slices: each yields the part that is done, 0-1, and whoever asks may pause or stop
+ * between them.
  */
-export function chancesOf(problem: AheadProblem, plan: AheadPlan, options: ChanceOptions): Chances {
-  return inOneGo(chancesInSlices(problem, plan, options))
-}
-
-/** The same in slices: each yields the part that is done, 0-1, and whoever asks may pause or stop between them. */
 export function* chancesInSlices(
   problem: AheadProblem,
   plan: AheadPlan,

@@ -5,7 +5,6 @@ import { endJudge, secondsOutside } from '#ahead/chance/judge-ends'
 import { type MeanLoss, meanLoss, pairedLoss } from '#ahead/chance/mean-loss'
 import { practicePlayer } from '#ahead/chance/practice-player'
 import { practicesToDeal } from '#ahead/chance/practice-to-deal'
-import { inOneGo } from '#ahead/chance/slices'
 import { copyStanding, type Standing, standingLike, standingNow } from '#ahead/chance/standing'
 import type { AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
@@ -36,12 +35,10 @@ export type HardestToLose = {
 /** Rests of a term in one slice: each is played once whole and once from every practice on. */
 const slice = 2
 
-/** Which practice of a plan would be hardest to lose: everyone comes and stays away as they do when it is held. */
-export function hardestToLose(problem: AheadProblem, plan: AheadPlan, options: ChanceOptions): HardestToLose {
-  return inOneGo(hardestInSlices(problem, plan, options))
-}
-
-/** The same in slices: each yields the part that is done, 0-1. */
+/**
+ * Which practice of a plan would be hardest to lose: everyone comes and stays away as they do when it is held. In slices:
+ * each yields the part that is done, 0-1.
+ */
 export function* hardestInSlices(
   problem: AheadProblem,
   plan: AheadPlan,

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest'
 import { attendancesOf } from '#ahead/chance/attendances'
 import { chanceWord } from '#ahead/chance/chance-word'
 import type { ChanceInside, Chances } from '#ahead/chance/chances'
-import { chancesInSlices, chancesOf } from '#ahead/chance/chances-of'
-import { hardestToLose } from '#ahead/chance/hardest-to-lose'
+import { chancesInSlices } from '#ahead/chance/chances-in-slices'
+import { hardestInSlices } from '#ahead/chance/hardest-in-slices'
+import { inOneGo } from '#ahead/chance/in-one-go'
 import { leansFor } from '#ahead/lean-to'
 import type { AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
@@ -12,6 +13,9 @@ import { binomialAtMost } from '#common/statistics/binomial'
 import { clopperPearsonInterval } from '#common/statistics/clopper-pearson'
 import { rotationColumns } from '#rotation/problem'
 import { randomAhead } from '../../support/random-ahead'
+
+const chancesOf = (...of: Parameters<typeof chancesInSlices>) => inOneGo(chancesInSlices(...of))
+const hardestToLose = (...of: Parameters<typeof hardestInSlices>) => inOneGo(hardestInSlices(...of))
 
 /** Six players and five practices; ten times it is open whether one comes. */
 function fewOpen(seed: number): { readonly problem: AheadProblem; readonly plan: AheadPlan } {
