@@ -1,3 +1,4 @@
+import type { OtherPlan } from '#ahead/draft/ahead-engine'
 import type { SolvedAhead } from '#ahead/plan'
 import { planValue } from '#ahead/plan-value'
 import type { AheadProblem } from '#ahead/problem'
@@ -6,14 +7,6 @@ import { themeWithAbove } from '#ahead/theme-with-above'
 import { shareOfTime } from '#solver/deadline'
 import { NotDecided } from '#solver/not-decided'
 import { type AheadSettings, solveAhead } from '#solver/solve-ahead'
-
-/** A plan with another theme in one practice, all others planned anew; and what that costs. */
-export type AheadAlternative = {
-  readonly theme: number
-  readonly solved: SolvedAhead
-  /** Expected minutes that the whole plan is worse. Below 0: it turned out better. */
-  readonly costs: number
-}
 
 const mostAlternatives = 4
 
@@ -24,12 +17,8 @@ const mostAlternatives = 4
 export async function aheadAlternatives(
   problem: AheadProblem,
   { plan, proof }: SolvedAhead,
-  {
-    practice,
-    most = mostAlternatives,
-    ...settings
-  }: Omit<AheadSettings, 'start' | 'onBetter'> & { readonly practice: number; readonly most?: number },
-): Promise<readonly AheadAlternative[]> {
+  { practice, ...settings }: Omit<AheadSettings, 'start' | 'onBetter'> & { readonly practice: number },
+): Promise<readonly OtherPlan[]> {
   const own = problem.practices[practice]
   const chosen = own?.offers[plan.choices[practice] ?? -1]
   if (!own || !chosen) return []
@@ -45,8 +34,10 @@ export async function aheadAlternatives(
     const quick = quickAhead(other, { seed: settings.seed, steps: quickSteps })
     return quick ? [{ theme, other, quick, value: planValue(problem, quick).all }] : []
   })
-  const best = looked.sort((one, two) => one.value - two.value || one.theme - two.theme).slice(0, most)
-  const found: AheadAlternative[] = []
+  const best = looked
+    .sort((one, two) => one.value - two.value || one.theme - two.theme)
+    .slice(0, mostAlternatives)
+  const found: OtherPlan[] = []
   for (const [index, { theme, other, quick }] of best.entries()) {
     const timeLimitMs = shareOfTime(settings, { searches: best.length, index })
     const workLimit = settings.workLimit === null ? null : Math.floor(settings.workLimit / best.length)

@@ -1,7 +1,7 @@
+import type { OtherPlan } from '#ahead/draft/ahead-engine'
 import type { AheadSearchEnd, AheadSearchWatch } from '#ahead/draft/ahead-solver'
 import type { SolvedAhead } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
-import type { AheadAlternative } from '#solver/ahead-alternatives'
 import type { AheadCall, AheadWord, AheadWorkerSettings } from '#solver/ahead-messages'
 import { type AskedWorker, askWorker } from '#solver/ask-worker'
 import type { ReachableEnds } from '#solver/reachable'
@@ -45,7 +45,7 @@ export async function aheadAlternativesInWorker(
   problem: AheadProblem,
   { settings, solved, practice, signal }: Asked & { readonly solved: SolvedAhead; readonly practice: number },
   open: () => AheadWorker = pageWorker,
-): Promise<readonly AheadAlternative[]> {
+): Promise<readonly OtherPlan[]> {
   const call = { kind: 'alternatives', problem, settings, solved, practice } as const
   const last = await askWorker(call, { signal, start: open })
   if (last.kind === 'failed') throw new Error(last.message)

@@ -1,7 +1,7 @@
 import type { AheadClash } from '#ahead/clash'
+import type { OtherPlan } from '#ahead/draft/ahead-engine'
 import type { AheadPlan, SolvedAhead } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
-import type { AheadAlternative } from '#solver/ahead-alternatives'
 import type { ReachableEnds } from '#solver/reachable'
 import type { WorkerSettings } from '#solver/solver-settings'
 
@@ -24,6 +24,6 @@ export type AheadWord =
   | { readonly kind: 'progress'; readonly best: SolvedAhead }
   | { readonly kind: 'solved'; readonly solved: SolvedAhead }
   | { readonly kind: 'impossible'; readonly clash: readonly AheadClash[] }
-  | { readonly kind: 'alternatives'; readonly alternatives: readonly AheadAlternative[] }
+  | { readonly kind: 'alternatives'; readonly alternatives: readonly OtherPlan[] }
   | { readonly kind: 'reachable'; readonly ends: ReachableEnds }
   | { readonly kind: 'failed'; readonly message: string }

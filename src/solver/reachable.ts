@@ -1,5 +1,6 @@
 import { secondsBeyond } from '#ahead/chance/is-inside'
 import { checkAhead } from '#ahead/check-ahead'
+import type { Reach, ReachOfPlayer } from '#ahead/draft/ahead-engine'
 import { expectedEnd } from '#ahead/expected-end'
 import type { AheadChoices, ExpectedEnd } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
@@ -14,15 +15,9 @@ import { setDeadline } from '#solver/deadline'
 import { loadSolver, type Solver } from '#solver/highs'
 import type { AheadSettings } from '#solver/solve-ahead'
 
-/**
- * Whether some plan brings a gap inside its tolerance, as the flags see it and in expectation: `yes` where one is known
- * that does, `no` where it is proven that none can, `open` where neither was found in time.
- */
-export type Reach = 'yes' | 'no' | 'open'
-
 export type ReachableEnds = {
   /** By player; each column on its own, at whatever cost for the others. */
-  readonly players: readonly Readonly<Record<RotationColumn, Reach>>[]
+  readonly players: readonly ReachOfPlayer[]
   /** Minutes beyond the tolerance on the judged side, all players and columns: the least known, what no plan is below. */
   readonly outside: Proof
 }

@@ -6,7 +6,10 @@ import type { RotationColumn } from '#rotation/problem'
 /** A plan with another theme in one practice, and how many expected minutes it is worse; below 0: it is better. */
 export type OtherPlan = { readonly theme: number; readonly solved: SolvedAhead; readonly costs: number }
 
-/** Whether some plan brings a column inside the tolerance; `open`: not decided in the time. */
+/**
+ * Whether some plan brings a column inside its tolerance, as the flags see it and in expectation: `yes` where one is known
+ * that does, `no` where it is proven that none can, `open` where neither was found in time.
+ */
 export type Reach = 'yes' | 'no' | 'open'
 export type ReachOfPlayer = Readonly<Record<RotationColumn, Reach>>
 

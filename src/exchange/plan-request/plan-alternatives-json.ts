@@ -1,11 +1,9 @@
-import { chosenOffer, type SolvedAhead } from '#ahead/plan'
+import type { OtherPlan } from '#ahead/draft/ahead-engine'
+import { chosenOffer } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { proofOf } from '#common/proof'
 import { proofJson } from '#exchange/proof-json'
 import { quiet } from '#exchange/quiet'
-
-/** A plan with another theme in one practice, and what it is dearer by. */
-type Alternative = { readonly solved: SolvedAhead; readonly costs: number }
 
 /**
  * Plans nearly as good, each with another theme in a practice: what that costs, and all that it would choose. What no plan
@@ -13,7 +11,7 @@ type Alternative = { readonly solved: SolvedAhead; readonly costs: number }
  */
 export function planAlternativesJson(
   problem: AheadProblem,
-  alternatives: readonly Alternative[],
+  alternatives: readonly OtherPlan[],
   { practice, bound }: { readonly practice: number; readonly bound: number },
 ) {
   return alternatives.map(({ solved: { plan, proof }, costs }) => {

@@ -1,4 +1,5 @@
 import { isColumnInside, isThemeInside } from '#ahead/chance/is-inside'
+import type { ReachOfPlayer } from '#ahead/draft/ahead-engine'
 import { expectedEnd } from '#ahead/expected-end'
 import { explainPractice } from '#ahead/explain/explain-practice'
 import { favoursOf } from '#ahead/explain/favours-of'
@@ -13,13 +14,13 @@ import type { Proof } from '#common/proof'
 import type { PlanRequest } from '#exchange/plan-request/plan-request'
 import { proofJson } from '#exchange/proof-json'
 import { noise, quiet } from '#exchange/quiet'
-import { type RotationColumn, rotationColumns } from '#rotation/problem'
+import { rotationColumns } from '#rotation/problem'
 
 export const planFormat = 'turnbook/plan@1'
 
 /** What is known of what any plan could bring inside, as the solver tells it; null: there was no time to look. */
 type Reachable = {
-  readonly players: readonly Readonly<Record<RotationColumn, 'yes' | 'no' | 'open'>>[]
+  readonly players: readonly ReachOfPlayer[]
   /** Minutes beyond the tolerance, over all. */
   readonly outside: Proof
 }
