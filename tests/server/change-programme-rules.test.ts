@@ -18,6 +18,7 @@ import { loadThemes } from '#server/theme-views'
 import { noRule } from '#themes/programme-rule'
 import { themeLines } from '#themes/theme-lines'
 import { aSheet } from '../support/design-builder'
+import { formOfFields } from '../support/form-of-fields'
 import { aTheme } from '../support/test-club'
 import { aClubForWriting, askAs, idle, viewerOf } from '../support/writing-club'
 
@@ -27,15 +28,9 @@ vi.mock('next/cache', () => ({ revalidatePath: () => {} }))
 
 const at = aClubForWriting()
 
-const form = (fields: Readonly<Record<string, string | readonly string[]>>) => {
-  const data = new FormData()
-  data.set('squadId', at.club.squadId)
-  data.set('termId', at.club.termIds[0])
-  for (const [name, value] of Object.entries(fields))
-    for (const one of [value].flat()) data.append(name, one as string)
-  return data
-}
 const ofTerm = (squadId = at.club.squadId) => ({ squadId, termId: at.club.termIds[0] })
+const form = (fields: Readonly<Record<string, string | readonly string[]>>, squadId?: string) =>
+  formOfFields({ ...ofTerm(squadId), ...fields })
 const rules = (squadId?: string) => at.club.run((tx) => listProgrammeRules(tx, ofTerm(squadId)))
 const blocks = () => at.club.run((tx) => listProgrammeBlocks(tx, ofTerm()))
 const deeds = async () =>
@@ -193,9 +188,7 @@ describe('a programme taken over', () => {
     await at.club.run((tx) => recordSquads(tx, [other]))
     askAs(at.club, 'headCoach')
     const from = `${at.club.squadId} ${at.club.termIds[0]}`
-    const data = form({ from })
-    data.set('squadId', other.id)
-    expect(await takeProgramme(idle, data)).toMatchObject({ status: 'done' })
+    expect(await takeProgramme(idle, form({ from }, other.id))).toMatchObject({ status: 'done' })
     expect(await rules(other.id)).toEqual(await rules())
     expect(await at.club.run((tx) => listProgrammeBlocks(tx, ofTerm(other.id)))).toEqual(await blocks())
   })

@@ -19,6 +19,7 @@ import {
   removeGround,
   setGround,
 } from '#server/weeks-actions'
+import { formOfFields } from '../support/form-of-fields'
 import { enterSession } from '../support/test-club'
 import { type Asker, aClubForWriting, askAs, idle, viewerOf } from '../support/writing-club'
 
@@ -31,11 +32,7 @@ const at = aClubForWriting()
 // It is Thursday, 1 October 2026 in the club.
 const year = { from: '2026-10-01', to: '2027-07-31' }
 type Fields = Readonly<Record<string, string>>
-const form = (fields: Fields) => {
-  const data = new FormData()
-  for (const [name, value] of Object.entries({ squadId: at.club.squadId, ...fields })) data.set(name, value)
-  return data
-}
+const form = (fields: Fields) => formOfFields({ squadId: at.club.squadId, ...fields })
 const ofPlayer = (fields: Fields) => form({ playerId: at.club.playerIds[0] ?? '', ...fields })
 const fair = { name: '  Fair   on the field ', firstDay: '2026-10-13', lastDay: '' }
 const asked = {
