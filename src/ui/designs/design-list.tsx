@@ -11,6 +11,7 @@ import { PageLink } from '#ui/page/page-link'
 import { Select } from '#ui/page/select'
 import { paths, withChoices } from '#ui/paths'
 import { counted } from '#ui/plural'
+import { themeOptions } from '#ui/themes/theme-options'
 
 type DesignListProps = {
   readonly squad: Squad
@@ -89,10 +90,7 @@ function FilterForm({ squad, cast, themes, filter }: DesignListProps) {
         name="theme"
         label="Theme"
         defaultValue={filter.themeId ?? ''}
-        options={[
-          { value: '', label: 'any' },
-          ...themes.map(({ id, name, depth }) => ({ value: id, label: `${'– '.repeat(depth)}${name}` })),
-        ]}
+        options={[{ value: '', label: 'any' }, ...themeOptions(themes)]}
       />
       <Select
         name="kind"

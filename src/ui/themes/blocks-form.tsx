@@ -5,6 +5,7 @@ import { Button } from '#ui/page/button'
 import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
 import { Select } from '#ui/page/select'
+import { themeOptions } from '#ui/themes/theme-options'
 import { weeksSentence } from '#ui/themes/weeks-sentence'
 
 /** As many as are taken. */
@@ -48,13 +49,7 @@ export function BlocksForm({ squadId, termId, weekDays, blocks, themes, send }: 
                   name={`blockTheme-${row}`}
                   label={`Row ${row + 1}, theme`}
                   defaultValue={block?.themeId ?? ''}
-                  options={[
-                    { value: '', label: 'none' },
-                    ...themes.map(({ id, name, depth }) => ({
-                      value: id,
-                      label: `${'– '.repeat(depth)}${name}`,
-                    })),
-                  ]}
+                  options={[{ value: '', label: 'none' }, ...themeOptions(themes)]}
                 />
               </div>
               <Field

@@ -3,6 +3,7 @@ import { Button } from '#ui/page/button'
 import { Field } from '#ui/page/field'
 import { ReplyForm } from '#ui/page/reply-form'
 import { Select } from '#ui/page/select'
+import { themeOptions } from '#ui/themes/theme-options'
 
 export type EditedTheme = {
   readonly id: string
@@ -43,10 +44,7 @@ export function ThemeForm({ squadId, theme, parents, send }: ThemeFormProps) {
           id={`parent-${key}`}
           label={places.parentId}
           defaultValue={theme?.parentId ?? ''}
-          options={[
-            { value: '', label: 'nothing: at the top' },
-            ...parents.map(({ id, name, depth }) => ({ value: id, label: `${'– '.repeat(depth)}${name}` })),
-          ]}
+          options={[{ value: '', label: 'nothing: at the top' }, ...themeOptions(parents)]}
         />
         <Field
           name="asks"
