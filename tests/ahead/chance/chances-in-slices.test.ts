@@ -9,9 +9,9 @@ import { leansFor } from '#ahead/lean-to'
 import type { AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { noSeats } from '#ahead/seat-column'
-import { binomialAtMost } from '#common/statistics/binomial'
-import { clopperPearsonInterval } from '#common/statistics/clopper-pearson'
 import { rotationColumns } from '#rotation/problem'
+import { binomialAtMost } from '../../support/binomial'
+import { clopperPearsonInterval } from '../../support/clopper-pearson'
 import { randomAhead } from '../../support/random-ahead'
 
 const chancesOf = (...of: Parameters<typeof chancesInSlices>) => inOneGo(chancesInSlices(...of))

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { binomialAtMost } from '#common/statistics/binomial'
-import { clopperPearsonInterval } from '#common/statistics/clopper-pearson'
 import { wilsonInterval, within95 } from '#common/statistics/wilson'
+import { binomialAtMost } from '../../support/binomial'
+import { clopperPearsonInterval } from '../../support/clopper-pearson'
 
 /** Of the normal distribution, 90 in 100 on both sides. */
 const within90 = 1.6448536269514722

@@ -1,5 +1,5 @@
-import { binomialAtMost } from '#common/statistics/binomial'
 import type { Hits, Interval } from '#common/statistics/interval'
+import { binomialAtMost } from './binomial'
 
 /**
  * Where the true part of hits lies, at least as surely as `level` says, however few were tried: what is outside would have
