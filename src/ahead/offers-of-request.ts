@@ -1,19 +1,21 @@
-import type { AheadPractice, Offer } from '#ahead/problem'
+import type { AheadPractice, AheadTheme, Offer } from '#ahead/problem'
 import type { AheadRequest, GroundSize, RequestedDesign, RequestedPractice } from '#ahead/request'
 import { roundsFor, type SeatsOffered, seatsOfRounds } from '#ahead/seats-of-rounds'
+import { themeWithAbove } from '#ahead/theme-with-above'
 import { askedThemes } from '#ahead/themes-of-request'
 import type { Turnout } from '#practice/stretch-areas'
-import { themeAndAbove } from '#themes/theme-tree'
 
 /** Less than so many seconds of play is no practice of a design: our own judgement. */
 const leastSeconds = 60
 
 /**
  * What may be chosen in each practice: each design that fits its ground and those expected, with each theme that it
- * serves and the programme asks for. What the coach holds is among them, asked for or not.
+ * serves and the programme asks for. What the coach holds is among them, asked for or not. `themes`: the request's, in its
+ * order.
  */
 export function offersOf(
   request: AheadRequest,
+  themes: readonly AheadTheme[],
 ): (practice: RequestedPractice, of: Pick<AheadPractice, 'held' | 'comes'>) => readonly Offer[] {
   const isAsked = askedThemes(request)
   const themeAt = new Map(request.themes.map(({ id }, index) => [id, index]))
@@ -27,7 +29,7 @@ export function offersOf(
       if (!fitsGround(design, practice.ground)) return []
       const played = seatsFor(index, { turnout, lengthSeconds: practice.lengthSeconds })
       if (!played) return []
-      const own = (serves[index] ?? []).filter((theme) => isAsked[theme] || isUnder(theme, held?.theme))
+      const own = (serves[index] ?? []).filter((theme) => isAsked[theme] || isAsHeld(theme, held))
       const isOwnChoice = held !== null && held.design === index && !own.includes(held.theme)
       return [...own, ...(isOwnChoice ? [held.theme] : [])].map((theme) => ({
         theme,
@@ -37,11 +39,8 @@ export function offersOf(
     })
   }
 
-  function isUnder(theme: number, above: number | undefined): boolean {
-    const [own, other] = [request.themes[theme], request.themes[above ?? -1]]
-    return (
-      own !== undefined && other !== undefined && themeAndAbove(request.themes, own.id).includes(other.id)
-    )
+  function isAsHeld(theme: number, held: AheadPractice['held']): boolean {
+    return held !== null && themeWithAbove(themes, theme).includes(held.theme)
   }
 
   function seatsFor(

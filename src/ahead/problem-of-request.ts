@@ -18,7 +18,7 @@ export function problemOfAhead(request: AheadRequest): AheadProblem {
   const themeAt = new Map(themes.map(({ id }, index) => [id, index]))
   const designAt = new Map(request.designs.map(({ id }, index) => [id, index]))
   const { chances } = expectedAttendance(request.players)
-  const offers = offersOf(request)
+  const offers = offersOf(request, themes)
   const practices = inTime(request.practices).flatMap((own) => {
     const week = weekOfTerm(weeks, { term: request.term, day: own.day })
     if (week === null || request.closed.some((span) => hasDay(span, own.day))) return []
