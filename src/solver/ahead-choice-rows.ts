@@ -35,24 +35,24 @@ export function addChoices(model: LinearModel, problem: AheadProblem): ChoiceCol
       ])
   }
   return columns
+}
 
-  /** Of one practice one pick is chosen: those that need the same share a row, which says more than a row for each. */
-  function neededBy(needs: readonly { readonly pick: Pick; readonly oneOf: readonly Pick[] }[]) {
-    const rows: {
-      readonly practice: number
-      readonly oneOf: readonly Pick[]
-      readonly offers: Set<number>
-    }[] = []
-    for (const { pick, oneOf } of needs) {
-      const row = rows.find((own) => own.practice === pick.practice && own.oneOf === oneOf)
-      if (row) row.offers.add(pick.offer)
-      else rows.push({ practice: pick.practice, oneOf, offers: new Set([pick.offer]) })
-    }
-    return rows.map(({ practice, oneOf, offers }) => ({
-      oneOf,
-      picks: [...offers].map((offer) => ({ practice, offer })),
-    }))
+/** Of one practice one pick is chosen: those that need the same share a row, which says more than a row for each. */
+function neededBy(needs: readonly { readonly pick: Pick; readonly oneOf: readonly Pick[] }[]) {
+  const rows: {
+    readonly practice: number
+    readonly oneOf: readonly Pick[]
+    readonly offers: Set<number>
+  }[] = []
+  for (const { pick, oneOf } of needs) {
+    const row = rows.find((own) => own.practice === pick.practice && own.oneOf === oneOf)
+    if (row) row.offers.add(pick.offer)
+    else rows.push({ practice: pick.practice, oneOf, offers: new Set([pick.offer]) })
   }
+  return rows.map(({ practice, oneOf, offers }) => ({
+    oneOf,
+    picks: [...offers].map((offer) => ({ practice, offer })),
+  }))
 }
 
 function keyOf({ practice, offer }: Pick): string {

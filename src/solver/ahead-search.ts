@@ -6,7 +6,7 @@ import { bestLeans } from '#solver/best-leans'
 import { type Deadline, isUp } from '#solver/deadline'
 import type { Solver, SolverAnswer } from '#solver/highs'
 
-/** The best plan known, and what no plan comes below; minutes. */
+/** A plan, and its value in minutes. */
 export type KnownAhead = { readonly plan: AheadPlan; readonly value: number }
 
 /** One search for a plan: what is asked, what may still be spent, and what is known. */
@@ -17,6 +17,7 @@ export type AheadSearch = {
   readonly seed: number
   readonly tell: (known: KnownAhead, bound: number) => void
   best: KnownAhead | null
+  /** No plan comes below it; minutes. */
   bound: number
 }
 

@@ -13,26 +13,16 @@ const shareOfAll = 0.4
 
 /**
  * Makes a plan better a few practices at a time, all others staying as they are: each time a small exact search. It ends
- * when its share of the time does, or when so many windows running brought nothing.
+ * when its share of the time does, or when as many windows running as there are practices brought nothing.
  */
-export function betterByWindows(
-  search: AheadSearch,
-  model: AheadModel,
-  { idleWindows }: { readonly idleWindows: number },
-): void {
+export function betterByWindows(search: AheadSearch, model: AheadModel): void {
   const chance = seededChance(search.seed + 77)
   const count = search.problem.practices.length
   const uppers = model.linear.upper
   const leftOf = () => search.deadline.leftWork() ?? search.deadline.leftMs()
   const enough = leftOf() * (1 - shareOfAll)
   let idle = 0
-  while (
-    search.best &&
-    idle < idleWindows &&
-    leftOf() > enough &&
-    !isUp(search.deadline) &&
-    !isProven(search)
-  ) {
+  while (search.best && idle < count && leftOf() > enough && !isUp(search.deadline) && !isProven(search)) {
     const { choices } = search.best.plan
     const free = windowAt(chance, count)
     const before = [...uppers]
@@ -46,8 +36,8 @@ export function betterByWindows(
     before.forEach((upper, column) => {
       uppers[column] = upper
     })
-    const isNew = answer?.values && choicesOf(model, answer.values).join() !== choices.join()
-    idle = isNew && takeChoices(search, choicesOf(model, answer.values)) ? 0 : idle + 1
+    const found = answer?.values ? choicesOf(model, answer.values) : choices
+    idle = found.join() !== choices.join() && takeChoices(search, found) ? 0 : idle + 1
   }
 }
 

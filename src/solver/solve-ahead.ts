@@ -78,7 +78,7 @@ function isImpossible(search: AheadSearch): boolean {
   if (search.best) {
     const root = solveShare(search, together, { share: 0.5, isRelaxed: true })
     if (root?.status === 'optimal') raiseBound(search, root.bound)
-    if (!isFew) betterByWindows(search, together, { idleWindows: problem.practices.length })
+    if (!isFew) betterByWindows(search, together)
   }
   if (isNone(search, together, isFew ? 0.5 : 0.95)) return true
   // What is decided for all practices together may be more than can be played: then each by itself settles it.
