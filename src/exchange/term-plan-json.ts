@@ -3,7 +3,7 @@ import type { PlannedPractice, TermPlan } from '#ahead/term-plan'
 import { isDay } from '#common/time'
 
 /** More practices than a term has are a mistake, or meant to be a burden. */
-export const mostPlannedPractices = 200
+const mostPlannedPractices = 200
 
 const id = z.string().min(1).max(80)
 

@@ -18,14 +18,9 @@ export function bestLeans(
 ): { readonly plan: AheadPlan; readonly isBest: boolean; readonly work: number } {
   const quick = { choices, leans: leansFor(problem, choices) }
   const model = leansModel(problem, choices)
-  const { status, values, work } = solver.solve(model.linear, {
-    timeMs,
-    work: null,
-    seed: 1,
-    isRelaxed: true,
-  })
-  if (status !== 'optimal' || !values) return { plan: quick, isBest: false, work }
-  const best = { choices, leans: leansOf(model, values) }
+  const { leans, work } = solveLeans(model, { solver, timeMs })
+  if (!leans) return { plan: quick, isBest: false, work }
+  const best = { choices, leans }
   // Where both are as good, the quick one spreads what is made up for over the weeks.
   const isAsGood = planValue(problem, quick).all <= planValue(problem, best).all + nothing
   return { plan: isAsGood ? quick : best, isBest: true, work }
@@ -36,7 +31,17 @@ export function leansModel(problem: AheadProblem, choices: AheadChoices): AheadM
   return aheadModel(onlyChosen(problem, choices), exactBins(problem))
 }
 
-export function leansOf({ leans }: AheadModel, values: Float64Array): AheadPlan['leans'] {
+/** The leans that cost least by what such a model has as costs; null: not found in time. */
+export function solveLeans(
+  model: AheadModel,
+  { solver, timeMs }: { readonly solver: Solver; readonly timeMs: number },
+): { readonly leans: AheadPlan['leans'] | null; readonly work: number } {
+  const limits = { timeMs, work: null, seed: 1, isRelaxed: true }
+  const { status, values, work } = solver.solve(model.linear, limits)
+  return { leans: status === 'optimal' && values ? leansOf(model, values) : null, work }
+}
+
+function leansOf({ leans }: AheadModel, values: Float64Array): AheadPlan['leans'] {
   return leans.map((players) =>
     players.map((columns) => {
       const own: Record<SeatColumn, number> = { ...noSeats }

@@ -10,7 +10,7 @@ import { secondsInMinute } from '#common/time'
 import { type RotationColumn, rotationColumns } from '#rotation/problem'
 import { type AheadModel, aheadModel, oneBin } from '#solver/ahead-model'
 import { choicesOf, leansTime, solveShare } from '#solver/ahead-search'
-import { leansModel, leansOf } from '#solver/best-leans'
+import { leansModel, solveLeans } from '#solver/best-leans'
 import { setDeadline } from '#solver/deadline'
 import { loadSolver, type Solver } from '#solver/highs'
 import type { AheadSettings } from '#solver/solve-ahead'
@@ -104,9 +104,8 @@ function endsFor(
   const { choices, wanted, solver, timeMs } = asked
   const model = leansModel(problem, choices)
   want(model, wanted)
-  const { status, values } = solver.solve(model.linear, { timeMs, work: null, seed: 1, isRelaxed: true })
-  if (status !== 'optimal' || !values) return null
-  return expectedEnd(problem, { choices, leans: leansOf(model, values) })
+  const { leans } = solveLeans(model, { solver, timeMs })
+  return leans && expectedEnd(problem, { choices, leans })
 }
 
 function beyondOf(
