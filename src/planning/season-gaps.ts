@@ -59,6 +59,19 @@ export function seasonOf(
   return new Map([...season].map(([playerId, own]) => [playerId, { ...own, gap: inThousandths(own.gap) }]))
 }
 
+/** What everyone was due in each column so far, in practices of its own squad. */
+export function seasonDue(columns: readonly SeasonColumn[]): ReadonlyMap<PlayerId, ColumnSeconds> {
+  const due = new Map<PlayerId, Record<RotationColumn, number>>()
+  for (const { playerId, kind, isMember, role, situation, dueSeconds } of columns) {
+    if (!isMember || kind === 'match') continue
+    const own = due.get(playerId) ?? { ...noSeconds }
+    own[role] += dueSeconds
+    if (situation) own[situation] += dueSeconds
+    due.set(playerId, own)
+  }
+  return new Map([...due].map(([playerId, own]) => [playerId, inThousandths(own)]))
+}
+
 function inThousandths(gap: ColumnSeconds): ColumnSeconds {
   const own: Record<RotationColumn, number> = { ...gap }
   for (const column of rotationColumns) own[column] = toThousandth(gap[column])

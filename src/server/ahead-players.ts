@@ -1,4 +1,6 @@
 import 'server-only'
+import { attendanceSoFar } from '#ahead/attendance/attendance-so-far'
+import { playedSoFar } from '#ahead/played-so-far'
 import type { RequestedPlayer } from '#ahead/request'
 import { groupBy } from '#common/group-by'
 import { sumAccounts } from '#data/account-sums'
@@ -11,14 +13,12 @@ import { listSquadPlayers } from '#data/players'
 import type { StoredTheme } from '#data/themes'
 import type { SessionAccount } from '#fairness/account'
 import { namesApart } from '#fairness/book/names-apart'
-import { type SeasonColumn, seasonOf } from '#planning/season-gaps'
+import { seasonDue, seasonOf } from '#planning/season-gaps'
 import { noSeconds } from '#rotation/fair-seconds'
-import type { ColumnSeconds, RotationColumn } from '#rotation/problem'
 import type { SquadSeason } from '#server/squad-season'
 import { asOf } from '#squad/keeps-change'
 import { isMemberOn, type Term } from '#squad/squad'
 import { waysWritten } from '#squad/written'
-import { themeAndAbove } from '#themes/theme-tree'
 
 type OfTerm = {
   readonly of: SquadSeason
@@ -51,7 +51,9 @@ export async function loadAheadPlayers(
         })
       : []
   const gaps = seasonOf(columns, { withMatches: false })
-  const fair = fairByColumn(columns)
+  const fair = seasonDue(columns)
+  const attendance = attendanceSoFar(accounts)
+  const played = playedSoFar(accounts, themes)
   const away = groupBy(
     await listAway(tx, { playerIds: ids, from: today, to: term.lastDay }),
     ({ playerId }) => playerId,
@@ -60,49 +62,10 @@ export async function loadAheadPlayers(
     id,
     name,
     keeps,
-    ...attendanceOf(id, accounts),
+    ...(attendance.get(id) ?? { came: 0, held: 0 }),
     away: (away.get(id) ?? []).map(({ firstDay, lastDay }) => ({ firstDay, lastDay })),
     gap: gaps.get(id)?.gap ?? noSeconds,
     fair: fair.get(id) ?? noSeconds,
-    ...playedOf(id, { accounts, themes }),
+    ...(played.get(id) ?? { playedSeconds: 0, themeSeconds: new Map() }),
   }))
-}
-
-/** What everyone was due in each column, members' practices only. */
-function fairByColumn(columns: readonly SeasonColumn[]): ReadonlyMap<string, ColumnSeconds> {
-  const fair = new Map<string, Record<RotationColumn, number>>()
-  for (const { playerId, isMember, role, situation, dueSeconds } of columns) {
-    if (!isMember) continue
-    const own = fair.get(playerId) ?? { ...noSeconds }
-    own[role] += dueSeconds
-    if (situation) own[situation] += dueSeconds
-    fair.set(playerId, own)
-  }
-  return fair
-}
-
-function attendanceOf(
-  id: string,
-  accounts: readonly SessionAccount[],
-): Pick<RequestedPlayer, 'came' | 'held'> {
-  const own = accounts.flatMap(({ presences }) =>
-    presences.filter(({ playerId, isMember }) => playerId === id && isMember),
-  )
-  return { came: own.filter(({ attendance }) => attendance !== 'away').length, held: own.length }
-}
-
-function playedOf(
-  id: string,
-  { accounts, themes }: Pick<OfTerm, 'accounts' | 'themes'>,
-): Pick<RequestedPlayer, 'playedSeconds' | 'themeSeconds'> {
-  const lines = accounts.flatMap((account) =>
-    account.lines.filter(({ playerId, role }) => playerId === id && role !== 'rest'),
-  )
-  const themeSeconds = new Map<string, number>()
-  for (const { themeId, seconds } of lines) {
-    if (themeId === null) continue
-    for (const above of themeAndAbove(themes, themeId))
-      themeSeconds.set(above, (themeSeconds.get(above) ?? 0) + seconds)
-  }
-  return { playedSeconds: lines.reduce((all, { seconds }) => all + seconds, 0), themeSeconds }
 }

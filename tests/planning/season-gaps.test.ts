@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { presentByRegister, presentInTurns } from '#planning/expected'
 import { designForDay, withDesign } from '#planning/new-request'
-import { type SeasonColumn, seasonOf, themeShort } from '#planning/season-gaps'
+import { type SeasonColumn, seasonDue, seasonOf, themeShort } from '#planning/season-gaps'
 import { suggestDesigns } from '#planning/suggest-designs'
 import { plainSheet } from '#practice/design-sheet'
 import { aFreeGame, aPlanRequest, aPlanRound } from '../support/plan-builder'
@@ -42,6 +42,16 @@ describe('what is carried in from the season', () => {
     expect(0.1 + 0.2 + 0.3).not.toBe(0.3 + 0.2 + 0.1)
     expect(sums[0]?.get('p1')?.gap).toEqual(sums[1]?.get('p1')?.gap)
     expect(sums[0]?.get('p1')?.gap.attack).toBe(-0.6)
+    const dues = [parts, [...parts].reverse()].map((own) => seasonDue(own))
+    expect(dues[0]).toEqual(dues[1])
+  })
+
+  it('rests on what was due, by role and by situation, in the squad’s own practices', () => {
+    expect(seasonDue(columns).get('p1')).toEqual({
+      ...{ attack: 180, defend: 0, keep: 0, rest: 60 },
+      ...{ outnumbering: 160, level: 20, outnumbered: 0 },
+    })
+    expect(seasonDue(columns).get('p2')?.attack).toBe(5)
   })
 
   it('themes are short by playing, not by waiting, and nobody is short of less than nothing', () => {
