@@ -1,4 +1,5 @@
 import 'server-only'
+import { gentleBounds } from '#ahead/gentle-bounds'
 import type { AheadRequest, RequestedDesign, RequestedPractice } from '#ahead/request'
 import type { TermPlan } from '#ahead/term-plan'
 import { groupBy } from '#common/group-by'
@@ -20,8 +21,8 @@ import { daysSoFar, type SquadSeason } from '#server/squad-season'
 import type { ClosedDays } from '#squad/closed-days'
 import type { Term } from '#squad/squad'
 
-/** A design rests in so many practices after it, and nobody gets less or more of the even share: our own judgement. */
-const variety = { designRest: 2, gentle: { least: 0.6, most: 1.4 } } as const
+/** A design rests in so many practices after it: our own judgement. */
+const designRest = 2
 
 /** The practices to come of a squad's term, with all that a plan of them rests on. */
 export type LoadedAhead = {
@@ -109,7 +110,8 @@ export async function loadAheadRequest(
         designId: designOf.get(sessionId) ?? null,
       })),
       players: players.map(({ name: _, ...player }) => player),
-      ...variety,
+      designRest,
+      gentle: gentleBounds,
     },
     sessions,
     fixed: new Set(sessions.filter(({ id }) => planned.has(id) && held.has(id)).map(({ id }) => id)),

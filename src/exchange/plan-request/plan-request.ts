@@ -1,3 +1,4 @@
+import { gentleBounds } from '#ahead/gentle-bounds'
 import type { AheadRequest, DaySpan, RequestedDesign, RequestedPlayer } from '#ahead/request'
 import type { Problem } from '#common/problem'
 import { accept, type Result } from '#common/result'
@@ -6,6 +7,7 @@ import { planRequestProblems } from '#exchange/plan-request/plan-request-problem
 import { type PlanRequestJson, planRequestShape } from '#exchange/plan-request/plan-request-shape'
 import { readRequest } from '#exchange/read-request'
 import { noSeconds } from '#rotation/fair-seconds'
+import { defaultPolicy } from '#squad/policy'
 import type { ProgrammeRule } from '#themes/programme-rule'
 
 /** How long and how the weeks ahead may be searched for, and what is worked out beside the plan. */
@@ -46,9 +48,10 @@ export function planSettingsOf({
 
 /** What a request without faults asks, in the words of the trade. */
 export function aheadRequestOf(json: PlanRequestJson): AheadRequest {
+  const { toleranceSeconds, toleranceShare } = defaultPolicy
   return {
     term: spanOf(json.term),
-    policy: { toleranceSeconds: 600, toleranceShare: 0.15, ...json.policy },
+    policy: { toleranceSeconds, toleranceShare, ...json.policy },
     practices: json.practices.map(({ id, date, lengthSeconds = null, ground = null, held = null }) => ({
       id,
       day: date,
@@ -73,7 +76,7 @@ export function aheadRequestOf(json: PlanRequestJson): AheadRequest {
     })),
     players: json.players.map(playerOf),
     designRest: json.designRest ?? 0,
-    gentle: { least: 0.6, most: 1.4, ...json.gentle },
+    gentle: { ...gentleBounds, ...json.gentle },
   }
 }
 
