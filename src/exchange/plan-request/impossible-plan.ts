@@ -20,14 +20,15 @@ export function impossiblePlan(
     readonly hasTime: () => boolean
   },
 ) {
-  // Where only a search found it out, what to let go says more than a list of all rules.
-  const placed = clash.filter(({ practice, theme }) => practice !== null || theme !== null)
   const nearest = nearestPlanRequest(json, { seed: settings.seed, hasTime })
+  const placed = clash.filter(({ practice, theme }) => practice !== null || theme !== null)
+  // Where only a search found it out, what to let go says more than a list of all rules.
+  const told = placed.length > 0 || nearest ? placed : clash
   return {
     format: impossibleFormat,
     requirements:
-      placed.length > 0 || (!nearest && clash.length > 0)
-        ? (placed.length > 0 ? placed : clash).map((one) => requirementJson({ json, problem }, one))
+      told.length > 0
+        ? told.map((one) => clashJson({ json, problem }, one))
         : [togetherJson(nearest?.letGo ?? [])],
     nearest: nearest?.json ?? null,
   }
@@ -35,35 +36,31 @@ export function impossiblePlan(
 
 /** What no arithmetic explains, and only a search found: what to let go then says where to look. */
 function togetherJson(letGo: readonly LetGoAhead[]) {
-  const [first, ...others] = letGo.map(({ rule, path }) => ({ rule, path: formatPath(path) }))
-  return {
-    rule: first?.rule ?? 'offered',
-    path: first?.path ?? 'practices',
-    with: others,
-    practice: null,
-    theme: null,
-    why: first
+  const why =
+    letGo.length > 0
       ? 'No plan keeps all that is asked at once. Without what is named here there is one.'
-      : 'No plan keeps all that is asked at once. Let some of it go, or add designs.',
-  }
+      : 'No plan keeps all that is asked at once. Let some of it go, or add designs.'
+  return requirementJson(letGo, { practice: null, theme: null, why })
 }
 
-/** The first rule stands as that of the requirement; `with` are the others that stand against it. */
-function requirementJson(
+function clashJson(
   request: { readonly json: PlanRequest['json']; readonly problem: AheadProblem },
   clash: AheadClash,
 ) {
   const { problem } = request
-  const [first, ...others] = clash.rules.map((rule) => ({
-    rule,
-    path: formatPath(placeOfAheadRule(request, rule, clash)),
-  }))
-  return {
-    rule: first?.rule ?? 'offered',
-    path: first?.path ?? 'practices',
-    with: others,
+  const rules = clash.rules.map((rule) => ({ rule, path: placeOfAheadRule(request, rule, clash) }))
+  return requirementJson(rules, {
     practice: clash.practice === null ? null : (problem.practices[clash.practice]?.id ?? null),
     theme: clash.theme === null ? null : (problem.themes[clash.theme]?.id ?? null),
     why: sayAheadClash(problem, clash),
-  }
+  })
+}
+
+/** The first rule stands as that of the requirement; `with` are the others that stand against it. */
+function requirementJson(
+  rules: readonly LetGoAhead[],
+  said: { readonly practice: string | null; readonly theme: string | null; readonly why: string },
+) {
+  const [first, ...others] = rules.map(({ rule, path }) => ({ rule, path: formatPath(path) }))
+  return { rule: first?.rule ?? 'offered', path: first?.path ?? 'practices', with: others, ...said }
 }
