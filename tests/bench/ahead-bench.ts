@@ -1,5 +1,4 @@
-import { checkAhead } from '#ahead/check-ahead'
-import { checkLeans } from '#ahead/check-leans'
+import { canBePlayed } from '#ahead/can-be-played'
 import { greedyAhead } from '#ahead/greedy-plan'
 import { planValue } from '#ahead/plan-value'
 import type { AheadProblem } from '#ahead/problem'
@@ -65,8 +64,7 @@ async function timed(
   const answer = await solveAhead(problem, { seed: 1, timeLimitMs: ms, workLimit: null, began })
   if (answer.kind !== 'solved') throw new Error('There is a plan, and none was found.')
   const { plan, proof } = answer.solved
-  if (checkAhead(problem, plan.choices).length + checkLeans(problem, plan).length > 0)
-    throw new Error('A plan of the weeks ahead breaks a rule.')
+  if (!canBePlayed(problem, plan)) throw new Error('A plan of the weeks ahead breaks a rule.')
   const evenly = { choices: (quick ?? plan).choices, leans: [] }
   return {
     firstMs,
