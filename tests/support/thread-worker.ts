@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads'
 import type { AheadWorker } from '#solver/ahead-in-worker'
+import type { AskedWorker } from '#solver/ask-worker'
 import type { LineUpWorker } from '#solver/line-up-in-worker'
 import type { RotationWorker } from '#solver/rotation-in-worker'
 
@@ -29,19 +30,12 @@ export function threadAheadWorker(): AheadWorker {
   return threadOf('ahead-worker')
 }
 
-type Face<Call, Word> = {
-  onmessage: ((event: { readonly data: Word }) => void) | null
-  onerror: ((event: { readonly message?: string }) => void) | null
-  readonly postMessage: (call: Call) => void
-  readonly terminate: () => void
-}
-
-function threadOf<Call, Word>(name: string): Face<Call, Word> {
+function threadOf<Call, Word>(name: string): AskedWorker<Call, Word> {
   const thread = new Worker(shim, {
     eval: true,
     workerData: new URL(`../../src/solver/${name}.ts`, import.meta.url).href,
   })
-  const face: Face<Call, Word> = {
+  const face: AskedWorker<Call, Word> = {
     onmessage: null,
     onerror: null,
     postMessage: (call) => thread.postMessage(call),
