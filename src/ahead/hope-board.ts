@@ -1,6 +1,6 @@
 import { evenSeats } from '#ahead/even-seats'
 import type { AheadChoices } from '#ahead/plan'
-import { outsideWeight } from '#ahead/plan-value'
+import { secondsCounted } from '#ahead/plan-value'
 import { playerColumns } from '#ahead/player-columns'
 import type { AheadProblem, Offer } from '#ahead/problem'
 import { type SeatSeconds, seatColumns } from '#ahead/seat-column'
@@ -59,15 +59,13 @@ export function hopeBoard(problem: AheadProblem): HopeBoard {
       const own = gap[index] ?? 0
       // Waiting falls where playing rises.
       const reach = own < 0 === (index % figures !== restPlace) ? up : down
-      const off = Math.abs(own) - reach * (seats[index] ?? 0)
-      const limit = tolerance[index] ?? 0
-      if (off > 0) all += off > limit ? off + outsideWeight * (off - limit) : off
+      all += secondsCounted(Math.abs(own) - reach * (seats[index] ?? 0), tolerance[index] ?? 0)
     }
     for (let player = 0; player < count; player++) {
       const [own, limit] = [played[player] ?? 0, themeTolerance[player] ?? 0]
       for (let place = 0; place < width; place++) {
         const short = (share[place] ?? 0) * own - (inTheme[player * width + place] ?? 0)
-        if (short > 0) all += short > limit ? short + outsideWeight * (short - limit) : short
+        all += secondsCounted(short, limit)
       }
     }
     return all / secondsInMinute

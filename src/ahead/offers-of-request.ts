@@ -70,7 +70,7 @@ function turnoutOf({ players }: AheadRequest, comes: readonly number[]): Turnout
 }
 
 /** Either way round. */
-export function fitsGround({ lengthM, widthM }: RequestedDesign, ground: GroundSize | null): boolean {
+function fitsGround({ lengthM, widthM }: RequestedDesign, ground: GroundSize | null): boolean {
   if (!ground) return true
   const [long, short] = [Math.max(ground.lengthM, ground.widthM), Math.min(ground.lengthM, ground.widthM)]
   return Math.max(lengthM, widthM) <= long && Math.min(lengthM, widthM) <= short

@@ -1,5 +1,5 @@
 import { expectedEnd } from '#ahead/expected-end'
-import type { AheadPlan, AheadValue, ExpectedEnd } from '#ahead/plan'
+import type { AheadPlan, AheadValue } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { secondsInMinute } from '#common/time'
 import { rotationColumns } from '#rotation/problem'
@@ -9,29 +9,23 @@ export const outsideWeight = 9
 
 /** What a plan is measured by, in expected minutes; lower is better. */
 export function planValue(problem: AheadProblem, plan: AheadPlan): AheadValue {
-  return valueOfEnds(problem, expectedEnd(problem, plan))
-}
-
-/** The same from ends that are known. */
-export function valueOfEnds(
-  { players, themes }: Pick<AheadProblem, 'players' | 'themes'>,
-  ends: readonly ExpectedEnd[],
-): AheadValue {
+  const ends = expectedEnd(problem, plan)
   let [balance, short] = [0, 0]
-  players.forEach((player, index) => {
-    const end = ends[index]
+  problem.players.forEach(({ tolerance, themeTolerance }, player) => {
+    const end = ends[player]
     if (!end) return
-    for (const column of rotationColumns) balance += cost(Math.abs(end.gap[column]), player.tolerance[column])
-    themes.forEach(({ wishedShare }, theme) => {
-      if (wishedShare > 0)
-        short += cost((end.themeDue[theme] ?? 0) - (end.themeSeconds[theme] ?? 0), player.themeTolerance)
+    for (const column of rotationColumns)
+      balance += secondsCounted(Math.abs(end.gap[column]), tolerance[column]) / secondsInMinute
+    problem.themes.forEach(({ wishedShare }, theme) => {
+      const late = (end.themeDue[theme] ?? 0) - (end.themeSeconds[theme] ?? 0)
+      if (wishedShare > 0) short += secondsCounted(late, themeTolerance) / secondsInMinute
     })
   })
   return { balance, themes: short, all: balance + short }
 }
 
-/** Minutes for so many seconds too few or too many: once up to the tolerance, ten times beyond it. */
-function cost(seconds: number, tolerance: number): number {
-  const off = Math.max(0, seconds)
-  return (off + outsideWeight * Math.max(0, off - tolerance)) / secondsInMinute
+/** Seconds too few or too many as they count: once up to the tolerance, ten times beyond it; below 0 not at all. */
+export function secondsCounted(seconds: number, tolerance: number): number {
+  if (seconds <= 0) return 0
+  return seconds > tolerance ? seconds + outsideWeight * (seconds - tolerance) : seconds
 }

@@ -7,7 +7,7 @@ import { countWord } from '#common/count-word'
 import { secondsInMinute } from '#common/time'
 
 /** What a player gets more of, as a coach would say it. */
-export const favourWords: Readonly<Record<Favour['column'], string>> = {
+const favourWords: Readonly<Record<Favour['column'], string>> = {
   attack: 'attacking',
   defend: 'defending',
   keep: 'time in goal',
