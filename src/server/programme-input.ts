@@ -1,5 +1,6 @@
 import 'server-only'
 import { z } from 'zod'
+import { focusRolesShape, focusSituationsShape } from '#exchange/theme-focus-json'
 import type { ThemeFocus } from '#themes/theme-focus'
 
 const ofTerm = { squadId: z.uuid(), termId: z.uuid() }
@@ -104,8 +105,8 @@ const list = (value: unknown) => (value === undefined ? [] : Array.isArray(value
 export const themeFocusInput = z.object({
   squadId: z.uuid(),
   themeId: z.uuid(),
-  roles: z.preprocess(list, z.array(z.enum(['attack', 'defend', 'keep'])).max(3)),
-  situations: z.preprocess(list, z.array(z.enum(['outnumbering', 'level', 'outnumbered'])).max(3)),
+  roles: z.preprocess(list, focusRolesShape),
+  situations: z.preprocess(list, focusSituationsShape),
   designIds: z.preprocess(list, z.array(z.uuid()).max(500)),
 })
 export type ThemeFocusInput = z.infer<typeof themeFocusInput> & ThemeFocus

@@ -5,6 +5,7 @@ import type { PlanRequestJson } from '#exchange/plan-request/plan-request-shape'
 import { betweenProblems, wholeBetweenProblems } from '#exchange/plan-request/plan-value-problems'
 import { type KnownIds, tooManyProblems, unknownIdProblems } from '#exchange/value-problems'
 import { practiceLimits } from '#practice/practice-size'
+import { seatRoles } from '#practice/turn'
 
 type DesignJson = PlanRequestJson['designs'][number]
 type RoundJson = DesignJson['rounds'][number]
@@ -63,7 +64,7 @@ function roundProblems({ turnCount, turnSeconds, gapSeconds, stations, freeGame 
     ]),
     ...tooManyProblems(stations.length, practiceLimits.areas, [...at, 'stations']),
     ...stations.flatMap((station, index) =>
-      (['attack', 'defend', 'keep'] as const).flatMap((role) =>
+      seatRoles.flatMap((role) =>
         wholeBetweenProblems(station[role] ?? 0, { least: 0, most: practiceLimits.places, what: 'seats' }, [
           ...at,
           'stations',
