@@ -1,6 +1,6 @@
 import type { AheadRequest, RequestedDesign, RequestedPlayer } from '#ahead/request'
 import { noSeconds } from '#rotation/fair-seconds'
-import type { ProgrammeRule } from '#themes/programme-rule'
+import { noRule, type ProgrammeRule } from '#themes/programme-rule'
 import type { Theme } from '#themes/theme'
 
 /** A theme; `under`: the id of the one above it. */
@@ -9,16 +9,7 @@ export function theme(id: string, under: string | null = null): Theme {
 }
 
 export function programmeRule(themeId: string, rule: Partial<ProgrammeRule> = {}): ProgrammeRule {
-  return {
-    themeId,
-    wishedShare: 0.5,
-    firstWeek: null,
-    lastWeek: null,
-    afterThemeId: null,
-    leastWeeksBetween: null,
-    mostWeeksBetween: null,
-    ...rule,
-  }
+  return { themeId, wishedShare: 0.5, ...noRule, ...rule }
 }
 
 /** Ten turns of a minute, two against two with a goalkeeper, on 20 m by 15 m. */

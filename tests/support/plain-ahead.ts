@@ -1,6 +1,7 @@
-import type { AheadProblem, AheadTheme } from '#ahead/problem'
+import type { AheadPlayer, AheadProblem, AheadTheme } from '#ahead/problem'
 import { noSeats } from '#ahead/seat-column'
 import { daysLater } from '#common/days-later'
+import { noSeconds } from '#rotation/fair-seconds'
 
 export type PlainAhead = {
   /** By practice its week. */
@@ -47,18 +48,7 @@ export function plainAhead({ weeks, themes, designs = 1, problem = {} }: PlainAh
     })),
     blocks: [],
     designs: offers.map((_, at) => ({ id: `d${at}`, name: `Design ${at}` })),
-    players: [
-      {
-        id: 'p1',
-        keeps: true,
-        gap: zero,
-        tolerance: zero,
-        gapPlayedSeconds: 0,
-        playedSeconds: 0,
-        themeSeconds: themes.map(() => 0),
-        themeTolerance: 0,
-      },
-    ],
+    players: [plainPlayer({ themeSeconds: themes.map(() => 0) })],
     met: [],
     designRest: 0,
     gentle: { least: 0.5, most: 1.5 },
@@ -66,4 +56,17 @@ export function plainAhead({ weeks, themes, designs = 1, problem = {} }: PlainAh
   }
 }
 
-const zero = { attack: 0, defend: 0, keep: 0, rest: 0, outnumbering: 0, level: 0, outnumbered: 0 }
+/** A player who has played nothing, and is even in everything. */
+export function plainPlayer(player: Partial<AheadPlayer>): AheadPlayer {
+  return {
+    id: 'p1',
+    keeps: true,
+    gap: noSeconds,
+    tolerance: noSeconds,
+    gapPlayedSeconds: 0,
+    playedSeconds: 0,
+    themeSeconds: [],
+    themeTolerance: 0,
+    ...player,
+  }
+}

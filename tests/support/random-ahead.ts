@@ -1,9 +1,10 @@
-import { checkAhead } from '#ahead/check-ahead'
+import { columnLeans } from '#ahead/explain/column-leans'
 import type { AheadPlayer, AheadPractice, AheadProblem, AheadTheme, Offer } from '#ahead/problem'
-import { noSeats, type SeatColumn, seatColumns, seatMeaning } from '#ahead/seat-column'
+import { noSeats, type SeatColumn, type SeatSeconds, seatColumns } from '#ahead/seat-column'
 import { themeWithAbove } from '#ahead/theme-with-above'
 import { daysLater } from '#common/days-later'
-import { type RotationColumn, rotationColumns } from '#rotation/problem'
+import { type ColumnSeconds, rotationColumns } from '#rotation/problem'
+import { withRandomRules } from './random-ahead-rules'
 import { type SeededRandom, seededRandom } from './seeded-random'
 
 export type RandomAheadWish = {
@@ -47,7 +48,10 @@ export function randomAhead(seed: number, wish: RandomAheadWish = {}): AheadProb
     designRest: 0,
     gentle: { least: 0.5, most: 1.5 },
   }
-  return withRules(random, bare, { tries: wish.rules ?? counts.themes, mayClash: wish.mayClash ?? false })
+  return withRandomRules(random, bare, {
+    tries: wish.rules ?? counts.themes,
+    mayClash: wish.mayClash ?? false,
+  })
 }
 
 function themesOf(random: SeededRandom, count: number): readonly AheadTheme[] {
@@ -81,7 +85,7 @@ function servedThemes(
 /** Of the term, before the first practice to come. */
 const weeksBefore = 6
 
-type Shape = { readonly seats: Readonly<Record<SeatColumn, number>>; readonly liveSeconds: number }
+type Shape = { readonly seats: SeatSeconds; readonly liveSeconds: number }
 
 /** A practice of one to three rounds; seats for most of those expected. */
 function shapeOf(random: SeededRandom, players: number): Shape {
@@ -172,14 +176,6 @@ function recordOf(
   const keeps = Array.from({ length: asked.players }, (_, at) => at === 0 || random.chance(0.6))
   const seatGaps = seatGapsOf(random, keeps)
   const players = keeps.map((own, at): AheadPlayer => {
-    const gap = Object.fromEntries(rotationColumns.map((column) => [column, 0])) as Record7
-    for (const column of seatColumns) {
-      const { role, situation } = seatMeaning[column]
-      const seconds = seatGaps[at]?.[column] ?? 0
-      gap[role] += seconds
-      if (situation) gap[situation] += seconds
-      gap.rest -= seconds
-    }
     let playedSeconds = 0
     const themeSeconds = themes.map(() => 0)
     for (const practice of met) {
@@ -195,8 +191,8 @@ function recordOf(
     return {
       id: `p${String(at + 1).padStart(2, '0')}`,
       keeps: own,
-      gap,
-      tolerance: tolerance as Record7,
+      gap: columnLeans(seatGaps[at]),
+      tolerance: tolerance as ColumnSeconds,
       gapPlayedSeconds: playedSeconds,
       playedSeconds,
       themeSeconds,
@@ -206,14 +202,9 @@ function recordOf(
   return { met, players }
 }
 
-type Record7 = { [Column in RotationColumn]: number }
-
 /** Of every seat column they add up to nothing over the players; who does not keep has none of keeping. */
-function seatGapsOf(
-  random: SeededRandom,
-  keeps: readonly boolean[],
-): readonly Readonly<{ [Column in SeatColumn]: number }>[] {
-  const gaps = keeps.map(() => ({ ...noSeats }) as { [Column in SeatColumn]: number })
+function seatGapsOf(random: SeededRandom, keeps: readonly boolean[]): readonly SeatSeconds[] {
+  const gaps = keeps.map((): Record<SeatColumn, number> => ({ ...noSeats }))
   for (const column of seatColumns) {
     const who = gaps.filter((_, at) => column !== 'keep' || keeps[at])
     if (column.endsWith('Alone') && random.chance(0.7)) continue
@@ -222,69 +213,4 @@ function seatGapsOf(
     for (const gap of who) gap[column] -= mean
   }
   return gaps
-}
-
-function withRules(
-  random: SeededRandom,
-  bare: AheadProblem,
-  { tries, mayClash }: { readonly tries: number; readonly mayClash: boolean },
-): AheadProblem {
-  const hidden = bare.practices.map(({ offers }) => random.whole(0, offers.length - 1))
-  let problem = bare
-  for (let tried = 0; tried < tries; tried++) {
-    const next = withRule(random, problem, hidden)
-    if (mayClash || checkAhead(next, hidden).length === 0) problem = next
-  }
-  return problem
-}
-
-function withRule(random: SeededRandom, problem: AheadProblem, hidden: readonly number[]): AheadProblem {
-  const theme = random.whole(0, problem.themes.length - 1)
-  const week = random.pick(problem.practices).week
-  const set = (rule: Partial<AheadTheme>): AheadProblem => ({
-    ...problem,
-    themes: problem.themes.map((own, at) => (at === theme ? { ...own, ...rule } : own)),
-  })
-  switch (random.whole(0, 8)) {
-    case 0:
-      return set({ firstWeek: week })
-    case 1:
-      return set({ lastWeek: week })
-    case 2:
-      return set({ after: random.whole(0, problem.themes.length - 1) })
-    case 3:
-    case 4:
-      return set({ leastWeeksBetween: random.whole(2, 4) })
-    case 5:
-      return set({ mostWeeksBetween: random.whole(1, 6) })
-    case 6:
-      return withBlock(random, problem, hidden)
-    case 7:
-      return { ...problem, designRest: random.whole(1, 3) }
-    default:
-      return withHeld(random, problem, hidden)
-  }
-}
-
-/** A week or two kept for what the hidden plan meets in the first of them, or for the theme above it. */
-function withBlock(random: SeededRandom, problem: AheadProblem, hidden: readonly number[]): AheadProblem {
-  const at = random.whole(0, problem.practices.length - 1)
-  const practice = problem.practices[at]
-  const offer = practice?.offers[hidden[at] ?? -1]
-  if (!practice || !offer) return problem
-  const theme = random.pick(themeWithAbove(problem.themes, offer.theme))
-  const block = { theme, firstWeek: practice.week, lastWeek: practice.week + random.whole(0, 1) }
-  return { ...problem, blocks: [...problem.blocks, block] }
-}
-
-function withHeld(random: SeededRandom, problem: AheadProblem, hidden: readonly number[]): AheadProblem {
-  const at = random.whole(0, problem.practices.length - 1)
-  const offers = problem.practices[at]?.offers ?? []
-  const offer = random.chance(0.9) ? offers[hidden[at] ?? -1] : random.pick(offers)
-  if (!offer) return problem
-  const held = { theme: offer.theme, design: random.chance(0.5) ? offer.design : null }
-  return {
-    ...problem,
-    practices: problem.practices.map((own, place) => (place === at ? { ...own, held } : own)),
-  }
 }

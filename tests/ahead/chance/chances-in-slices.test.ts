@@ -5,13 +5,15 @@ import type { ChanceInside, Chances } from '#ahead/chance/chances'
 import { chancesInSlices } from '#ahead/chance/chances-in-slices'
 import { hardestInSlices } from '#ahead/chance/hardest-in-slices'
 import { inOneGo } from '#ahead/chance/in-one-go'
-import { leansFor } from '#ahead/lean-to'
 import type { AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { noSeats } from '#ahead/seat-column'
-import { rotationColumns } from '#rotation/problem'
+import { noSeconds } from '#rotation/fair-seconds'
+import { type ColumnSeconds, rotationColumns } from '#rotation/problem'
 import { binomialAtMost } from '../../support/binomial'
 import { clopperPearsonInterval } from '../../support/clopper-pearson'
+import { plainAhead, plainPlayer } from '../../support/plain-ahead'
+import { planInTurn, playedBefore } from '../../support/plan-in-turn'
 import { randomAhead } from '../../support/random-ahead'
 
 const chancesOf = (...of: Parameters<typeof chancesInSlices>) => inOneGo(chancesInSlices(...of))
@@ -19,21 +21,15 @@ const hardestToLose = (...of: Parameters<typeof hardestInSlices>) => inOneGo(har
 
 /** Six players and five practices; ten times it is open whether one comes. */
 function fewOpen(seed: number): { readonly problem: AheadProblem; readonly plan: AheadPlan } {
-  const whole = randomAhead(seed, { players: 6, practices: 5, themes: 4, designs: 4, rules: 0 })
+  const whole = playedBefore(randomAhead(seed, { players: 6, practices: 5, themes: 4, designs: 4, rules: 0 }))
   const problem: AheadProblem = {
     ...whole,
     practices: whole.practices.map((practice) => ({
       ...practice,
       comes: practice.comes.map((_, player) => (player < 2 ? 0.6 + 0.2 * player : 1)),
     })),
-    players: whole.players.map((player) => ({
-      ...player,
-      gapPlayedSeconds: player.gapPlayedSeconds + 3600,
-      playedSeconds: player.playedSeconds + 3600,
-    })),
   }
-  const choices = problem.practices.map(({ offers }, at) => at % offers.length)
-  return { problem, plan: { choices, leans: leansFor(problem, choices) } }
+  return { problem, plan: planInTurn(problem) }
 }
 
 const everyChance = ({ plan, carryOn }: Chances): readonly ChanceInside[] =>
@@ -319,39 +315,28 @@ function shortOf({
   readonly tolerance: number
   readonly comes: number
 }): [AheadProblem, AheadPlan, { readonly seed: number; readonly draws: number }] {
-  const column = (own: Partial<Record<(typeof rotationColumns)[number], number>>, other: number) =>
-    ({
-      ...Object.fromEntries(rotationColumns.map((name) => [name, other])),
-      ...own,
-    }) as AheadProblem['players'][number]['gap']
-  const players = [-600, 600].map((attack, at) => ({
-    id: `p${at}`,
-    keeps: false,
-    gap: column({ attack, rest: -attack }, 0),
-    tolerance: column({ attack: tolerance }, 1e9),
-    gapPlayedSeconds: 6000,
-    playedSeconds: 6000,
-    themeSeconds: [],
-    themeTolerance: 0,
-  }))
+  const wide = Object.fromEntries(rotationColumns.map((column) => [column, 1e9])) as ColumnSeconds
+  const players = [-600, 600].map((attack, at) =>
+    plainPlayer({
+      id: `p${at}`,
+      keeps: false,
+      gap: { ...noSeconds, attack, rest: -attack },
+      tolerance: { ...wide, attack: tolerance },
+      gapPlayedSeconds: 6000,
+      playedSeconds: 6000,
+    }),
+  )
   const lean = { ...noSeats, attackAlone: 100 }
-  const problem: AheadProblem = {
-    practices: Array.from({ length: practices }, (_, at) => ({
-      id: `s${at + 1}`,
-      day: `2026-01-0${at + 1}`,
-      week: at + 1,
-      // Whoever comes attacks for 400 seconds of 1,000: where one comes alone, it has the places of two.
-      offers: [{ theme: 0, design: 0, seats: { ...noSeats, attackAlone: 800 }, liveSeconds: 1000 }],
-      held: null,
-      comes: [comes, 1],
-    })),
+  const plain = plainAhead({
+    weeks: Array.from({ length: practices }, (_, at) => at + 1),
     themes: [],
-    blocks: [],
-    designs: [{ id: 'd', name: 'Design' }],
-    players,
-    met: [],
-    designRest: 0,
-    gentle: { least: 0.75, most: 1.25 },
+    problem: { players, gentle: { least: 0.75, most: 1.25 } },
+  })
+  // Whoever comes attacks for 400 seconds of 1,000: where one comes alone, it has the places of two.
+  const offers = [{ theme: 0, design: 0, seats: { ...noSeats, attackAlone: 800 }, liveSeconds: 1000 }]
+  const problem: AheadProblem = {
+    ...plain,
+    practices: plain.practices.map((own) => ({ ...own, offers, comes: [comes, 1] })),
   }
   const leans = problem.practices.map(() => [lean, times(lean, -1)])
   return [problem, { choices: problem.practices.map(() => 0), leans }, { seed: 1, draws: 64 }]

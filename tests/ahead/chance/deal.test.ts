@@ -7,21 +7,18 @@ import { type PracticeToDeal, practicesToDeal } from '#ahead/chance/practice-to-
 import { columnCount, type Standing, standingNow } from '#ahead/chance/standing'
 import { evenSeats } from '#ahead/even-seats'
 import { expectedEnd } from '#ahead/expected-end'
-import { leansFor } from '#ahead/lean-to'
 import type { AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { noSeats, seatColumns } from '#ahead/seat-column'
 import { seatCount } from '#ahead/seat-places'
+import { noSeconds } from '#rotation/fair-seconds'
 import { rotationColumns } from '#rotation/problem'
+import { plainAhead, plainPlayer } from '../../support/plain-ahead'
+import { choicesInTurn, planInTurn, playedBefore } from '../../support/plan-in-turn'
 import { randomAhead } from '../../support/random-ahead'
 import { seededRandom } from '../../support/seeded-random'
 
 const seeds = [1, 2, 3, 4]
-
-function planOf(problem: AheadProblem): AheadPlan {
-  const choices = problem.practices.map(({ offers }, at) => at % offers.length)
-  return { choices, leans: leansFor(problem, choices) }
-}
 
 /** The same, but that it is certain who comes. */
 const certain = (problem: AheadProblem): AheadProblem => ({
@@ -32,22 +29,12 @@ const certain = (problem: AheadProblem): AheadProblem => ({
   })),
 })
 
-const playedBefore = (problem: AheadProblem): AheadProblem => ({
-  ...problem,
-  players: problem.players.map((player) => ({
-    ...player,
-    gapPlayedSeconds: player.gapPlayedSeconds + 3600,
-    playedSeconds: player.playedSeconds + 3600,
-  })),
-})
-
 const sumOf = (list: Iterable<number>) => [...list].reduce((all, own) => all + own, 0)
 
 describe('even shares among those who came', () => {
   it.each(seeds)('are those of the weeks ahead where it is certain who comes (%i)', (seed) => {
     const problem = certain(randomAhead(seed, { players: 12, practices: 4, rules: 0 }))
-    const choices = problem.practices.map(({ offers }, at) => at % offers.length)
-    practicesToDeal(problem, { choices, leans: [] }).forEach((practice, at) => {
+    practicesToDeal(problem, { choices: choicesInTurn(problem), leans: [] }).forEach((practice, at) => {
       const own = problem.practices[at]
       const offer = own?.offers[at % own.offers.length]
       if (!practice || !own || !offer) throw new Error('Something is chosen everywhere.')
@@ -81,7 +68,7 @@ describe('even shares among those who came', () => {
 describe('a practice dealt as planned', () => {
   it.each(seeds)('ends as the plan expects where it is certain who comes (%i)', (seed) => {
     const problem = certain(randomAhead(seed, { players: 10, practices: 5, rules: 0 }))
-    const plan = planOf(problem)
+    const plan = planInTurn(problem)
     const end = standingNow(problem)
     const play = practicePlayer(practicesToDeal(problem, plan), {
       playerCount: problem.players.length,
@@ -126,7 +113,7 @@ describe.each([
     if (!deal) throw new Error('Something was played so far.')
     const random = seededRandom(seed)
     const standing = standingNow(problem)
-    practicesToDeal(problem, planOf(problem)).forEach((practice) => {
+    practicesToDeal(problem, planInTurn(problem)).forEach((practice) => {
       if (!practice) throw new Error('Something is chosen everywhere.')
       const here = problem.players.flatMap((_player, player) => (random.chance(0.75) ? [player] : []))
       const before = { gap: standing.gap.slice(), played: standing.played.slice() }
@@ -204,35 +191,18 @@ function twoWho({
   readonly comes: readonly number[]
   readonly gentle: AheadProblem['gentle']
 }): AheadProblem {
-  const zero = Object.fromEntries(rotationColumns.map((column) => [column, 0]))
-  const players = [-300, 300, 0].map((attack, at) => ({
-    id: `p${at}`,
-    keeps: false,
-    gap: { ...zero, attack, rest: -attack } as AheadProblem['players'][number]['gap'],
-    tolerance: { ...zero } as AheadProblem['players'][number]['tolerance'],
-    gapPlayedSeconds: 3000,
-    playedSeconds: 1000,
-    themeSeconds: [],
-    themeTolerance: 0,
-  }))
+  const players = [-300, 300, 0].map((attack, at) =>
+    plainPlayer({
+      id: `p${at}`,
+      keeps: false,
+      gap: { ...noSeconds, attack, rest: -attack },
+      gapPlayedSeconds: 3000,
+      playedSeconds: 1000,
+    }),
+  )
+  const plain = plainAhead({ weeks: [1, 2], themes: [], problem: { players, gentle } })
   const offers = [{ theme: 0, design: 0, seats: more(1200), liveSeconds: 600 }]
-  return {
-    practices: [1, 2].map((week) => ({
-      id: `s${week}`,
-      day: `2026-01-0${week}`,
-      week,
-      offers,
-      held: null,
-      comes,
-    })),
-    themes: [],
-    blocks: [],
-    designs: [{ id: 'd', name: 'Design' }],
-    players,
-    met: [],
-    designRest: 0,
-    gentle,
-  }
+  return { ...plain, practices: plain.practices.map((own) => ({ ...own, offers, comes })) }
 }
 
 function endOf(

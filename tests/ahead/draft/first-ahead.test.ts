@@ -10,6 +10,7 @@ import { problemOfAhead } from '#ahead/problem-of-request'
 import type { AheadRequest } from '#ahead/request'
 import { firmPractices } from '#ahead/term-plan'
 import { aheadRequest, programmeRule, requestedDesign } from '../../support/ahead-request-builder'
+import { choicesInTurn } from '../../support/plan-in-turn'
 
 const days = ['2026-01-06', '2026-01-13', '2026-01-20', '2026-01-27', '2026-02-03', '2026-02-10']
 const request = aheadRequest(days, {
@@ -145,7 +146,7 @@ describe('the weeks ahead by hand', () => {
 describe('what is planned for a practice', () => {
   it('is read back as it was kept, and is nothing where it is offered no more', () => {
     const problem = problemOfAhead(request)
-    const choices = problem.practices.map(({ offers }, at) => at % offers.length)
+    const choices = choicesInTurn(problem)
     const kept = plannedPractices(problem, choices)
     expect(choicesOfPlan(problem, kept)).toEqual(choices)
     expect(choicesOfPlan(problem, kept.slice(1))[0]).toBe(-1)

@@ -8,23 +8,20 @@ import type { AheadPlan } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { quickAhead } from '#ahead/quick-plan'
 import { noSeats } from '#ahead/seat-column'
+import { noSeconds } from '#rotation/fair-seconds'
 import { rotationColumns } from '#rotation/problem'
-import { plainAhead } from '../../support/plain-ahead'
+import { plainAhead, plainPlayer } from '../../support/plain-ahead'
 import { randomAhead } from '../../support/random-ahead'
 
-const [first] = plainAhead({ weeks: [1], themes: [{}] }).players
-if (!first) throw new Error('no player')
 const names = ['Ada', 'Ben', 'Cem', 'Dot', 'Eli', 'Fay']
 const nameOf = (player: number) => names[player] ?? '?'
 
 /** Six players, of whom some are short of attacking so many seconds and get as much more in the only practice. */
 function shortOfAttack(seconds: readonly number[], more: Partial<AheadProblem> = {}) {
   const problem = plainAhead({ weeks: [3], themes: [{ name: 'Finishing' }, {}], problem: more })
-  const players = seconds.map((short, at) => ({
-    ...first,
-    id: `p${at}`,
-    gap: { ...first?.gap, attack: -short },
-  })) as unknown as AheadProblem['players']
+  const players = seconds.map((short, at) =>
+    plainPlayer({ id: `p${at}`, gap: { ...noSeconds, attack: -short }, themeSeconds: [0, 0] }),
+  )
   const plan: AheadPlan = {
     choices: [0],
     leans: [seconds.map((short) => ({ ...noSeats, attackAlone: short }))],
