@@ -3,7 +3,7 @@ import { offersOf } from '#ahead/offers-of-request'
 import type { AheadPlayer, AheadProblem } from '#ahead/problem'
 import type { AheadRequest, RequestedPlayer } from '#ahead/request'
 import { themesOfRequest } from '#ahead/themes-of-request'
-import { weekOfTerm, weeksOfTerm } from '#ahead/week-of-term'
+import { weekOfTerm } from '#ahead/week-of-term'
 import { hasDay } from '#common/dated'
 import { toleranceSeconds } from '#fairness/tolerance'
 import { type ColumnSeconds, type RotationColumn, rotationColumns, seatRoles } from '#rotation/problem'
@@ -13,14 +13,14 @@ import { type ColumnSeconds, type RotationColumn, rotationColumns, seatRoles } f
  * themes and designs that are gone hold nothing. Themes, designs and players stand in its lists as in the request.
  */
 export function problemOfAhead(request: AheadRequest): AheadProblem {
-  const weeks = weeksOfTerm(request.term)
+  const weekOf = weekOfTerm(request.term)
   const themes = themesOfRequest(request)
   const themeAt = new Map(themes.map(({ id }, index) => [id, index]))
   const designAt = new Map(request.designs.map(({ id }, index) => [id, index]))
   const { chances } = expectedAttendance(request.players)
   const offers = offersOf(request, themes)
   const practices = inTime(request.practices).flatMap((own) => {
-    const week = weekOfTerm(weeks, { term: request.term, day: own.day })
+    const week = weekOf(own.day)
     if (week === null || request.closed.some((span) => hasDay(span, own.day))) return []
     const theme = own.held ? themeAt.get(own.held.themeId) : undefined
     const design = own.held?.designId ? (designAt.get(own.held.designId) ?? null) : null
@@ -40,7 +40,7 @@ export function problemOfAhead(request: AheadRequest): AheadProblem {
     designs: request.designs.map(({ id, name }) => ({ id, name })),
     players: request.players.map((player) => aheadPlayer(request, player)),
     met: inTime(request.met).flatMap(({ day, themeIds, designId }) => {
-      const week = weekOfTerm(weeks, { term: request.term, day })
+      const week = weekOf(day)
       if (week === null) return []
       const met = themeIds.flatMap((id) => themeAt.get(id) ?? [])
       return [{ day, week, themes: met, design: designId === null ? null : (designAt.get(designId) ?? null) }]

@@ -1,10 +1,10 @@
 import type { AheadTheme } from '#ahead/problem'
-import { withAbove } from '#themes/theme-tree'
+import { lineFrom } from '#common/line-from'
 
 /** A theme and all it stands under, as places in the list, nearest first. */
 export function themeWithAbove(
   themes: readonly Pick<AheadTheme, 'parent'>[],
   theme: number,
 ): readonly number[] {
-  return withAbove(theme, (at) => themes[at]?.parent ?? null)
+  return lineFrom(theme, (at) => themes[at]?.parent ?? null)
 }

@@ -1,3 +1,4 @@
+import { leadsBack } from '#common/line-from'
 import type { Problem } from '#common/problem'
 import type { LogBook, LogTheme } from '#exchange/log-entries'
 import { longestCode, longestName } from '#exchange/table/name-cells'
@@ -50,17 +51,14 @@ function findTheme(logged: LoggedTheme, known: LogBook['themes']): LogBook['them
 /** A theme that stands, step by step, under itself could not be kept. */
 function circleProblems(themes: readonly LoggedTheme[]): readonly Problem[] {
   const parentOf = new Map(themes.map(({ id, parentId }) => [id, parentId]))
-  return themes.flatMap(({ id }, index) => {
-    let at = parentOf.get(id) ?? null
-    for (let steps = 0; at !== null && at !== id && steps <= themes.length; steps += 1)
-      at = parentOf.get(at) ?? null
-    return at === id
+  return themes.flatMap(({ id }, index) =>
+    leadsBack(id, (own) => parentOf.get(own) ?? null)
       ? [
           {
             path: `themes[${index}].parent`,
             message: 'leads back to the theme itself; another parent, or null, would be right',
           },
         ]
-      : []
-  })
+      : [],
+  )
 }

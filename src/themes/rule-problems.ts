@@ -1,3 +1,4 @@
+import { lineFrom } from '#common/line-from'
 import type { Problem } from '#common/problem'
 import type { ProgrammeBlock, ProgrammeRule } from '#themes/programme-rule'
 import type { ThemeId } from '#themes/theme'
@@ -77,17 +78,7 @@ function afterProblems(
   if (rule.afterThemeId === rule.themeId)
     return [{ path, message: 'is the theme itself; choose another one, or none' }]
   const afterOf = new Map(rules.map((one) => [one.themeId, one.afterThemeId]))
-  const seen = new Set<ThemeId>()
-  for (
-    let at: ThemeId | null = rule.afterThemeId;
-    at !== null && !seen.has(at);
-    at = afterOf.get(at) ?? null
-  ) {
-    if (at === rule.themeId) {
-      const message = `${nameOf(rule.afterThemeId)} waits for ${nameOf(rule.themeId)} in turn, so neither could ever begin; take one of the two away`
-      return [{ path, message }]
-    }
-    seen.add(at)
-  }
-  return []
+  if (!lineFrom(rule.afterThemeId, (id) => afterOf.get(id) ?? null).includes(rule.themeId)) return []
+  const message = `${nameOf(rule.afterThemeId)} waits for ${nameOf(rule.themeId)} in turn, so neither could ever begin; take one of the two away`
+  return [{ path, message }]
 }

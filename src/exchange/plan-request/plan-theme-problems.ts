@@ -1,3 +1,4 @@
+import { leadsBack } from '#common/line-from'
 import type { Problem } from '#common/problem'
 import { type JsonPath, problemAt } from '#exchange/json-path'
 import { planLimits } from '#exchange/plan-request/plan-limits'
@@ -21,7 +22,7 @@ function themeProblems(
   const { id, parent, share, after, firstWeek, lastWeek, leastWeeksBetween, mostWeeksBetween } = theme
   return [
     ...(parent == null ? [] : unknownIdProblems(parent, [...at, 'parent'], known)),
-    ...(leadsBack(parentOf, id)
+    ...(leadsBack(id, (own) => parentOf.get(own) ?? null)
       ? [
           problemAt(
             [...at, 'parent'],
@@ -75,11 +76,4 @@ function weeksInOrder(
   ]
   if (each.length > 0 || first == null || last == null || first <= last) return each
   return [problemAt(at.last, `is ${last}; ${first} or more would be right`)]
-}
-
-function leadsBack(parentOf: ParentOf, id: string): boolean {
-  let at = parentOf.get(id) ?? null
-  for (let steps = 0; at !== null && at !== id && steps <= parentOf.size; steps += 1)
-    at = parentOf.get(at) ?? null
-  return at === id
 }
