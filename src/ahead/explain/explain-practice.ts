@@ -4,6 +4,7 @@ import { type AheadPlan, chosenOffer } from '#ahead/plan'
 import type { AheadProblem } from '#ahead/problem'
 import { andList } from '#common/and-list'
 import { countWord } from '#common/count-word'
+import { groupBy } from '#common/group-by'
 import { secondsInMinute } from '#common/time'
 
 /** What a player gets more of, as a coach would say it. */
@@ -61,27 +62,24 @@ function sayWhy(
 
 /** "it gives Ann and Bo more attacking, and Cy more time in goal". */
 function sayFavours(favours: readonly Favour[], nameOf: ((player: number) => string) | null): string {
-  const clauses = [...columnsOf(favours)].slice(0, mostClauses).map(([column, players]) => {
-    const who = nameOf ? named(players.map(nameOf)) : counted(players.length)
+  const clauses = columnsOf(favours).map(([column, own]) => {
+    const who = nameOf ? named(own.map(({ player }) => nameOf(player))) : counted(own.length)
     return `${who} more ${favourWords[column]}`
   })
   return clauses.length === 0 ? 'everyone shares its places alike' : `it gives ${clauses.join(', and ')}`
 }
 
-/** Each player where it gains most; columns that make up for most first. */
-function columnsOf(favours: readonly Favour[]): ReadonlyMap<Favour['column'], readonly number[]> {
+/** Each player where it gains most; the columns that make up for most, first. */
+function columnsOf(
+  favours: readonly Favour[],
+): readonly (readonly [column: Favour['column'], favours: readonly Favour[]])[] {
   const main = favours.filter(
     ({ player }, index) => favours.findIndex((own) => own.player === player) === index,
   )
-  const sum = new Map<Favour['column'], { seconds: number; players: number[] }>()
-  for (const { column, player, seconds } of main) {
-    const own = sum.get(column) ?? { seconds: 0, players: [] }
-    own.seconds += seconds
-    own.players.push(player)
-    sum.set(column, own)
-  }
-  const most = [...sum].toSorted((one, other) => other[1].seconds - one[1].seconds)
-  return new Map(most.map(([column, { players }]) => [column, players]))
+  const sum = (own: readonly Favour[]) => own.reduce((all, { seconds }) => all + seconds, 0)
+  return [...groupBy(main, ({ column }) => column)]
+    .sort(([, one], [, other]) => sum(other) - sum(one))
+    .slice(0, mostClauses)
 }
 
 function named(names: readonly string[]): string {
