@@ -1,5 +1,6 @@
 import type { AheadTheme } from '#ahead/problem'
 import type { AheadRequest } from '#ahead/request'
+import { noRule } from '#themes/programme-rule'
 import { themeAndAbove } from '#themes/theme-tree'
 
 /** The club's themes with what the programme says of them, in the order of the request. */
@@ -7,17 +8,17 @@ export function themesOfRequest({ themes, programme }: AheadRequest): readonly A
   const at = new Map(themes.map(({ id }, index) => [id, index]))
   const rules = new Map(programme.map((rule) => [rule.themeId, rule]))
   return themes.map(({ id, name, parentId }) => {
-    const rule = rules.get(id)
+    const rule = rules.get(id) ?? { wishedShare: 0, ...noRule }
     return {
       id,
       name,
       parent: parentId === null ? null : (at.get(parentId) ?? null),
-      wishedShare: rule?.wishedShare ?? 0,
-      firstWeek: rule?.firstWeek ?? null,
-      lastWeek: rule?.lastWeek ?? null,
-      after: rule?.afterThemeId ? (at.get(rule.afterThemeId) ?? null) : null,
-      leastWeeksBetween: rule?.leastWeeksBetween ?? null,
-      mostWeeksBetween: rule?.mostWeeksBetween ?? null,
+      wishedShare: rule.wishedShare,
+      firstWeek: rule.firstWeek,
+      lastWeek: rule.lastWeek,
+      after: rule.afterThemeId === null ? null : (at.get(rule.afterThemeId) ?? null),
+      leastWeeksBetween: rule.leastWeeksBetween,
+      mostWeeksBetween: rule.mostWeeksBetween,
     }
   })
 }

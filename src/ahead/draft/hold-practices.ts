@@ -4,7 +4,6 @@ export type Hold = NonNullable<RequestedPractice['held']>
 
 /** The request with these practices held, those that are held already as they are. */
 export function holdPractices(request: AheadRequest, holds: ReadonlyMap<string, Hold>): AheadRequest {
-  if (holds.size === 0) return request
   return {
     ...request,
     practices: request.practices.map((practice) =>
